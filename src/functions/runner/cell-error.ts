@@ -1,0 +1,11 @@
+import { Problem } from "../../measure/problem";
+import { say } from "../../messages/catalogue";
+
+/** The cell error for a problem: #N/A for a result that is not there, else #VALUE!, with the sentence. */
+export function cellErrorFor(problem: unknown, where = ""): CustomFunctions.Error {
+  if (!(problem instanceof Problem)) throw problem;
+  const code = problem.unavailable
+    ? CustomFunctions.ErrorCode.notAvailable
+    : CustomFunctions.ErrorCode.invalidValue;
+  return new CustomFunctions.Error(code, say(problem.id, { where, ...problem.values }));
+}

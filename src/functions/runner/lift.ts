@@ -1,0 +1,90 @@
+import { isBlank, type CellValue } from "../../measure/cell-value";
+import { Problem } from "../../measure/problem";
+import { tableOf, type Argument } from "./argument";
+import { cellErrorFor } from "./cell-error";
+import { cellAt, commonShape } from "./shape";
+
+/** What a worksheet function puts into one cell. */
+export type CellResult = number | string | boolean;
+
+type ReadValues<A extends readonly Argument<unknown>[]> = {
+  [I in keyof A]: A[I] extends Argument<infer T> ? T : never;
+};
+
+/**
+ * Makes a worksheet function out of a calculation on single values.
+ *
+ * The worksheet function takes scalars or ranges and gives a result of their common shape. Each cell
+ * stands alone: a cell whose measured arguments are all blank gives a blank, one that cannot be
+ * computed gives an error with a sentence, and the others are computed all the same.
+ *
+ * @param args How each argument is read, in order.
+ * @param compute The calculation. It throws a `Problem` where there is no result.
+ */
+export function lift<const A extends readonly Argument<any>[]>(
+  args: A,
+  compute: (...values: ReadValues<A>) => CellResult,
+): (...given: unknown[]) => any[][] {
+  return (...given) => {
+    const tables = args.map((_, i) => tableOf(given[i]));
+    const { rows, columns } = orThrow(() =>
+      commonShape(
+        tables,
+        args.map(({ name }) => name),
+      ),
+    );
+    const result = Array.from({ length: rows }, (_, row) =>
+      Array.from({ length: columns }, (_, column) => {
+        const cells = tables.map((table) => cellAt(table, row, column));
+        return computeCell(args, cells, compute as (...values: unknown[]) => CellResult);
+      }),
+    );
+    const only = result[0]![0];
+    if (rows === 1 && columns === 1 && only instanceof CustomFunctions.Error) throw only;
+    return result;
+  };
+}
+
+function computeCell(
+  args: readonly Argument<unknown>[],
+  cells: readonly CellValue[],
+  compute: (...values: unknown[]) => CellResult,
+): CellResult | CustomFunctions.Error {
+  if (args.every((argument, i) => argument.setting || isBlank(cells[i]))) return "";
+  let where = "";
+  try {
+    const values = args.map((argument, i) => {
+      where = argument.name;
+      return readArgument(argument, cells[i]!);
+    });
+    where = "";
+    return compute(...values);
+  } catch (problem) {
+    return cellErrorFor(problem, where);
+  }
+}
+
+function readArgument(argument: Argument<unknown>, cell: CellValue): unknown {
+  if (!isBlank(cell)) return argument.read(cell);
+  if (argument.optional) return undefined;
+  throw new Problem("argument-missing");
+}
+
+/** Runs a calculation whose failure is the failure of the whole function. */
+export function orThrow<T>(run: () => T): T {
+  try {
+    return run();
+  } catch (problem) {
+    throw cellErrorFor(problem);
+  }
+}
+
+/** Adds the argument's name to a problem that arises while arguments are read together. */
+export function inArgument<T>(where: string, run: () => T): T {
+  try {
+    return run();
+  } catch (problem) {
+    if (!(problem instanceof Problem)) throw problem;
+    throw new Problem(problem.id, { where, ...problem.values }, problem.unavailable);
+  }
+}

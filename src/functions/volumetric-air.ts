@@ -1,0 +1,102 @@
+import { alcoholFromCell } from "../measure/alcohol";
+import { Problem } from "../measure/problem";
+import { alcoholCorrection } from "../methods/volumetric-air/alcohol-correction";
+import { correctedAir } from "../methods/volumetric-air/corrected-air";
+import { judgeReadings } from "../methods/volumetric-air/final-reading";
+import { meterReading } from "../methods/volumetric-air/meter-reading";
+import { cell, number, optional, setting, text } from "./runner/argument";
+import { inArgument, lift } from "./runner/lift";
+
+/**
+ * Corrected air content of fresh concrete, in %: final meter reading less the correction for alcohol plus calibrated cups, rounded to the step with half going to the even step. Volumetric method, ASTM C173 / AASHTO T 196.
+ * @customfunction AIR AIR
+ * @param reading Final meter reading in %, 0 to 9 on the quarter-percent grid.
+ * @param [cups] Calibrated cups of water added to bring the level on the scale, a whole number. Each counts 1.00 %.
+ * @param [alcohol] Isopropyl alcohol added: a number with the unit argument, or a text with its unit such as "48 oz".
+ * @param [unit] Unit of a number given as alcohol: "pt", "oz", "L" or "mL".
+ * @param [step] Step of the reported result in %: 0.25 unless given; 0 for no rounding.
+ * @returns Air content in %.
+ */
+export function air(
+  reading: any[][],
+  cups?: any[][],
+  alcohol?: any[][],
+  unit?: any[][],
+  step?: any[][],
+): any[][] {
+  return airOf(reading, cups, alcohol, unit, step);
+}
+const airOf = lift(
+  [
+    number("reading"),
+    optional(number("cups")),
+    optional(cell("alcohol")),
+    setting(text("unit")),
+    setting(number("step")),
+  ],
+  (reading, cups, alcohol, unit, step) => {
+    const amount = inArgument("alcohol", () => alcoholFromCell(alcohol ?? null, unit));
+    return inArgument("step", () => correctedAir({ reading, cups, alcohol: amount }, step).air);
+  },
+);
+
+/**
+ * Correction for the effect of the alcohol on the meter reading, in % of air to subtract. Between the rows of the table it is interpolated in a straight line, in the column of the unit given.
+ * @customfunction ALCOHOL.CORRECTION ALCOHOL.CORRECTION
+ * @param alcohol Isopropyl alcohol added: a number with the unit argument, or a text with its unit such as "1.4 L".
+ * @param [unit] Unit of a number given as alcohol: "pt", "oz", "L" or "mL".
+ * @returns % of air to subtract.
+ */
+export function alcoholCorrectionFor(alcohol: any[][], unit?: any[][]): any[][] {
+  return correctionOf(alcohol, unit);
+}
+const correctionOf = lift([cell("alcohol"), setting(text("unit"))], (alcohol, unit) => {
+  const amount = inArgument("alcohol", () => alcoholFromCell(alcohol, unit))!;
+  return alcoholCorrection(amount).subtract;
+});
+
+/**
+ * Final meter reading of a volumetric air test from the readings taken. #N/A with the reason when a further reading is needed or the test is void.
+ * @customfunction READING.FINAL READING.FINAL
+ * @param first First meter reading in %.
+ * @param second Second reading in %, after rolling again.
+ * @param [third] Third reading in %, where the second differs from the first by more than 0.25 %.
+ * @returns Final meter reading in %.
+ */
+export function readingFinal(first: any[][], second: any[][], third?: any[][]): any[][] {
+  return finalOf(first, second, third);
+}
+const readings = [number("first"), optional(number("second")), optional(number("third"))] as const;
+const finalOf = lift(readings, (first, second, third) => {
+  const verdict = judge(first, second, third);
+  switch (verdict.next) {
+    case "final":
+      return verdict.reading;
+    case "second reading":
+      throw new Problem("second-reading-needed", {}, true);
+    case "third reading":
+      throw new Problem("third-reading-needed", { first, second: second! }, true);
+    case "void":
+      throw new Problem("readings-void", { second: second!, third: third! }, true);
+  }
+});
+
+/**
+ * What comes next in a volumetric air test after the readings taken so far: "second reading", "third reading", "final" or "void".
+ * @customfunction READING.NEXT READING.NEXT
+ * @param first First meter reading in %.
+ * @param [second] Second reading in %, after rolling again.
+ * @param [third] Third reading in %, where the second differs from the first by more than 0.25 %.
+ * @returns What comes next, as a text.
+ */
+export function readingNext(first: any[][], second?: any[][], third?: any[][]): any[][] {
+  return nextOf(first, second, third);
+}
+const nextOf = lift(readings, (first, second, third) => judge(first, second, third).next);
+
+function judge(first: number, second?: number, third?: number) {
+  meterReading(first);
+  if (second !== undefined) meterReading(second);
+  if (third !== undefined) meterReading(third);
+  return judgeReadings(first, second, third);
+}

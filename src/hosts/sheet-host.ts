@@ -1,0 +1,86 @@
+import type { CellValue } from "../measure/cell-value";
+import type { DecimalMark } from "../measure/number-from-cell";
+import type { Weight } from "../fieldsheet/rule";
+
+/** A rectangle of cells on one sheet, positions from 0. */
+export interface CellArea {
+  readonly sheetId: string;
+  readonly sheetName: string;
+  readonly row: number;
+  readonly column: number;
+  readonly rows: number;
+  readonly columns: number;
+}
+
+/** An area with what stands in it. */
+export interface ReadArea {
+  readonly area: CellArea;
+  /** The area as people write it: "Loads!A1:N29". */
+  readonly address: string;
+  readonly values: readonly (readonly CellValue[])[];
+}
+
+/** One cell. */
+export interface CellPlace {
+  readonly sheetId: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+/** A mark to be put on a cell. */
+export interface Mark extends CellPlace {
+  readonly weight: Weight;
+  /** The sentences for a note, one finding each. */
+  readonly sentences: readonly string[];
+}
+
+/** What was done, and what this spreadsheet program could not do, as ready sentences. */
+export interface MarkReport {
+  readonly cells: number;
+  readonly notes: number;
+  readonly remarks: readonly string[];
+}
+
+/** What to read: the selection as it is, or the table that the selected cell stands in. */
+export type ReadScope = "selection" | "table";
+
+/** A reading of the pane's own settings, kept in the workbook where the host can. */
+export type Settings = Readonly<Record<string, string | number | boolean>>;
+
+/** Stops listening. */
+export type StopListening = () => Promise<void> | void;
+
+/**
+ * The port between the task pane and a spreadsheet. It is all the pane knows of one.
+ *
+ * Every method rejects with a `Problem` whose sentence is ours, never with the host's own text.
+ * Nothing here changes a cell, a format, a note or a rule of the user's.
+ */
+export interface SheetHost {
+  /** How decimals are written in this workbook. */
+  decimalMark(): Promise<DecimalMark>;
+  /**
+   * Reads the selection, or the table around it: the spreadsheet table if there is one, else the
+   * block of filled cells. A selection of whole rows or columns is cut to the cells in use.
+   * @throws Problem `selection-empty`, `selection-in-parts`, `selection-too-large`, `host-busy` …
+   */
+  read(scope: ReadScope, progress?: (done: number) => void): Promise<ReadArea>;
+  /** Reads an area again, for a row under the cursor or a second check. */
+  readArea(area: CellArea): Promise<ReadArea>;
+  /** Selects a cell and shows it. */
+  select(place: CellPlace): Promise<void>;
+  /**
+   * Takes our earlier marks off the sheets of these marks and puts these on: one conditional format
+   * a weight and sheet, recognised by a tag in its formula, and a note where the user has none.
+   */
+  mark(marks: readonly Mark[], withNotes: boolean): Promise<MarkReport>;
+  /** Takes every mark of ours off the whole workbook. */
+  unmark(): Promise<MarkReport>;
+  /** Writes a table to a new sheet of its own and shows it; never over an existing sheet. */
+  writeResultsSheet(name: string, table: readonly (readonly CellValue[])[]): Promise<string>;
+  settings(): Promise<Settings>;
+  saveSettings(settings: Settings): Promise<void>;
+  onSelectionChange(listener: (place: CellPlace) => void): Promise<StopListening>;
+  /** Tells of edits, pastes, sorts, inserted and deleted rows; never of our own marks. */
+  onEdit(listener: (sheetId: string) => void): Promise<StopListening>;
+}

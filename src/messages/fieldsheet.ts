@@ -1,0 +1,13 @@
+/** Sentences about a field sheet as a whole. */
+export const fieldsheetMessages = {
+  "nothing-found": "Nothing was found in {rows} rows.",
+  "no-header-row":
+    "No header row was found. Select the table with its headers, such as Sample, First reading, Second reading, Alcohol (oz).",
+  "no-readings-column":
+    'No column of meter readings was recognised. Head one "First reading", "Second reading" or "Final reading".',
+  "headers-and-rows-differ":
+    "There are {headers} headers and {columns} columns of rows. Give both over the same columns.",
+  "limits-do-not-fit":
+    "{where}: {given} limits are given for {rows} rows. Give one number, or one for each row.",
+  "limits-crossed": "The low limit, {low} %, lies above the high limit, {high} %. Look at both.",
+} as const;

@@ -1,0 +1,21 @@
+/** Sentences about single values. `{where}` is the argument or column, put in at the edge. */
+export const measureMessages = {
+  "not-a-number": "{where}: “{value}” is not a number. Type a number, such as 5.25.",
+  "comma-is-unclear":
+    "{where}: “{value}” can be read in two ways. Type {read} if the comma is a decimal comma.",
+  "cell-error": "{where}: the cell holds the error {value}. Correct that cell first.",
+  "step-not-positive":
+    "{where}: {value} is not a step. Give a number above 0, or 0 for no rounding.",
+  "argument-missing": "{where}: nothing is given. Point to a cell that holds a value.",
+  "sizes-differ":
+    "{where}: the range has {rows} rows and {columns} columns, the others {otherRows} rows and {otherColumns} columns. Give ranges of one size, or single values.",
+  "whole-column":
+    "{where}: a whole column is given. Give only the rows that hold data, such as A2:A200, or a table column.",
+  "alcohol-has-no-unit":
+    '{where}: {value} has no unit. Give "pt", "oz", "L" or "mL", or write the amount as "48 oz".',
+  "alcohol-unit-unknown":
+    "{where}: “{value}” is not a unit of alcohol that the correction table lists. Use pt, oz, L or mL.",
+  "not-yes-or-no": "{where}: “{value}” is neither yes nor no. Type yes, no, or nothing.",
+  "not-a-date": "{where}: “{value}” is not a date. Type it as a date, or as 2026-05-31.",
+  "not-a-time": "{where}: “{value}” is not a time of day. Type it as 14:05.",
+} as const;

@@ -1,0 +1,30 @@
+/** Sentences about the volumetric air method. */
+export const volumetricAirMessages = {
+  "reading-negative":
+    "A meter reading of {value} % cannot be; the scale begins at 0. Look at the record again.",
+  "reading-beyond-scale":
+    "A meter reading of {value} % is beyond the {end} % that the neck scale is sure to reach. Add calibrated cups of water until the level is on the scale, and give the cups separately.",
+  "reading-off-grid":
+    "A meter reading of {value} % is not on the quarter-percent grid. Readings are taken to the nearest 0.25 %: {below} or {above}.",
+  "cups-negative": "{value} calibrated cups cannot be. Give the number of cups added, or 0.",
+  "cups-not-whole-number":
+    "{value} is not a whole number of calibrated cups. Only full cups count, each 1.00 %.",
+  "alcohol-negative": "An alcohol amount of {value} cannot be. Give the amount added, or 0.",
+  "alcohol-beyond-table":
+    "The correction table ends at {end} {unit}, and {value} {unit} lies beyond it. No correction can be given.",
+  "air-below-zero":
+    "The air content comes out at {air} %, below zero: reading {reading} % less {subtract} % for the alcohol. Look at the reading and the alcohol again.",
+  "second-reading-needed":
+    "A second reading is needed: roll the meter again for about a minute and read it.",
+  "third-reading-needed":
+    "A third reading is needed: the second, {second} %, differs from the first, {first} %, by more than 0.25 %.",
+  "readings-void":
+    "The test is void: the third reading, {third} %, differs from the second, {second} %, by more than 0.25 %. Repeat it with more alcohol.",
+  "level-not-settled":
+    "The level did not settle within 6 minutes. The test is void: repeat it with more alcohol.",
+  "level-not-yet-known":
+    "The level has not settled by minute {minute}, where the record ends. Record it until it changes no more than 0.25 % in 2 minutes, 6 minutes at most.",
+  "minutes-negative": "Minute {value} cannot be. Count from the end of rolling.",
+  "minutes-out-of-order":
+    "Minute {value} comes after minute {before}. List the levels in the order in which they were read.",
+} as const;

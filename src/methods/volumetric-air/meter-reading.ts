@@ -1,0 +1,40 @@
+import { exact, roundToStep } from "../../measure/rounding";
+import { Problem } from "../../measure/problem";
+
+/** Readings are taken to the nearest quarter percent (meter maker's manual, 2019, describing C173). */
+export const GRADUATION = 0.25;
+
+/** The neck scale reaches at least to here, in % of the bowl (Louisiana DOTD TR 202, 2008). */
+export const SCALE_END = 9;
+
+/** Two readings agree when they differ by no more than this, in % of air; exactly this is agreement. */
+export const READINGS_AGREE_WITHIN = 0.25;
+
+/** Whether two levels on the neck agree. */
+export function readingsAgree(one: number, other: number): boolean {
+  return exact(Math.abs(one - other)) <= READINGS_AGREE_WITHIN;
+}
+
+/** Whether a reading lies on a graduation of the quarter-percent grid. */
+export function onGraduation(reading: number): boolean {
+  return exact(roundToStep(reading, GRADUATION) - reading) === 0;
+}
+
+/**
+ * Checks one meter reading.
+ *
+ * @param reading Meter reading in %, before any correction or cups.
+ * @returns The same reading.
+ * @throws Problem `reading-negative`, `reading-beyond-scale`, `reading-off-grid`.
+ */
+export function meterReading(reading: number): number {
+  if (reading < 0) throw new Problem("reading-negative", { value: reading });
+  if (reading > SCALE_END) {
+    throw new Problem("reading-beyond-scale", { value: reading, end: SCALE_END });
+  }
+  if (!onGraduation(reading)) {
+    const below = Math.floor(reading / GRADUATION) * GRADUATION;
+    throw new Problem("reading-off-grid", { value: reading, below, above: below + GRADUATION });
+  }
+  return reading;
+}

@@ -1,0 +1,63 @@
+import { exact } from "../../measure/rounding";
+import { Problem } from "../../measure/problem";
+import { readingsAgree } from "./meter-reading";
+
+/** A level that changes no more than a graduation in this many minutes has settled. */
+export const STEADY_MINUTES = 2;
+
+/** A level that takes longer than this many minutes to settle makes the test void. */
+export const SETTLE_WITHIN_MINUTES = 6;
+
+/** One level on the neck and when it was seen. */
+export interface LevelAtMinute {
+  /** Minutes since the rolling ended. */
+  readonly minute: number;
+  /** Level, % of the bowl. */
+  readonly level: number;
+}
+
+/**
+ * The first recorded minute at which the level counts as settled.
+ *
+ * A level at minute t has settled when some level was recorded at least two minutes before t and
+ * every level recorded from then up to t lies within 0.25 % of it.
+ *
+ * @param levels Levels in the order of their minutes.
+ * @returns The minute, 6 at most.
+ * @throws Problem `minutes-out-of-order`, `minutes-negative`; `level-not-settled` when it is not
+ *   settled by minute 6; `level-not-yet-known` when the record ends before that.
+ * @see The operating manual of a meter maker (2019), describing ASTM C173.
+ */
+export function settledMinute(levels: readonly LevelAtMinute[]): number {
+  checkOrder(levels);
+  const inTime = levels.filter(({ minute }) => minute <= SETTLE_WITHIN_MINUTES);
+  for (const at of inTime) {
+    if (hasSettled(inTime, at)) return at.minute;
+  }
+  const last = levels.at(-1)?.minute;
+  const over = last !== undefined && last >= SETTLE_WITHIN_MINUTES;
+  throw new Problem(
+    over ? "level-not-settled" : "level-not-yet-known",
+    { minute: last ?? 0 },
+    true,
+  );
+}
+
+function hasSettled(levels: readonly LevelAtMinute[], at: LevelAtMinute): boolean {
+  const upTo = levels.filter(({ minute }) => minute <= at.minute);
+  return upTo.some(
+    (start, i) =>
+      exact(at.minute - start.minute) >= STEADY_MINUTES &&
+      upTo.slice(i).every(({ level }) => readingsAgree(level, start.level)),
+  );
+}
+
+function checkOrder(levels: readonly LevelAtMinute[]): void {
+  levels.forEach(({ minute }, i) => {
+    if (minute < 0) throw new Problem("minutes-negative", { value: minute });
+    const before = levels[i - 1];
+    if (before && minute <= before.minute) {
+      throw new Problem("minutes-out-of-order", { value: minute, before: before.minute });
+    }
+  });
+}
