@@ -1,3 +1,4 @@
+import { cautionMessages } from "./cautions";
 import { fieldsheetMessages } from "./fieldsheet";
 import { measureMessages } from "./measure";
 import { ruleMessages } from "./rules";
@@ -9,6 +10,7 @@ export const catalogue = {
   ...volumetricAirMessages,
   ...fieldsheetMessages,
   ...ruleMessages,
+  ...cautionMessages,
 } as const;
 
 /** The id of a sentence. */
