@@ -1,8 +1,9 @@
 /** How the cells of a column are read. */
-export type FieldKind = "number" | "text" | "yes-no" | "alcohol" | "date" | "minute-of-day";
+export type FieldKind =
+  "number" | "minutes" | "text" | "yes-no" | "alcohol" | "date" | "minute-of-day";
 
 /** One thing that a field sheet may record. */
-export interface Field {
+interface Field {
   readonly kind: FieldKind;
   /** What we call it in a sentence and in the pane. */
   readonly label: string;
@@ -10,7 +11,7 @@ export interface Field {
   readonly headings: readonly string[];
 }
 
-const field = (kind: FieldKind, label: string, ...headings: string[]): Field => ({
+const field = <K extends FieldKind>(kind: K, label: string, ...headings: string[]) => ({
   kind,
   label,
   headings,

@@ -6,6 +6,8 @@ import type { FIELDS, FieldId } from "./fields";
 /** What a cell of each kind is read as. */
 interface ReadAs {
   number: number;
+  /** Minutes; a column headed in seconds is turned into minutes. */
+  minutes: number;
   text: string;
   "yes-no": boolean;
   alcohol: AlcoholAmount;

@@ -29,12 +29,11 @@ export interface RemarkAt extends Remark {
 
 /** One check of a field sheet. */
 export interface Rule {
+  /** Plain words with hyphens; also the id of its sentence. */
   readonly id: MessageId;
   readonly weight: Weight;
   /** Fields that must have a column for the rule to speak at all. */
   readonly needs: readonly FieldId[];
-  /** Set where a finding leaves the test without a result. */
-  readonly leaves?: "incomplete";
   /** What the rule rests on, in our own words, with the source and how far it is trusted. */
   readonly basis: string;
   /** Looks at one row that is not blank. */

@@ -1,11 +1,16 @@
 import { alcoholFromCell } from "../measure/alcohol";
+import { isBlank, type CellValue } from "../measure/cell-value";
+import { numberFromCell } from "../measure/number-from-cell";
 import { Problem } from "../measure/problem";
 import { alcoholCorrection } from "../methods/volumetric-air/alcohol-correction";
 import { correctedAir } from "../methods/volumetric-air/corrected-air";
 import { judgeReadings } from "../methods/volumetric-air/final-reading";
+import { settledMinute } from "../methods/volumetric-air/settled-level";
 import { meterReading } from "../methods/volumetric-air/meter-reading";
 import { cell, number, optional, setting, text } from "./runner/argument";
-import { inArgument, lift } from "./runner/lift";
+import { cellOrError } from "./runner/cell-error";
+import { inArgument, lift, orThrow } from "./runner/lift";
+import { pairedSeries } from "./runner/series";
 
 /**
  * Corrected air content of fresh concrete, in %: final meter reading less the correction for alcohol plus calibrated cups, rounded to the step with half going to the even step. Volumetric method, ASTM C173 / AASHTO T 196.
@@ -99,4 +104,39 @@ function judge(first: number, second?: number, third?: number) {
   if (second !== undefined) meterReading(second);
   if (third !== undefined) meterReading(third);
   return judgeReadings(first, second, third);
+}
+
+/**
+ * First recorded minute at which the level on the neck counts as settled: some level was recorded at least 2 minutes before, and every level since then lies within 0.25 % of it. #N/A with the reason when it has not settled by minute 6 or the record ends too early.
+ * @customfunction LEVEL.SETTLED LEVEL.SETTLED
+ * @param minutes Minutes since rolling ended: a column, or a row above a table with one test a row.
+ * @param levels Levels in %, over the same minutes.
+ * @returns Minute at which the level has settled.
+ */
+export function levelSettled(minutes: any[][], levels: any[][]): any[][] {
+  const { pairs, down } = orThrow(() => pairedSeries(minutes, levels, ["minutes", "levels"]));
+  const settled = pairs.map(settledCell);
+  if (settled.length === 1 && settled[0] instanceof CustomFunctions.Error) throw settled[0];
+  return down ? [settled] : settled.map((cell) => [cell]);
+}
+
+function settledCell(series: readonly (readonly [CellValue, CellValue])[]) {
+  if (series.every(([, level]) => isBlank(level))) return "";
+  return cellOrError(() => {
+    const seen = series.filter(([, level]) => !isBlank(level));
+    return settledMinute(
+      seen.map(([minute, level]) => ({
+        minute: given("minutes", minute),
+        level: given("levels", level),
+      })),
+    );
+  });
+}
+
+function given(where: string, value: CellValue): number {
+  return inArgument(where, () => {
+    const read = numberFromCell(value);
+    if (read === undefined) throw new Problem("argument-missing");
+    return read;
+  });
 }

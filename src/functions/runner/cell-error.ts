@@ -9,3 +9,12 @@ export function cellErrorFor(problem: unknown, where = ""): CustomFunctions.Erro
     : CustomFunctions.ErrorCode.invalidValue;
   return new CustomFunctions.Error(code, say(problem.id, { where, ...problem.values }));
 }
+
+/** The result of a calculation for one cell, or the error that the cell shows instead. */
+export function cellOrError<T>(compute: () => T): T | CustomFunctions.Error {
+  try {
+    return compute();
+  } catch (problem) {
+    return cellErrorFor(problem);
+  }
+}

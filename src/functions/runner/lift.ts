@@ -33,14 +33,20 @@ export function lift<const A extends readonly Argument<any>[]>(
         args.map(({ name }) => name),
       ),
     );
+    const single = rows === 1 && columns === 1;
+    // A single value repeated over a range, such as 0 cups, is no sign that a row is filled in.
+    const telling = args.map(
+      ({ setting }, i) => !setting && (single || tables[i]!.length * tables[i]![0]!.length > 1),
+    );
     const result = Array.from({ length: rows }, (_, row) =>
       Array.from({ length: columns }, (_, column) => {
         const cells = tables.map((table) => cellAt(table, row, column));
+        if (cells.every((value, i) => !telling[i] || isBlank(value))) return "";
         return computeCell(args, cells, compute as (...values: unknown[]) => CellResult);
       }),
     );
     const only = result[0]![0];
-    if (rows === 1 && columns === 1 && only instanceof CustomFunctions.Error) throw only;
+    if (single && only instanceof CustomFunctions.Error) throw only;
     return result;
   };
 }
@@ -50,7 +56,6 @@ function computeCell(
   cells: readonly CellValue[],
   compute: (...values: unknown[]) => CellResult,
 ): CellResult | CustomFunctions.Error {
-  if (args.every((argument, i) => argument.setting || isBlank(cells[i]))) return "";
   let where = "";
   try {
     const values = args.map((argument, i) => {

@@ -20,6 +20,12 @@ export function onGraduation(reading: number): boolean {
   return exact(roundToStep(reading, GRADUATION) - reading) === 0;
 }
 
+/** The graduations below and above a reading between two of them. */
+export function nearestGraduations(reading: number): { below: number; above: number } {
+  const below = Math.floor(reading / GRADUATION) * GRADUATION;
+  return { below, above: below + GRADUATION };
+}
+
 /**
  * Checks one meter reading.
  *
@@ -33,8 +39,7 @@ export function meterReading(reading: number): number {
     throw new Problem("reading-beyond-scale", { value: reading, end: SCALE_END });
   }
   if (!onGraduation(reading)) {
-    const below = Math.floor(reading / GRADUATION) * GRADUATION;
-    throw new Problem("reading-off-grid", { value: reading, below, above: below + GRADUATION });
+    throw new Problem("reading-off-grid", { value: reading, ...nearestGraduations(reading) });
   }
   return reading;
 }

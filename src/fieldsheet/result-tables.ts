@@ -1,0 +1,48 @@
+import { isCellError, type CellValue } from "../measure/cell-value";
+import { say } from "../messages/catalogue";
+import type { CheckResult, RowResult } from "./check-result";
+import { findingSentence } from "./finding-sentence";
+import type { Finding } from "./rule";
+
+type Cell = string | number | boolean;
+
+const FINDINGS_HEADER = ["row", "sample", "rule", "weight", "column", "value", "message"];
+
+/** Four cells for each row: test, air, specification, findings. A blank row gives blanks. */
+export function checkedRows(result: CheckResult): Cell[][] {
+  const ofTheSheet = result.findings.filter(({ row }) => row === null);
+  const firstTested = result.rows.find(({ test }) => test !== "")?.row;
+  return result.rows.map(({ row, test, air, specification, findings }) => {
+    // What concerns the whole sheet is said once, with its first test.
+    const said = row === firstTested ? [...ofTheSheet, ...findings] : findings;
+    const sentences = said.map((finding) => findingSentence(finding, result.columns));
+    return [test, air ?? "", specification ?? "", sentences.join("; ")];
+  });
+}
+
+/** A header row and one line for each finding; or one line that says that nothing was found. */
+export function findingsList(result: CheckResult): Cell[][] {
+  const lines = result.findings.map((finding) => findingLine(finding, result));
+  const tested = result.rows.filter(({ test }) => test !== "").length;
+  const nothing = ["", "", "", "", "", "", say("nothing-found", { rows: tested })];
+  return [FINDINGS_HEADER, ...(lines.length > 0 ? lines : [nothing])];
+}
+
+function findingLine(finding: Finding, { rows, columns }: CheckResult): Cell[] {
+  const { row, field, rule, weight } = finding;
+  const result: RowResult | undefined = row === null ? undefined : rows[row];
+  const cell = field === null ? null : (result?.judged.cells[field] ?? null);
+  return [
+    row === null ? "sheet" : row + 1,
+    result?.sample ?? "",
+    rule,
+    weight,
+    (field !== null && columns[field]?.header) || "",
+    plain(cell),
+    findingSentence(finding, columns),
+  ];
+}
+
+function plain(cell: CellValue): Cell {
+  return isCellError(cell) ? cell.error : (cell ?? "");
+}

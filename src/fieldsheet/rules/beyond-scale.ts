@@ -1,0 +1,19 @@
+import { SCALE_END } from "../../methods/volumetric-air/meter-reading";
+import { READING_FIELDS } from "../reading-fields";
+import type { Rule } from "../rule";
+
+/** A reading that the neck scale need not reach. */
+export const beyondScale: Rule = {
+  id: "beyond-scale",
+  weight: "error",
+  needs: [],
+  basis:
+    "The neck is graduated to at least 9 % of the bowl (Louisiana DOTD TR 202, 2008); a level beyond the scale is brought back with calibrated cups of water, which are counted (a meter maker's manual, 2019, describing ASTM C173).",
+  look({ values }) {
+    return READING_FIELDS.flatMap((field) => {
+      const value = values[field];
+      if (value === undefined || value <= SCALE_END) return [];
+      return [{ field, values: { value, end: SCALE_END } }];
+    });
+  },
+};

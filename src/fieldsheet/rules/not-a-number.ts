@@ -1,0 +1,20 @@
+import { FIELDS, type FieldId } from "../fields";
+import type { Rule } from "../rule";
+
+const NUMBER_PROBLEMS = ["not-a-number", "comma-is-unclear", "cell-error"];
+
+/** Something other than a number where a number belongs. */
+export const notANumber: Rule = {
+  id: "not-a-number",
+  weight: "error",
+  needs: [],
+  basis: "A result is worked out from numbers only; nothing is guessed from text (our own rule).",
+  look({ unreadable }) {
+    return Object.entries(unreadable).flatMap(([name, problem]) => {
+      const field = name as FieldId;
+      const meansNumber = ["number", "minutes", "alcohol"].includes(FIELDS[field].kind);
+      if (!meansNumber || !NUMBER_PROBLEMS.includes(problem.id)) return [];
+      return [{ field, say: problem.id, values: problem.values }];
+    });
+  },
+};

@@ -1,0 +1,22 @@
+import { compareWithLimits } from "../../acceptance/limits";
+import type { Rule } from "../rule";
+
+/** A valid result that lies outside its limits. */
+export const outsideSpecification: Rule = {
+  id: "outside-specification",
+  weight: "doubt",
+  needs: [],
+  basis:
+    "A result outside the limits calls at once for a check test on another portion of the same sample; a second failure fails the concrete (a trade article quoting ASTM C94).",
+  look({ state, result, limits: { low, high } }, sheet) {
+    if (state !== "valid" || !result) return undefined;
+    const verdict = compareWithLimits(result.air, low, high);
+    if (verdict === "within") return undefined;
+    const limit = verdict === "below" ? low! : high!;
+    return {
+      field: sheet.has("air") ? "air" : null,
+      say: verdict === "below" ? "below-specification" : "above-specification",
+      values: { air: result.air, limit },
+    };
+  },
+};

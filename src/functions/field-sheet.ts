@@ -1,0 +1,35 @@
+import { checkTable } from "../fieldsheet/check-table";
+import { checkedRows, findingsList } from "../fieldsheet/result-tables";
+import { tableOf } from "./runner/argument";
+import { orThrow } from "./runner/lift";
+
+/**
+ * Checks a table of volumetric air tests, row by row: test ("valid", "void" or "incomplete"), air content in %, specification ("within", "below" or "above") and the findings in words.
+ * @customfunction CHECK CHECK
+ * @param headers The header row of the table.
+ * @param rows The rows below it, over the same columns.
+ * @param [low] Low limit in %: a number or a column; else the sheet's own low or target and tolerance columns are used.
+ * @param [high] High limit in %: a number or a column.
+ * @returns Four cells for each row.
+ */
+export function check(headers: any[][], rows: any[][], low?: any[][], high?: any[][]): any[][] {
+  return orThrow(() => checkedRows(resultFor(headers, rows, low, high)));
+}
+
+/**
+ * Lists every finding in a table of volumetric air tests, with a header row: row, sample, rule, weight, column, value and message.
+ * @customfunction FINDINGS FINDINGS
+ * @param headers The header row of the table.
+ * @param rows The rows below it, over the same columns.
+ * @param [low] Low limit in %: a number or a column; else the sheet's own low or target and tolerance columns are used.
+ * @param [high] High limit in %: a number or a column.
+ * @returns One line for each finding, or one that says that nothing was found.
+ */
+export function findings(headers: any[][], rows: any[][], low?: any[][], high?: any[][]): any[][] {
+  return orThrow(() => findingsList(resultFor(headers, rows, low, high)));
+}
+
+function resultFor(headers: any[][], rows: any[][], low?: any[][], high?: any[][]) {
+  const table = { headers: tableOf(headers).flat(), rows: tableOf(rows) };
+  return checkTable(table, { low: tableOf(low).flat(), high: tableOf(high).flat() });
+}

@@ -1,0 +1,62 @@
+import { isBlank, isCellError, shownValue, type CellValue } from "./cell-value";
+import { Problem } from "./problem";
+
+const MINUTES_IN_A_DAY = 1440;
+const YEAR_FIRST = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})/;
+const MONTH_NAMED = /^(\d{1,2})[ -]([a-z]{3})[a-z]*[ -](\d{4})$/i;
+const MONTHS = "jan feb mar apr may jun jul aug sep oct nov dec".split(" ");
+const CLOCK = /^(\d{1,2}):(\d{2})(?::\d{2})?\s*(am|pm)?$/i;
+/** Day 0 of spreadsheet dates, valid from March 1900 on. */
+const DAY_ZERO = Date.UTC(1899, 11, 30);
+
+/**
+ * The day in a cell, counted as spreadsheets count days; `undefined` for a blank.
+ *
+ * Texts are read with the year first or the month named; 5/6/2026 could be two different days.
+ *
+ * @throws Problem `not-a-date`, `cell-error`.
+ */
+export function dateFromCell(value: CellValue): number | undefined {
+  if (isBlank(value)) return undefined;
+  if (isCellError(value)) throw new Problem("cell-error", { value: value.error });
+  if (typeof value === "number" && value >= 1) return Math.floor(value);
+  const written = shownValue(value).trim();
+  const yearFirst = YEAR_FIRST.exec(written);
+  if (yearFirst) return dayOf(+yearFirst[1]!, +yearFirst[2]! - 1, +yearFirst[3]!, written);
+  const named = MONTH_NAMED.exec(written);
+  if (named) return dayOf(+named[3]!, MONTHS.indexOf(named[2]!.toLowerCase()), +named[1]!, written);
+  throw new Problem("not-a-date", { value: written });
+}
+
+/**
+ * The time of day in a cell, in minutes since midnight; `undefined` for a blank.
+ *
+ * @throws Problem `not-a-time`, `cell-error`.
+ */
+export function minuteOfDayFromCell(value: CellValue): number | undefined {
+  if (isBlank(value)) return undefined;
+  if (isCellError(value)) throw new Problem("cell-error", { value: value.error });
+  // A time alone is a fraction of a day; with a date it is the fraction that counts.
+  const dated = typeof value === "number" && (value < 1 || value >= 366);
+  if (dated && value >= 0) return Math.round((value % 1) * MINUTES_IN_A_DAY) % MINUTES_IN_A_DAY;
+  const clock = typeof value === "string" ? CLOCK.exec(value.trim()) : null;
+  const hour = clock ? hourOf(+clock[1]!, clock[3]?.toLowerCase()) : -1;
+  const minute = clock ? +clock[2]! : 60;
+  if (hour < 0 || hour > 23 || minute > 59) {
+    throw new Problem("not-a-time", { value: shownValue(value) });
+  }
+  return hour * 60 + minute;
+}
+
+function dayOf(year: number, month: number, day: number, written: string): number {
+  const date = new Date(Date.UTC(year, month, day));
+  const exists = date.getUTCMonth() === month && date.getUTCDate() === day;
+  if (!exists) throw new Problem("not-a-date", { value: written });
+  return Math.round((date.getTime() - DAY_ZERO) / 86_400_000);
+}
+
+function hourOf(hour: number, half: string | undefined): number {
+  if (!half) return hour;
+  if (hour < 1 || hour > 12) return -1;
+  return (hour % 12) + (half === "pm" ? 12 : 0);
+}
