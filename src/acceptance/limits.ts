@@ -1,16 +1,30 @@
+import { exact } from "../measure/rounding";
+
 /** A result against its specification. */
 export type Verdict = "within" | "below" | "above";
 
+/** Specification limits, in the unit of the result; either may be absent. */
+export interface SpecLimits {
+  readonly low?: number;
+  readonly high?: number;
+}
+
 /**
  * Compares a result with its limits; a result on a limit is within. Absolute method of ASTM E29: the
- * number is compared as it is.
+ * number is compared as it is, free of the noise of binary fractions: 0.1 + 0.2 does not exceed 0.3.
  *
  * @param value Result, in the unit of the limits.
  * @param low Lower limit; none when absent.
  * @param high Upper limit; none when absent.
  */
 export function compareWithLimits(value: number, low?: number, high?: number): Verdict {
-  if (low !== undefined && value < low) return "below";
-  if (high !== undefined && value > high) return "above";
+  if (low !== undefined && exact(value - low) < 0) return "below";
+  if (high !== undefined && exact(value - high) > 0) return "above";
   return "within";
+}
+
+/** The verdict on a result; none where there is no limit to hold it against. */
+export function verdictOn(value: number, { low, high }: SpecLimits): Verdict | undefined {
+  if (low === undefined && high === undefined) return undefined;
+  return compareWithLimits(value, low, high);
 }

@@ -1,15 +1,19 @@
+import { acceptanceMessages } from "./acceptance";
 import { cautionMessages } from "./cautions";
 import { fieldsheetMessages } from "./fieldsheet";
 import { measureMessages } from "./measure";
+import { neighbouringTestsMessages } from "./neighbouring-tests";
 import { ruleMessages } from "./rules";
 import { volumetricAirMessages } from "./volumetric-air";
 
 /** Every sentence that a user can read, by id. `{name}` is filled with a value. */
 export const catalogue = {
   ...measureMessages,
+  ...acceptanceMessages,
   ...volumetricAirMessages,
   ...fieldsheetMessages,
   ...ruleMessages,
+  ...neighbouringTestsMessages,
   ...cautionMessages,
 } as const;
 

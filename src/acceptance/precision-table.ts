@@ -1,0 +1,134 @@
+/** Whether one operator made both tests or several did, each with his own equipment. */
+export type Operators = "one" | "several";
+
+/** Published precision near one value of the quantity measured. */
+export interface PrecisionAt {
+  /** The value that it was established at; absent where it holds for all. */
+  readonly near?: number;
+  /** Standard deviation. */
+  readonly deviation: number;
+  /** Two results should not differ by more: d2s, 2√2 deviations as published, rounded. */
+  readonly difference: number;
+}
+
+/** Published precision of a test method. */
+export interface PublishedPrecision {
+  /** The method's number as people write it; the first is the one that we show. */
+  readonly names: readonly [string, ...string[]];
+  readonly quantity: string;
+  readonly unit: string;
+  /** Whether the figures are shares of the value instead of amounts in its unit. */
+  readonly ofValue: boolean;
+  /** Values outside cannot be in the unit; they are taken for a slip of the unit. */
+  readonly possible: readonly [from: number, to: number];
+  /** Absent where the method has not established it. */
+  readonly one?: readonly PrecisionAt[];
+  readonly several: readonly PrecisionAt[];
+  readonly source: string;
+}
+
+const MEMORY = "from memory, to be verified against the standard in force";
+
+/** Slump is published in inches; millimetres are converted (derived from the inch values). */
+const inMillimetres = (levels: readonly PrecisionAt[]): readonly PrecisionAt[] =>
+  levels.map(({ near, deviation, difference }) => ({
+    near: near! * 25.4,
+    deviation: deviation * 25.4,
+    difference: difference * 25.4,
+  }));
+const SLUMP_ONE: readonly PrecisionAt[] = [
+  { near: 1.2, deviation: 0.23, difference: 0.65 },
+  { near: 3.4, deviation: 0.38, difference: 1.07 },
+  { near: 6.5, deviation: 0.4, difference: 1.13 },
+];
+const SLUMP_SEVERAL: readonly PrecisionAt[] = [
+  { near: 1.2, deviation: 0.29, difference: 0.82 },
+  { near: 3.4, deviation: 0.39, difference: 1.1 },
+  { near: 6.5, deviation: 0.53, difference: 1.5 },
+];
+
+/**
+ * Precision of the tests of fresh concrete. None of it was read in the standards in force; C173 is
+ * the least sure. A method with an M measures in SI units, as ASTM numbers them; where the standard
+ * gives a rounded SI pair of its own, that pair stands here and no conversion.
+ */
+export const PRECISION_TABLE: readonly PublishedPrecision[] = [
+  {
+    names: ["C173", "C173M", "C173/C173M", "T196", "T196M"],
+    quantity: "air content, volumetric method",
+    unit: "%",
+    ofValue: true,
+    possible: [0, 100],
+    several: [{ deviation: 0.11, difference: 0.32 }],
+    source: MEMORY,
+  },
+  {
+    names: ["C231", "C231M", "C231/C231M", "T152", "T152M"],
+    quantity: "air content, pressure method",
+    unit: "%",
+    ofValue: false,
+    possible: [0, 100],
+    several: [{ deviation: 0.28, difference: 0.8 }],
+    source: MEMORY,
+  },
+  {
+    names: ["C138", "T121"],
+    quantity: "density",
+    unit: "lb/ft³",
+    ofValue: false,
+    possible: [20, 400],
+    one: [{ deviation: 0.65, difference: 1.85 }],
+    several: [{ deviation: 0.82, difference: 2.31 }],
+    source: MEMORY,
+  },
+  {
+    names: ["C138M", "T121M"],
+    quantity: "density",
+    unit: "kg/m³",
+    ofValue: false,
+    possible: [400, 6000],
+    one: [{ deviation: 10.4, difference: 29.6 }],
+    several: [{ deviation: 13.1, difference: 37 }],
+    source: MEMORY,
+  },
+  {
+    names: ["C143", "T119"],
+    quantity: "slump",
+    unit: "in",
+    ofValue: false,
+    possible: [0, 12],
+    one: SLUMP_ONE,
+    several: SLUMP_SEVERAL,
+    source: MEMORY,
+  },
+  {
+    names: ["C143M", "T119M"],
+    quantity: "slump",
+    unit: "mm",
+    ofValue: false,
+    possible: [0, 305],
+    one: inMillimetres(SLUMP_ONE),
+    several: inMillimetres(SLUMP_SEVERAL),
+    source: `${MEMORY}; derived from the inch values`,
+  },
+  {
+    names: ["C1064", "T309"],
+    quantity: "temperature",
+    unit: "°F",
+    ofValue: false,
+    possible: [28, 212],
+    one: [{ deviation: 0.5, difference: 1.3 }],
+    several: [{ deviation: 0.7, difference: 1.9 }],
+    source: MEMORY,
+  },
+  {
+    names: ["C1064M", "T309M"],
+    quantity: "temperature",
+    unit: "°C",
+    ofValue: false,
+    possible: [-2, 100],
+    one: [{ deviation: 0.3, difference: 0.7 }],
+    several: [{ deviation: 0.4, difference: 1.1 }],
+    source: MEMORY,
+  },
+];

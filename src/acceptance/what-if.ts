@@ -1,0 +1,83 @@
+import type { BorderlineTest } from "./borderline-test";
+import { chanceWithin } from "./chance-within";
+import { checkTestDecision, type AcceptanceDecision } from "./check-test";
+import { verdictOn, type Verdict } from "./limits";
+import { marginToLimits } from "./margin";
+import { outcomeGrid, type GridRow } from "./outcome-grid";
+import { deviationAt, precisionOfMethod, USUAL_METHOD } from "./precision";
+import { resultSteps, type ResultStep } from "./result-steps";
+import { turningPoints, type TurningPoint } from "./turning-points";
+
+/** How sure a result is. */
+export interface Certainty {
+  /** Chance that the true air content lies within the limits, 0 to 1. */
+  readonly chance: number;
+  /** Standard deviation that it rests on, %. */
+  readonly deviation: number;
+  /** Where the deviation is from. `source` says how far a published one is to be trusted. */
+  readonly from:
+    | { readonly given: true }
+    | { readonly given: false; readonly method: string; readonly source: string };
+}
+
+/** All there is to say about a borderline result. */
+export interface WhatIf {
+  readonly test: BorderlineTest;
+  readonly steps: readonly ResultStep[];
+  /** Reported air content, %. */
+  readonly air: number;
+  /** The rest is absent without limits. */
+  readonly verdict?: Verdict;
+  /** Distance to the nearer limit, %; negative outside. */
+  readonly margin?: number;
+  readonly certainty?: Certainty;
+  /** What the check-test rule asks for. */
+  readonly decision?: AcceptanceDecision;
+  readonly grid: readonly GridRow[];
+  /** How much it would take to change the verdict. */
+  readonly turningPoints: readonly TurningPoint[];
+}
+
+/** What the user may add to a test. */
+export interface WhatIfOptions {
+  /** Standard deviation of one result, %; the published one of C173 when absent. */
+  readonly deviation?: number;
+  /** Result of the check test, %. */
+  readonly check?: number;
+}
+
+/**
+ * Looks at a volumetric air test from all sides: the result step by step, how near a limit it lies,
+ * what neighbouring readings, cups and alcohol would have given, what comes next.
+ *
+ * @param test Final meter reading in %, cups, alcohol, limits in %.
+ * @throws Problem when the test itself gives no result, as `correctedAir`.
+ */
+export function whatIf(test: BorderlineTest, { deviation, check }: WhatIfOptions = {}): WhatIf {
+  const steps = resultSteps(test);
+  const air = steps.at(-1)!.value;
+  const verdict = verdictOn(air, test.limits);
+  const looked = { test, steps, air, grid: outcomeGrid(test), turningPoints: turningPoints(test) };
+  if (verdict === undefined) return looked;
+  return {
+    ...looked,
+    verdict,
+    margin: marginToLimits(air, test.limits),
+    certainty: certaintyOf(air, test, deviation),
+    decision: checkTestDecision(air, test.limits, check),
+  };
+}
+
+function certaintyOf(air: number, { limits }: BorderlineTest, given?: number): Certainty {
+  if (given !== undefined) {
+    return { chance: chanceWithin(air, limits, given), deviation: given, from: { given: true } };
+  }
+  const published = precisionOfMethod(USUAL_METHOD);
+  const deviation = deviationAt(published, air);
+  const { names, source } = published;
+  return {
+    chance: chanceWithin(air, limits, deviation),
+    deviation,
+    from: { given: false, method: names[0], source },
+  };
+}
