@@ -1,10 +1,12 @@
 import { acceptanceMessages } from "./acceptance";
 import { cautionMessages } from "./cautions";
 import { fieldsheetMessages } from "./fieldsheet";
+import { hostMessages } from "./hosts";
 import { measureMessages } from "./measure";
 import { neighbouringTestsMessages } from "./neighbouring-tests";
 import { ruleMessages } from "./rules";
 import { volumetricAirMessages } from "./volumetric-air";
+import { workbenchMessages } from "./workbench";
 
 /** Every sentence that a user can read, by id. `{name}` is filled with a value. */
 export const catalogue = {
@@ -15,6 +17,8 @@ export const catalogue = {
   ...ruleMessages,
   ...neighbouringTestsMessages,
   ...cautionMessages,
+  ...hostMessages,
+  ...workbenchMessages,
 } as const;
 
 /** The id of a sentence. */

@@ -1,0 +1,13 @@
+/** Sentences of the workbench, the page with a spreadsheet of its own. */
+export const workbenchMessages = {
+  "function-failed":
+    "The function stopped for a reason it does not know. Please report the formula and what its cells hold.",
+  "arguments-too-few": "{name} needs more: {needed}. Give a value or a cell for each.",
+  "arguments-too-many": "{name} is given {count} values and takes only these: {taken}.",
+  "file-not-read":
+    "“{name}” cannot be read. Choose a workbook saved as .xlsx, or a .csv file with one row a line.",
+  "file-empty": "“{name}” holds no cells. Choose another file.",
+  "file-too-large":
+    "“{name}” holds {rows} rows, more than the {most} that the workbench takes. Use the add-in in Excel.",
+  "sample-not-loaded": "The sample could not be loaded. Start the workbench again with npm start.",
+} as const;
