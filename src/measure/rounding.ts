@@ -23,7 +23,7 @@ export function roundToStep(value: number, step: number): number {
   return multiple.times(unit).toNumber() + 0;
 }
 
-/** Takes the binary noise out of a sum or difference of percentages: 6.1 − 5.85 is 0.25. */
+/** Takes the binary noise out of a sum or difference of percentages: 0.35 − 0.1 is 0.25. */
 export function exact(value: number): number {
   return Math.round(value * 1e9) / 1e9;
 }

@@ -1,6 +1,6 @@
 /** Sentences about a field sheet as a whole. */
 export const fieldsheetMessages = {
-  "nothing-found": "Nothing was found in {rows} rows.",
+  "nothing-found": "Nothing was found. Rows checked: {rows}.",
   "no-header-row":
     "No header row was found. Select the table with its headers, such as Sample, First reading, Second reading, Alcohol (oz).",
   "no-readings-column":

@@ -1,0 +1,78 @@
+import { shown } from "./custom-functions-runtime";
+import { check, findings } from "../../src/functions/field-sheet";
+
+const headers = [["Sample", "First reading", "Second reading", "Alcohol (oz)", "Foam"]];
+const rows = [
+  ["A-1", 6, 6.25, 48, 1],
+  ["A-2", 6, 6, 0, 2.25],
+  [null, null, null, null, null],
+  ["A-3", "six", 6, 0, 1],
+  ["A-4", 8, 8, 80, 1],
+];
+const SOURCE = "derived: 6.25 − 0.30 = 5.95 → 6.00 and 8.00 − 0.90 = 7.10 → 7.00";
+
+test(`FRESH.CHECK gives four cells for each row (${SOURCE})`, () => {
+  const cells = shown(() => check(headers, rows, [[4.5]], [[6.5]])) as unknown[][];
+  expect(cells.map((row) => row.slice(0, 3))).toEqual([
+    ["valid", 6, "within"],
+    ["void", "", ""],
+    ["", "", ""],
+    ["incomplete", "", ""],
+    ["valid", 7, "above"],
+  ]);
+  expect(cells[0]![3]).toBe("");
+  expect(cells[1]![3]).toMatch(/^Foam: 2.25 divisions of foam/);
+  expect(cells[2]![3]).toBe("");
+  expect(cells[3]![3]).toMatch(/“six” is not a number/);
+});
+
+test("FRESH.FINDINGS lists every finding by the row's own id", () => {
+  const list = shown(() => findings(headers, rows, [[4.5]], [[6.5]])) as unknown[][];
+  expect(list[0]).toEqual(["row", "sample", "rule", "weight", "column", "value", "message"]);
+  const lines = list.slice(1).map((line) => line.slice(0, 6));
+  expect(lines).toContainEqual([2, "A-2", "foam-over-limit", "void", "Foam", 2.25]);
+  expect(lines).toContainEqual([4, "A-3", "not-a-number", "error", "First reading", "six"]);
+  expect(lines.some(([row, , rule]) => row === 5 && rule === "outside-specification")).toBe(true);
+});
+
+test("with nothing found, one line says so", () => {
+  const list = shown(() => findings(headers, [["A-1", 6, 6, 16, 0]])) as unknown[][];
+  expect(list).toHaveLength(2);
+  expect(list[1]![6]).toBe("Nothing was found. Rows checked: 1.");
+});
+
+test("limits may be a column, one for each row", () => {
+  const high = [[6.5], [null], [null], [null], [7.5]];
+  const cells = shown(() => check(headers, rows, undefined, high)) as unknown[][];
+  expect(cells.map((row) => row[2])).toEqual(["within", "", "", "", "within"]);
+});
+
+test.each([
+  [[["Sample", "Remark"]], [["A", "b"]], /^#VALUE! No column of meter readings was recognised/],
+  [[["Sample", "Reading"]], [["A", 5, 6]], /^#VALUE! There are 2 headers and 3 columns/],
+  [[[null, null]], [["A", 5]], /^#VALUE! No header row was found/],
+])("headers %j with rows %j are refused", (heads, body, sentence) => {
+  expect(shown(() => check(heads, body))).toMatch(sentence);
+});
+
+test("limits of another length are refused, and named", () => {
+  expect(shown(() => check(headers, rows, [[1], [2]]))).toMatch(
+    /^#VALUE! Low: 2 limits are given for 5 rows/,
+  );
+});
+
+test("a sheet without alcohol, or with one reading a test, says so once", () => {
+  const list = shown(() =>
+    findings(
+      [["Sample", "Reading"]],
+      [
+        ["A", 6],
+        ["B", 6.25],
+      ],
+    ),
+  ) as unknown[][];
+  expect(list.slice(1).map((line) => [line[0], line[2], line[3]])).toEqual([
+    ["sheet", "alcohol-not-in-sheet", "doubt"],
+    ["sheet", "agreement-not-recorded", "doubt"],
+  ]);
+});
