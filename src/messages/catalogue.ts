@@ -4,6 +4,7 @@ import { fieldsheetMessages } from "./fieldsheet";
 import { hostMessages } from "./hosts";
 import { measureMessages } from "./measure";
 import { neighbouringTestsMessages } from "./neighbouring-tests";
+import { paneMessages } from "./pane";
 import { ruleMessages } from "./rules";
 import { volumetricAirMessages } from "./volumetric-air";
 import { workbenchMessages } from "./workbench";
@@ -16,6 +17,7 @@ export const catalogue = {
   ...fieldsheetMessages,
   ...ruleMessages,
   ...neighbouringTestsMessages,
+  ...paneMessages,
   ...cautionMessages,
   ...hostMessages,
   ...workbenchMessages,

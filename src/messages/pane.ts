@@ -1,0 +1,21 @@
+/** What the task pane says and how its parts are labelled. */
+export const paneMessages = {
+  "pane-title": "Fresh concrete",
+  "pane-scope": "What to check",
+  "pane-scope-table": "The table around the selected cell",
+  "pane-scope-selection": "The selected cells",
+  "pane-check": "Check",
+  "pane-mark": "Mark in the sheet",
+  "pane-with-notes": "With notes",
+  "pane-unmark": "Remove every mark",
+  "pane-write-results": "Write a results sheet",
+  "pane-findings": "Findings",
+  "pane-cautions": "Cautions",
+  "pane-checked": "{address}: {tests} tests checked, {findings} findings.",
+  "pane-marked": "{cells} cells are marked, {notes} with a note.",
+  "pane-unmarked": "{cells} marks and {notes} notes are removed.",
+  "pane-results-written": "The results are on the sheet “{sheet}”.",
+  "pane-results-sheet-name": "Findings",
+  "pane-open-in-excel": "Open this pane from the ribbon in Excel. Here it has no sheet to work on.",
+  "pane-unexpected": "Something went wrong that is not foreseen. Nothing was changed; try again.",
+} as const;
