@@ -13,6 +13,9 @@ import { rowLimits } from "./row-limits";
 import type { Columns, SheetContext } from "./sheet-context";
 import type { CheckOptions, SheetTable } from "./sheet-table";
 
+/** Few enough to take some hundredths of a second. */
+const ROWS_IN_A_STEP = 500;
+
 /**
  * Checks a table of field tests: every rule on every row, and every finding kept.
  *
@@ -23,19 +26,42 @@ import type { CheckOptions, SheetTable } from "./sheet-table";
  * @throws Problem `headers-and-rows-differ`, `no-readings-column`, `limits-do-not-fit`.
  */
 export function checkTable(table: SheetTable, options: CheckOptions = {}): CheckResult {
+  const steps = checkInSteps(table, options);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/**
+ * The same check in steps of some hundred rows, so that a long one can show how far it is, let the
+ * page breathe and be stopped between steps. Each step yields the share that is done, 0 to 1.
+ */
+export function* checkInSteps(
+  table: SheetTable,
+  options: CheckOptions = {},
+): Generator<number, CheckResult> {
   const columns = recogniseColumns(table.headers);
   const sheet: SheetContext = { columns, has: (field) => columns[field] !== undefined };
   checkForm(table, sheet);
-  const records = table.rows.map((row, i) => readRecord(row, i, columns, options.decimal));
+  const records = yield* mapInSteps(table.rows, [0, 0.3], (row, i) =>
+    readRecord(row, i, columns, options.decimal),
+  );
   const limits = rowLimits(records, options);
-  const judged = records.map((record, i) => judgeRow(record, sheet, limits[i]!));
 
   const speaking = RULES.filter((rule) => rule.needs.every((field) => sheet.has(field)));
   const voiding = speaking.filter(({ weight }) => weight === "void");
   const others = speaking.filter(({ weight }) => weight !== "void");
-  const found = judged.map((row) => lookAt(row, voiding, sheet));
-  const decided = judged.map((row, i) => ({ ...row, state: stateOf(row, found[i]!) }));
-  decided.forEach((row, i) => found[i]!.push(...lookAt(row, others, sheet)));
+  const looked = yield* mapInSteps(records, [0.3, 0.6], (record, i) => {
+    const judged = judgeRow(record, sheet, limits[i]!);
+    const found = lookAt(judged, voiding, sheet);
+    return { row: { ...judged, state: stateOf(judged, found) }, found };
+  });
+  const decided = looked.map(({ row }) => row);
+  const found = yield* mapInSteps(looked, [0.6, 1], ({ row, found }) => [
+    ...found,
+    ...lookAt(row, others, sheet),
+  ]);
 
   const across = speaking.flatMap((rule) =>
     (rule.lookAcross?.(decided, sheet) ?? []).map((remark) =>
@@ -46,6 +72,19 @@ export function checkTable(table: SheetTable, options: CheckOptions = {}): Check
   const ofTheSheet = across.filter(({ row }) => row === null);
   const rows = decided.map((row, i) => rowResult(row, found[i]!));
   return { columns, rows, findings: [...ofTheSheet, ...rows.flatMap(({ findings }) => findings)] };
+}
+
+function* mapInSteps<A, B>(
+  items: readonly A[],
+  [from, to]: readonly [from: number, to: number],
+  work: (item: A, i: number) => B,
+): Generator<number, B[]> {
+  const made: B[] = [];
+  for (const [i, item] of items.entries()) {
+    if (i > 0 && i % ROWS_IN_A_STEP === 0) yield from + ((to - from) * i) / items.length;
+    made.push(work(item, i));
+  }
+  return made;
 }
 
 function checkForm({ headers, rows }: SheetTable, sheet: SheetContext): void {
