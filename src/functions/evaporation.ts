@@ -1,0 +1,28 @@
+import { evaporation } from "../methods/evaporation/evaporation";
+import { number } from "./runner/argument";
+import { lift } from "./runner/lift";
+import { units } from "./runner/units-argument";
+
+/**
+ * Rate at which water evaporates from the surface of fresh concrete. Take care against drying from 0.20 lb/ft²/h (1.0 kg/m²/h) on.
+ * @customfunction EVAPORATION EVAPORATION
+ * @param concrete Temperature of the concrete in °F, or °C in SI.
+ * @param air Temperature of the air in the same unit.
+ * @param humidity Relative humidity in %, 0 to 100.
+ * @param wind Wind speed in mph, or km/h in SI.
+ * @param [units] "us" or "si"; "us" unless given.
+ * @returns Rate in lb/ft²/h, or kg/m²/h in SI; never below 0.
+ */
+export function evaporationRate(
+  concrete: any[][],
+  air: any[][],
+  humidity: any[][],
+  wind: any[][],
+  units?: any[][],
+): any[][] {
+  return evaporationOf(concrete, air, humidity, wind, units);
+}
+const evaporationOf = lift(
+  [number("concrete"), number("air"), number("humidity"), number("wind"), units],
+  (concrete, air, humidity, wind, system) => evaporation({ concrete, air, humidity, wind }, system),
+);

@@ -1,0 +1,66 @@
+import { calculatedOvenDryDensity } from "../methods/lightweight-density/calculated-oven-dry";
+import { equilibriumDensity } from "../methods/lightweight-density/equilibrium";
+import { measuredOvenDryDensity } from "../methods/lightweight-density/measured-oven-dry";
+import { number } from "./runner/argument";
+import { lift } from "./runner/lift";
+import { units } from "./runner/units-argument";
+
+/**
+ * Oven-dry density of structural lightweight concrete, calculated from the dry masses of a batch; the cementitious material counts 1.2 times for the water that it binds. ASTM C567.
+ * @customfunction DENSITY.OVENDRY DENSITY.OVENDRY
+ * @param fine Dry mass of the fine aggregate, in lb, or kg in SI.
+ * @param coarse Dry mass of the coarse aggregate.
+ * @param cementitious Mass of the cementitious material.
+ * @param volume Volume of concrete that the batch makes, in ft³, or m³ in SI.
+ * @param [units] "us" or "si"; "us" unless given.
+ * @returns Density in lb/ft³, or kg/m³ in SI.
+ */
+export function densityOvenDry(
+  fine: any[][],
+  coarse: any[][],
+  cementitious: any[][],
+  volume: any[][],
+  units?: any[][],
+): any[][] {
+  return ovenDryOf(fine, coarse, cementitious, volume, units);
+}
+const ovenDryOf = lift(
+  [number("fine"), number("coarse"), number("cementitious"), number("volume"), units],
+  (fine, coarse, cementitious, volume, system) =>
+    calculatedOvenDryDensity({ fine, coarse, cementitious, volume }, system),
+);
+
+/**
+ * Oven-dry density of structural lightweight concrete, measured on a specimen. ASTM C567.
+ * @customfunction DENSITY.OVENDRY.MEASURED DENSITY.OVENDRY.MEASURED
+ * @param dried Mass of the oven-dried specimen, in any one unit of mass.
+ * @param saturated Its mass saturated with its surface dry.
+ * @param suspended Its mass hanging in water.
+ * @param [units] "us" or "si"; "us" unless given.
+ * @returns Density in lb/ft³, or kg/m³ in SI.
+ */
+export function densityOvenDryMeasured(
+  dried: any[][],
+  saturated: any[][],
+  suspended: any[][],
+  units?: any[][],
+): any[][] {
+  return measuredOf(dried, saturated, suspended, units);
+}
+const measuredOf = lift(
+  [number("dried"), number("saturated"), number("suspended"), units],
+  (dried, saturated, suspended, system) =>
+    measuredOvenDryDensity({ dried, saturated, suspended }, system),
+);
+
+/**
+ * Approximate equilibrium density of structural lightweight concrete: oven-dry density plus 3 lb/ft³, or 50 kg/m³ in SI. ASTM C567.
+ * @customfunction DENSITY.EQUILIBRIUM DENSITY.EQUILIBRIUM
+ * @param ovendry Oven-dry density in lb/ft³, or kg/m³ in SI.
+ * @param [units] "us" or "si"; "us" unless given.
+ * @returns Density in the same unit.
+ */
+export function densityEquilibrium(ovendry: any[][], units?: any[][]): any[][] {
+  return equilibriumOf(ovendry, units);
+}
+const equilibriumOf = lift([number("ovendry"), units], equilibriumDensity);

@@ -1,0 +1,42 @@
+import { pressureAir } from "../methods/pressure-air/pressure-air";
+import { fullMixtureAir, mortarAir } from "../methods/pressure-air/sieved-sample";
+import { number } from "./runner/argument";
+import { lift } from "./runner/lift";
+
+/**
+ * Air content by the pressure method: gauge reading less the aggregate correction factor, in %. Not for lightweight, slag or very porous aggregate. ASTM C231 / AASHTO T 152.
+ * @customfunction AIR.PRESSURE AIR.PRESSURE
+ * @param gauge Gauge reading in %.
+ * @param factor Aggregate correction factor in %; give 0 only where it was found to be 0.
+ * @returns Air content in %, not rounded.
+ */
+export function airPressure(gauge: any[][], factor: any[][]): any[][] {
+  return pressureOf(gauge, factor);
+}
+const pressureOf = lift([number("gauge"), number("factor")], pressureAir);
+
+/**
+ * Air content of the full mixture, in %, from a test on a wet-sieved sample. ASTM C231.
+ * @customfunction AIR.FULLMIX AIR.FULLMIX
+ * @param sieved Air content found in the sieved sample, in %.
+ * @param passing Absolute volume of the ingredients that pass the sieve.
+ * @param coarse Absolute volume of the aggregate kept on the sieve, in the same unit.
+ * @returns Air content in %, not rounded.
+ */
+export function airFullMix(sieved: any[][], passing: any[][], coarse: any[][]): any[][] {
+  return fullMixOf(sieved, passing, coarse);
+}
+const fullMixOf = lift([number("sieved"), number("passing"), number("coarse")], fullMixtureAir);
+
+/**
+ * Air content of the mortar, in %, from a test on a wet-sieved sample. ASTM C231.
+ * @customfunction AIR.MORTAR AIR.MORTAR
+ * @param sieved Air content found in the sieved sample, in %.
+ * @param passing Absolute volume of the ingredients that pass the sieve.
+ * @param mortar Absolute volume of cement, water and fine aggregate among them, in the same unit.
+ * @returns Air content in %, not rounded.
+ */
+export function airMortar(sieved: any[][], passing: any[][], mortar: any[][]): any[][] {
+  return mortarOf(sieved, passing, mortar);
+}
+const mortarOf = lift([number("sieved"), number("passing"), number("mortar")], mortarAir);

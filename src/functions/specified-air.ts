@@ -1,0 +1,38 @@
+import { specifiedAir } from "../acceptance/specified-air/specified-air";
+import { aggregateSizeFromCell } from "../measure/aggregate-size";
+import { cell, number, optional, setting, text } from "./runner/argument";
+import { inArgument, lift } from "./runner/lift";
+import { units } from "./runner/units-argument";
+
+/**
+ * Specified total air content in % from the table of a code: of ACI and UFC the value, of CSA the middle of the range, of EN 206 the least.
+ * @customfunction SPEC.AIR SPEC.AIR
+ * @param aggregate Nominal maximum size: 0.75, "3/4", "3/4 in", "19 mm". A number is inches, or mm in SI. EN 206 and UFC do without.
+ * @param exposure As the code names it: F1 to F3; none, moderate, severe; category 1 or 2; XF2 to XF4; frost, no frost.
+ * @param [strength] Specified strength in psi, or MPa in SI. Above 5,000 psi (35 MPa) ACI 318-19 lets the air be 1.0 % lower.
+ * @param [source] "ACI 318-19" unless given; also "ACI 211.1", "CSA A23.1", "EN 206", "UFC 3-250-04FA".
+ * @param [units] "us" or "si"; "us" unless given.
+ * @returns Air content in %.
+ */
+export function specAir(
+  aggregate: any[][],
+  exposure: any[][],
+  strength?: any[][],
+  source?: any[][],
+  units?: any[][],
+): any[][] {
+  return specAirOf(aggregate, exposure, strength, source, units);
+}
+const specAirOf = lift(
+  [
+    optional(cell("aggregate")),
+    text("exposure"),
+    optional(number("strength")),
+    setting(text("source")),
+    units,
+  ],
+  (aggregate, exposure, strength, source, system) => {
+    const size = inArgument("aggregate", () => aggregateSizeFromCell(aggregate ?? null, system));
+    return specifiedAir({ aggregate: size, exposure, strength }, source, system);
+  },
+);

@@ -1,0 +1,55 @@
+import { judgeStrength } from "../acceptance/strength/accept";
+import { requiredStrength } from "../acceptance/strength/required";
+import { withinTestDeviation } from "../acceptance/strength/within-test";
+import { number } from "./runner/argument";
+import { companionCylinders } from "./runner/companion-cylinders";
+import { lift, orThrow } from "./runner/lift";
+import { strengthSeries } from "./runner/strength-series";
+import { units } from "./runner/units-argument";
+
+/**
+ * Judges strength tests in the order in which they were made: "accepted", "mean of three too low" (this test and the two before it), "single test too low", or both. ACI 318-19.
+ * @customfunction STRENGTH.ACCEPT STRENGTH.ACCEPT
+ * @param results One column or row of tests, each the mean of its cylinders, in psi, or MPa in SI. Blanks are skipped.
+ * @param specified Specified strength in the same unit; one for all.
+ * @param [units] "us" or "si"; "us" unless given.
+ * @returns A text for each test.
+ */
+export function strengthAccept(results: any[][], specified: any[][], units?: any[][]): any[][] {
+  return orThrow(() => {
+    const series = strengthSeries(results, specified, units);
+    return series.beside(judgeStrength(series.tests, series.specified, series.system));
+  });
+}
+
+/**
+ * Required average strength of a mix, from its specified strength and the deviation of the tests on record. ACI 318 and ACI 301.
+ * @customfunction STRENGTH.REQUIRED STRENGTH.REQUIRED
+ * @param specified Specified strength in psi, or MPa in SI.
+ * @param deviation Standard deviation of the tests on record, in the same unit.
+ * @param tests How many tests the deviation comes from, 15 at least; from few tests it is raised.
+ * @param [units] "us" or "si"; "us" unless given.
+ * @returns Strength in the same unit, not rounded.
+ */
+export function strengthRequired(
+  specified: any[][],
+  deviation: any[][],
+  tests: any[][],
+  units?: any[][],
+): any[][] {
+  return requiredOf(specified, deviation, tests, units);
+}
+const requiredOf = lift(
+  [number("specified"), number("deviation"), number("tests"), units],
+  requiredStrength,
+);
+
+/**
+ * Within-test standard deviation from the ranges of companion cylinders: mean range over 1.128 for pairs, over 1.693 for triples. ACI 214R.
+ * @customfunction STRENGTH.WITHIN STRENGTH.WITHIN
+ * @param cylinders One test in each row, 2 or 3 cylinders beside each other, in one unit. Blank rows are skipped.
+ * @returns Standard deviation in the same unit.
+ */
+export function strengthWithin(cylinders: any[][]): any[][] {
+  return orThrow(() => [[withinTestDeviation(companionCylinders(cylinders))]]);
+}

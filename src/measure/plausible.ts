@@ -1,0 +1,88 @@
+import { Problem } from "./problem";
+import { otherSystem, type UnitSystem } from "./unit-system";
+
+/** What a quantity is called with its article, its unit in each system, and between which values it can lie there. */
+export interface Quantity {
+  readonly name: string;
+  readonly units: Readonly<Record<UnitSystem, string>>;
+  readonly limits: Readonly<Record<UnitSystem, readonly [low: number, high: number]>>;
+}
+
+const TEMPERATURE_UNITS = { us: "°F", si: "°C" } as const;
+
+/**
+ * Limits that no fresh concrete passes, our own choice. They are there to catch a number given in the
+ * other system, so where the trade allows it the two ranges have nothing in common.
+ */
+export const QUANTITIES = {
+  density: {
+    name: "a density",
+    units: { us: "lb/ft³", si: "kg/m³" },
+    limits: { us: [20, 300], si: [320, 4800] },
+  },
+  concreteTemperature: {
+    name: "a concrete temperature",
+    units: TEMPERATURE_UNITS,
+    limits: { us: [32, 140], si: [0, 60] },
+  },
+  airTemperature: {
+    name: "an air temperature",
+    units: TEMPERATURE_UNITS,
+    limits: { us: [0, 140], si: [-17, 60] },
+  },
+  /** Where the equation for the density of water holds. */
+  waterTemperature: {
+    name: "a water temperature",
+    units: TEMPERATURE_UNITS,
+    limits: { us: [32, 104], si: [0, 40] },
+  },
+  wind: {
+    name: "a wind speed",
+    units: { us: "mph", si: "km/h" },
+    limits: { us: [0, 100], si: [0, 160] },
+  },
+  bowl: {
+    name: "a bowl volume",
+    units: { us: "ft³", si: "L" },
+    limits: { us: [0.02, 4], si: [0.5, 120] },
+  },
+  strength: {
+    name: "a strength",
+    units: { us: "psi", si: "MPa" },
+    limits: { us: [250, 35_000], si: [1, 240] },
+  },
+  aggregateSize: {
+    name: "an aggregate size",
+    units: { us: "in", si: "mm" },
+    limits: { us: [0.2, 6], si: [6.3, 160] },
+  },
+} as const satisfies Record<string, Quantity>;
+
+/** Whether a value can be in the unit that the system has for the quantity. */
+export function canBe(value: number, quantity: Quantity, system: UnitSystem): boolean {
+  const [low, high] = quantity.limits[system];
+  return value >= low && value <= high;
+}
+
+/**
+ * Holds a value to what can be in its system of units.
+ *
+ * @param value In the unit that the system has for the quantity.
+ * @returns The same value.
+ * @throws Problem `value-in-other-system` when it can only be in the other system, else
+ *   `value-cannot-be`.
+ */
+export function plausible(value: number, quantity: Quantity, system: UnitSystem): number {
+  if (canBe(value, quantity, system)) return value;
+  const other = otherSystem(system);
+  const [low, high] = quantity.limits[system];
+  throw new Problem(canBe(value, quantity, other) ? "value-in-other-system" : "value-cannot-be", {
+    quantity: quantity.name,
+    value: Number(value.toPrecision(6)),
+    unit: quantity.units[system],
+    low,
+    high,
+    other,
+    otherUnit: quantity.units[other],
+  });
+}

@@ -1,0 +1,55 @@
+/** Sentences about the other tests of the sample: density, pressure air, water, evaporation, strength … */
+export const neighbouringTestsMessages = {
+  "system-unknown": '{where}: “{value}” is not a system of units. Give "us" or "si".',
+  "value-in-other-system":
+    '{quantity} of {value} {unit} cannot be. Give "{other}" as units if it is in {otherUnit}; in {unit} it lies from {low} to {high}.',
+  "value-cannot-be":
+    '{quantity} of {value} {unit} cannot be: it lies from {low} to {high} {unit}. Look at the value again, and give "{other}" as units if it is in {otherUnit}.',
+  "not-above-zero": "{name}: {value} cannot be. Give a number above 0.",
+  "below-zero": "{name}: {value} cannot be. Give 0 or more.",
+  "not-a-percentage": "{name}: {value} cannot be. Give a percentage from 0 to 100.",
+  "size-looks-like-date":
+    "{where}: {value} is the number of a date; Excel makes a date out of 3/4. Write the size as 0.75, or as a text: 3/4 in.",
+
+  "full-not-heavier":
+    "The full measure, {full}, is not heavier than the empty one, {empty}. Look at both masses.",
+  "yield-unit-unknown": '{where}: “{value}” is not a unit of yield. Give "ft3", "yd3" or "m3".',
+  "relative-yield-cannot-be":
+    "A yield of {yield} for a design volume of {design} cannot be. Give both in one unit of volume.",
+  "density-above-theoretical":
+    "The density, {density}, lies above the theoretical density, {theoretical}: there would be less than no air. Look at the masses and at the batch again.",
+
+  "pressure-air-below-zero":
+    "The air content comes out below zero: gauge {gauge} % less an aggregate correction factor of {factor} %. Look at both.",
+  "mortar-over-passing":
+    "The volume of mortar, {mortar}, is more than all that passes the sieve, {passing}. Look at both.",
+  "suspended-not-lighter":
+    "The specimen weighs {suspended} in water and {saturated} saturated in air. It must be lighter in water: look at both.",
+  "dried-over-saturated":
+    "The specimen weighs {dried} dried and {saturated} saturated. It cannot be heavier when dry: look at both.",
+
+  "cup-and-bowl-in-two-units":
+    "A cup of {cup} in a bowl of {bowl} would be {percent} % of it, which cannot be. Give both volumes in one unit.",
+
+  "specified-air-source-unknown":
+    "{where}: “{value}” is not a table that is held here. Give one of: {names}.",
+  "exposure-not-in-table":
+    "{where}: “{value}” is not an exposure in the table of {source}. It has: {exposures}.",
+  "size-not-in-table":
+    "{where}: the table of {source} has no aggregate size of {value}. It has: {sizes}.",
+
+  "specified-not-one":
+    "{where}: the results have more than one specified strength. Give those of one mix at a time.",
+  "results-not-a-series":
+    "{where}: give the results as one column or one row, in the order in which the tests were made.",
+  "mean-takes-in-unreadable":
+    "The mean of three takes in a result that cannot be read. Correct that result first.",
+  "deviation-from-too-few":
+    "A standard deviation from {tests} tests is not enough; at least {least} are needed. Use the increase that the code gives for a mix without a record.",
+  "tests-not-whole": "{where}: {value} is not a number of tests. Give a whole number.",
+  "cylinders-not-pairs-or-triples":
+    "{where}: the range is {columns} columns wide. Give one test in a row, 2 or 3 cylinders beside each other.",
+  "cylinder-alone":
+    "{where}: row {row} holds a single cylinder, which has no range. Give 2 or 3 in each row, or leave the row blank.",
+  "no-cylinders": "{where}: the range is blank. Give 2 or 3 cylinders in each row.",
+} as const;

@@ -1,0 +1,27 @@
+import { aboveZero } from "../../measure/bounds";
+import { Problem } from "../../measure/problem";
+
+/** A cup or canister that is a smaller or larger % of its bowl was noted in another unit. */
+const CAN_BE = [0.1, 20] as const;
+
+/**
+ * Volume of a cup or canister as % of the bowl that it belongs to.
+ *
+ * @param cup Volume of the cup.
+ * @param bowl Volume of the bowl, in the same unit.
+ * @throws Problem `not-above-zero`, `cup-and-bowl-in-two-units`.
+ * @see ASTM C173 apparatus (calibrated cup); Iowa DOT I.M. 318 (canister of a Type B meter).
+ */
+export function shareOfBowl(cup: number, bowl: number): number {
+  aboveZero(cup, "cup volume");
+  aboveZero(bowl, "bowl volume");
+  const percent = (cup / bowl) * 100;
+  if (percent < CAN_BE[0] || percent > CAN_BE[1]) {
+    throw new Problem("cup-and-bowl-in-two-units", {
+      cup,
+      bowl,
+      percent: Number(percent.toPrecision(3)),
+    });
+  }
+  return percent;
+}

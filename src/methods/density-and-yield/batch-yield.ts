@@ -1,0 +1,25 @@
+import { aboveZero } from "../../measure/bounds";
+import { FT3_PER_YD3 } from "../../measure/conversion";
+import { plausible, QUANTITIES } from "../../measure/plausible";
+import type { UnitSystem } from "../../measure/unit-system";
+import type { YieldUnit } from "../../measure/yield-unit";
+
+/** The system of units that goes with a unit of yield. */
+export function systemOfYield(unit: YieldUnit): UnitSystem {
+  return unit === "m3" ? "si" : "us";
+}
+
+/**
+ * Volume of concrete that a batch makes: its mass over the density of the fresh concrete.
+ *
+ * @param batchMass Mass of everything in the batch, lb or kg.
+ * @param density Density of the fresh concrete, lb/ft³ or kg/m³.
+ * @returns Yield in the unit; a cubic yard is 27 ft³.
+ * @throws Problem `not-above-zero` and those of `plausible`.
+ * @see ASTM C138, yield; a ready-mix association practice note on yield.
+ */
+export function batchYield(batchMass: number, density: number, unit: YieldUnit): number {
+  aboveZero(batchMass, "mass of the batch");
+  plausible(density, QUANTITIES.density, systemOfYield(unit));
+  return unit === "yd3" ? batchMass / (FT3_PER_YD3 * density) : batchMass / density;
+}

@@ -1,0 +1,45 @@
+import { percentage } from "../../measure/bounds";
+import { plausible, QUANTITIES } from "../../measure/plausible";
+import type { UnitSystem } from "../../measure/unit-system";
+
+/** From this rate on fresh concrete needs care against drying: lb/ft²/h, kg/m²/h (retarder literature). */
+export const TAKE_CARE_FROM: Readonly<Record<UnitSystem, number>> = { us: 0.2, si: 1 };
+
+/**
+ * The equation in one shape for both systems: factor × ((Tc + zero)^2.5 − r (Ta + zero)^2.5) × (V + still)
+ * × 10⁻⁶. The metric constants are those of the US equation converted, as a weather-meter maker's
+ * support page gives them.
+ */
+const CONSTANTS = {
+  us: { factor: 0.4, zero: 0, still: 2.5 },
+  si: { factor: 5.275, zero: 17.778, still: 4.02336 },
+} as const;
+
+/** The weather at the surface of the concrete. */
+export interface Weather {
+  /** °F or °C. */
+  readonly concrete: number;
+  /** °F or °C. */
+  readonly air: number;
+  /** Relative humidity, %. */
+  readonly humidity: number;
+  /** mph or km/h. */
+  readonly wind: number;
+}
+
+/**
+ * Rate at which water evaporates from the surface of fresh concrete.
+ *
+ * @returns lb/ft²/h or kg/m²/h; 0 where the air is so moist and warm that nothing evaporates.
+ * @throws Problem `not-a-percentage` and those of `plausible`.
+ * @see Menzel's equation in the form of Uno 1998 (from memory).
+ */
+export function evaporation(weather: Weather, system: UnitSystem): number {
+  const { factor, zero, still } = CONSTANTS[system];
+  const concrete = plausible(weather.concrete, QUANTITIES.concreteTemperature, system);
+  const air = plausible(weather.air, QUANTITIES.airTemperature, system);
+  const wind = plausible(weather.wind, QUANTITIES.wind, system);
+  const moist = percentage(weather.humidity, "humidity") / 100;
+  const drive = (concrete + zero) ** 2.5 - moist * (air + zero) ** 2.5;
+  return Math.max(0, factor * drive * (wind + still) * 1e-6);
+}

@@ -1,0 +1,40 @@
+import { aboveZero, percentage, zeroOrMore } from "../../measure/bounds";
+import { Problem } from "../../measure/problem";
+
+/**
+ * Air content of the full mixture from a test on the part that passes the sieve.
+ *
+ * All volumes are without air, for one batch, in one unit; the full mixture is the part that passes
+ * and the coarse aggregate that does not.
+ *
+ * @param sievedAir Air found in the sieved sample, %.
+ * @param passing Volume of the ingredients that pass the sieve.
+ * @param coarse Volume of the aggregate kept on the sieve.
+ * @returns Air, % of the full mixture.
+ * @throws Problem `not-a-percentage`, `not-above-zero`, `below-zero`.
+ * @see ASTM C231, air content of the full mixture (from memory, proved by algebra).
+ */
+export function fullMixtureAir(sievedAir: number, passing: number, coarse: number): number {
+  percentage(sievedAir, "air of the sieved sample");
+  aboveZero(passing, "volume that passes the sieve");
+  zeroOrMore(coarse, "volume of coarse aggregate");
+  return (100 * sievedAir * passing) / (100 * (passing + coarse) - sievedAir * coarse);
+}
+
+/**
+ * Air content of the mortar from a test on the part that passes the sieve.
+ *
+ * @param sievedAir Air found in the sieved sample, %.
+ * @param passing Volume of the ingredients that pass the sieve, without air.
+ * @param mortar Volume of cement, water and fine aggregate among them, without air.
+ * @returns Air, % of the mortar.
+ * @throws Problem `not-a-percentage`, `not-above-zero`, `mortar-over-passing`.
+ * @see ASTM C231, air content of the mortar fraction (from memory, proved by algebra).
+ */
+export function mortarAir(sievedAir: number, passing: number, mortar: number): number {
+  percentage(sievedAir, "air of the sieved sample");
+  aboveZero(passing, "volume that passes the sieve");
+  aboveZero(mortar, "volume of mortar");
+  if (mortar > passing) throw new Problem("mortar-over-passing", { mortar, passing });
+  return (100 * sievedAir * passing) / (100 * mortar + sievedAir * (passing - mortar));
+}
