@@ -1,4 +1,4 @@
-import { exact, roundToStep } from "../../measure/rounding";
+import { exact } from "../../measure/rounding";
 import { Problem } from "../../measure/problem";
 
 /** Readings are taken to the nearest quarter percent (meter maker's manual, 2019, describing C173). */
@@ -17,7 +17,7 @@ export function readingsAgree(one: number, other: number): boolean {
 
 /** Whether a reading lies on a graduation of the quarter-percent grid. */
 export function onGraduation(reading: number): boolean {
-  return exact(roundToStep(reading, GRADUATION) - reading) === 0;
+  return Number.isInteger(exact(reading / GRADUATION));
 }
 
 /** The graduations below and above a reading between two of them. */
