@@ -1,6 +1,3 @@
-/** Whether one operator made both tests or several did, each with his own equipment. */
-export type Operators = "one" | "several";
-
 /** Published precision near one value of the quantity measured. */
 export interface PrecisionAt {
   /** The value that it was established at; absent where it holds for all. */

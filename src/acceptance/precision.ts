@@ -1,10 +1,6 @@
 import { Problem } from "../measure/problem";
-import {
-  PRECISION_TABLE,
-  type Operators,
-  type PrecisionAt,
-  type PublishedPrecision,
-} from "./precision-table";
+import type { Operators } from "./operators";
+import { PRECISION_TABLE, type PrecisionAt, type PublishedPrecision } from "./precision-table";
 
 /** The method that a deviation is taken from when neither is given: the one this add-in is about. */
 export const USUAL_METHOD = "C173";

@@ -4,8 +4,10 @@ import { checkTestDecision, type AcceptanceDecision } from "./check-test";
 import { verdictOn, type Verdict } from "./limits";
 import { marginToLimits } from "./margin";
 import { outcomeGrid, type GridRow } from "./outcome-grid";
-import { deviationAt, precisionOfMethod, USUAL_METHOD } from "./precision";
+import { deviationOfResult } from "./deviation-of-result";
+import { precisionOfMethod, USUAL_METHOD } from "./precision";
 import { resultSteps, type ResultStep } from "./result-steps";
+import { soundLimits } from "./spec-limits";
 import { turningPoints, type TurningPoint } from "./turning-points";
 
 /** How sure a result is. */
@@ -14,10 +16,8 @@ export interface Certainty {
   readonly chance: number;
   /** Standard deviation that it rests on, %. */
   readonly deviation: number;
-  /** Where the deviation is from. `source` says how far a published one is to be trusted. */
-  readonly from:
-    | { readonly given: true }
-    | { readonly given: false; readonly method: string; readonly source: string };
+  /** Whose published precision it is and how far to trust it; absent for the user's own deviation. */
+  readonly published?: { readonly method: string; readonly source: string };
 }
 
 /** All there is to say about a borderline result. */
@@ -51,7 +51,8 @@ export interface WhatIfOptions {
  * what neighbouring readings, cups and alcohol would have given, what comes next.
  *
  * @param test Final meter reading in %, cups, alcohol, limits in %.
- * @throws Problem when the test itself gives no result, as `correctedAir`.
+ * @throws Problem when the test itself gives no result, as `correctedAir`; when the limits cannot be,
+ *   as `soundLimits`; `deviation-not-above-zero`.
  */
 export function whatIf(test: BorderlineTest, { deviation, check }: WhatIfOptions = {}): WhatIf {
   const steps = resultSteps(test);
@@ -59,6 +60,7 @@ export function whatIf(test: BorderlineTest, { deviation, check }: WhatIfOptions
   const verdict = verdictOn(air, test.limits);
   const looked = { test, steps, air, grid: outcomeGrid(test), turningPoints: turningPoints(test) };
   if (verdict === undefined) return looked;
+  soundLimits(test.limits);
   return {
     ...looked,
     verdict,
@@ -69,15 +71,9 @@ export function whatIf(test: BorderlineTest, { deviation, check }: WhatIfOptions
 }
 
 function certaintyOf(air: number, { limits }: BorderlineTest, given?: number): Certainty {
-  if (given !== undefined) {
-    return { chance: chanceWithin(air, limits, given), deviation: given, from: { given: true } };
-  }
-  const published = precisionOfMethod(USUAL_METHOD);
-  const deviation = deviationAt(published, air);
-  const { names, source } = published;
-  return {
-    chance: chanceWithin(air, limits, deviation),
-    deviation,
-    from: { given: false, method: names[0], source },
-  };
+  const deviation = deviationOfResult(given)(air);
+  const chance = chanceWithin(air, limits, deviation);
+  if (given !== undefined) return { chance, deviation };
+  const { names, source } = precisionOfMethod(USUAL_METHOD);
+  return { chance, deviation, published: { method: names[0], source } };
 }

@@ -7,7 +7,8 @@ import { cellAt, commonShape } from "./shape";
 /** What a worksheet function puts into one cell. */
 export type CellResult = number | string | boolean;
 
-type ReadValues<A extends readonly Argument<unknown>[]> = {
+/** The values that a calculation gets from its arguments. */
+export type ReadValues<A extends readonly Argument<unknown>[]> = {
   [I in keyof A]: A[I] extends Argument<infer T> ? T : never;
 };
 
@@ -34,15 +35,12 @@ export function lift<const A extends readonly Argument<any>[]>(
       ),
     );
     const single = rows === 1 && columns === 1;
-    // A single value repeated over a range, such as 0 cups, is no sign that a row is filled in.
-    const telling = args.map(
-      ({ setting }, i) => !setting && (single || tables[i]!.length * tables[i]![0]!.length > 1),
-    );
+    const telling = tellingArguments(args, tables, single);
     const result = Array.from({ length: rows }, (_, row) =>
       Array.from({ length: columns }, (_, column) => {
         const cells = tables.map((table) => cellAt(table, row, column));
         if (cells.every((value, i) => !telling[i] || isBlank(value))) return "";
-        return computeCell(args, cells, compute as (...values: unknown[]) => CellResult);
+        return computeOne(args, cells, compute as (...values: unknown[]) => CellResult);
       }),
     );
     const only = result[0]![0];
@@ -51,11 +49,26 @@ export function lift<const A extends readonly Argument<any>[]>(
   };
 }
 
-function computeCell(
+/**
+ * Which arguments say by a blank that a row is blank: not the settings, and no single value that is
+ * repeated over a range, such as 0 cups.
+ */
+export function tellingArguments(
+  args: readonly Argument<unknown>[],
+  tables: readonly (readonly (readonly unknown[])[])[],
+  single: boolean,
+): readonly boolean[] {
+  return args.map(
+    ({ setting }, i) => !setting && (single || tables[i]!.length * tables[i]![0]!.length > 1),
+  );
+}
+
+/** Reads the arguments of one result and computes it; an error with its sentence if it cannot be. */
+export function computeOne<R>(
   args: readonly Argument<unknown>[],
   cells: readonly CellValue[],
-  compute: (...values: unknown[]) => CellResult,
-): CellResult | CustomFunctions.Error {
+  compute: (...values: unknown[]) => R,
+): R | CustomFunctions.Error {
   let where = "";
   try {
     const values = args.map((argument, i) => {
@@ -69,9 +82,10 @@ function computeCell(
   }
 }
 
-function readArgument(argument: Argument<unknown>, cell: CellValue): unknown {
+/** Reads one cell for an argument. @throws Problem `argument-missing` and those of its reading. */
+export function readArgument(argument: Argument<unknown>, cell: CellValue): unknown {
   if (!isBlank(cell)) return argument.read(cell);
-  if (argument.optional) return undefined;
+  if (argument.optional) return argument.otherwise;
   throw new Problem("argument-missing");
 }
 

@@ -1,0 +1,57 @@
+import { agreementLimit, resultsAgree } from "../acceptance/agreement";
+import { operatorsNamed } from "../acceptance/operators";
+import { number, setting, text, type Argument } from "./runner/argument";
+import { lift } from "./runner/lift";
+
+const pair = [
+  number("a"),
+  number("b"),
+  { ...text("method"), setting: true } satisfies Argument<string>,
+  setting(text("operators")),
+] as const;
+
+/**
+ * Whether two results of the same concrete agree: they differ by no more than the published precision of the method allows (d2s). The precision is from memory, to be verified against the standard in force.
+ * @customfunction AGREEMENT AGREEMENT
+ * @param a One result.
+ * @param b The other result.
+ * @param method Method of both: "C173", "C231", "C138" (lb/ft³), "C138M" (kg/m³), "C143" (in), "C143M" (mm), "C1064" (°F) or "C1064M" (°C).
+ * @param [operators] "one" when one operator made both, else "several"; "several" unless given.
+ * @returns TRUE when they agree.
+ */
+export function agreementOfResults(
+  a: any[][],
+  b: any[][],
+  method: any[][],
+  operators?: any[][],
+): any[][] {
+  return agreementOf(a, b, method, operators);
+}
+const agreementOf = lift(pair, (a, b, method, operators) =>
+  resultsAgree(...compared(a, b, method, operators)),
+);
+
+/**
+ * The most by which two results of the same concrete should differ, by the published precision of the method (d2s): for C173, 32 % of their mean. From memory, to be verified against the standard in force.
+ * @customfunction AGREEMENT.LIMIT AGREEMENT.LIMIT
+ * @param a One result.
+ * @param b The other result.
+ * @param method Method of both: "C173", "C231", "C138" (lb/ft³), "C138M" (kg/m³), "C143" (in), "C143M" (mm), "C1064" (°F) or "C1064M" (°C).
+ * @param [operators] "one" when one operator made both, else "several"; "several" unless given.
+ * @returns Limit of the difference, in the unit of the method.
+ */
+export function agreementLimitOfResults(
+  a: any[][],
+  b: any[][],
+  method: any[][],
+  operators?: any[][],
+): any[][] {
+  return agreementLimitOf(a, b, method, operators);
+}
+const agreementLimitOf = lift(pair, (a, b, method, operators) =>
+  agreementLimit(...compared(a, b, method, operators)),
+);
+
+function compared(a: number, b: number, method: string, operators?: string) {
+  return [a, b, method, operators === undefined ? undefined : operatorsNamed(operators)] as const;
+}

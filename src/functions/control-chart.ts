@@ -1,0 +1,99 @@
+import { cusum } from "../acceptance/control-chart/cusum";
+import { ewmaChart } from "../acceptance/control-chart/ewma";
+import {
+  individualsLimits,
+  type ChartLimits,
+} from "../acceptance/control-chart/individuals-limits";
+import { brokenRunRules } from "../acceptance/control-chart/run-rules";
+import { Problem } from "../measure/problem";
+import { say } from "../messages/catalogue";
+import { number, setting } from "./runner/argument";
+import { alongSeries, fromSeries } from "./runner/one-series";
+import { fewNumbers, single } from "./runner/setting";
+
+/**
+ * Limits of an individuals chart: lower limit, mean and upper limit, side by side. The mean ± 3 mean moving ranges / 1.128; blanks are skipped.
+ * @customfunction CHART.LIMITS CHART.LIMITS
+ * @param values Results in the order in which they were made, one column or one row.
+ * @returns Lower limit, mean, upper limit.
+ */
+export function chartLimits(values: any[][]): any[][] {
+  return limitsOf(values);
+}
+const limitsOf = fromSeries("values", (values) => {
+  const { lower, mean, upper } = individualsLimits(values);
+  return [lower, mean, upper];
+});
+
+/**
+ * Exponentially weighted moving average of a series with its control limits beside it: smoothed value, lower limit, upper limit. Blanks are skipped but keep their place.
+ * @customfunction CHART.EWMA CHART.EWMA
+ * @param values Results in the order in which they were made, one column or one row.
+ * @param [lambda] Weight of the newest result, above 0 and at most 1: 0.3 unless given.
+ * @param [target] Where the smoothing starts and the limits are centred; the mean of the results unless given.
+ * @param [deviation] Standard deviation of one result; mean moving range / 1.128 unless given.
+ * @returns Three cells for each result.
+ */
+export function chartEwma(
+  values: any[][],
+  lambda?: any[][],
+  target?: any[][],
+  deviation?: any[][],
+): any[][] {
+  return ewmaOf(values, lambda, target, deviation);
+}
+const ewmaOf = alongSeries(
+  "values",
+  [
+    single(setting(number("lambda"))),
+    single(setting(number("target"))),
+    single(setting(number("deviation"))),
+  ],
+  3,
+  (values, lambda, target, deviation) => {
+    const { smoothed, lower, upper } = ewmaChart(values, { lambda, target, deviation });
+    return smoothed.map((value) => [value, lower, upper]);
+  },
+);
+
+/**
+ * Cumulative sums of a series: high sum, low sum and the signal, "high" or "low", where a sum lies beyond the decision value. Blanks are skipped but keep their place.
+ * @customfunction CHART.CUSUM CHART.CUSUM
+ * @param values Results in the order in which they were made, one column or one row.
+ * @param target Where the results should lie.
+ * @param k Allowance, in the unit of the results: half the shift that matters.
+ * @param h Decision value, in the unit of the results.
+ * @returns Three cells for each result.
+ */
+export function chartCusum(values: any[][], target: any[][], k: any[][], h: any[][]): any[][] {
+  return cusumOf(values, target, k, h);
+}
+const cusumOf = alongSeries(
+  "values",
+  [single(number("target")), single(number("k")), single(number("h"))],
+  3,
+  (values, target, k, h) =>
+    cusum(values, target, k, h).map(({ high, low, signal }) => [high, low, signal ?? ""]),
+);
+
+/**
+ * The run rules that each result of an individuals chart breaks, in words; blank if none. Blanks are skipped but keep their place.
+ * @customfunction CHART.SIGNALS CHART.SIGNALS
+ * @param values Results in the order in which they were made, one column or one row.
+ * @param [limits] Lower limit, mean and upper limit, three cells as CHART.LIMITS gives them; worked out from the results unless given.
+ * @returns One cell for each result.
+ */
+export function chartSignals(values: any[][], limits?: any[][]): any[][] {
+  return signalsOf(values, limits);
+}
+const signalsOf = alongSeries("values", [fewNumbers("limits")], 1, (values, given) => {
+  const limits = given.length === 0 ? individualsLimits(values) : givenLimits(given);
+  return brokenRunRules(values, limits).map((rules) => [rules.map((rule) => say(rule)).join("; ")]);
+});
+
+function givenLimits(numbers: readonly number[]): ChartLimits {
+  const [lower, mean, upper] = numbers;
+  const whole = numbers.length === 3 && lower! <= mean! && mean! <= upper!;
+  if (!whole) throw new Problem("chart-limits-needed", { where: "limits" });
+  return { lower: lower!, mean: mean!, upper: upper! };
+}

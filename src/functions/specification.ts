@@ -1,0 +1,163 @@
+import { chanceWithin } from "../acceptance/chance-within";
+import { checkTestDecision } from "../acceptance/check-test";
+import { compareRounded } from "../acceptance/compare-rounded";
+import { deviationOfResult } from "../acceptance/deviation-of-result";
+import { guardedLimits } from "../acceptance/guarded-limits";
+import { compareWithLimits } from "../acceptance/limits";
+import { marginToLimits } from "../acceptance/margin";
+import { soundLimits, specLimits } from "../acceptance/spec-limits";
+import { number, optional, setting, text } from "./runner/argument";
+import { lift } from "./runner/lift";
+import { liftSideBySide } from "./runner/side-by-side";
+
+const limits = [setting(number("low")), setting(number("high"))] as const;
+
+/**
+ * Limits from a target and its tolerance: low and high, side by side.
+ * @customfunction SPEC.LIMITS SPEC.LIMITS
+ * @param target Specified value.
+ * @param [tolerance] How far a result may lie below the target, and above it too unless the next argument is given; 1.5 unless given.
+ * @param [toleranceAbove] How far a result may lie above the target.
+ * @returns Low limit and high limit, in the unit of the target.
+ */
+export function limitsFromTarget(
+  target: any[][],
+  tolerance?: any[][],
+  toleranceAbove?: any[][],
+): any[][] {
+  return limitsOf(target, tolerance, toleranceAbove);
+}
+const limitsOf = liftSideBySide(
+  [number("target"), setting(number("tolerance")), setting(number("tolerance above"))],
+  2,
+  (target, tolerance, above) => {
+    const { low, high } = specLimits(target, tolerance, above);
+    return [low, high];
+  },
+);
+
+/**
+ * Compares a result with its limits: "within", "below" or "above". A result on a limit is within. The number is compared as it is (absolute method of ASTM E29) unless places are given.
+ * @customfunction SPEC.COMPARE SPEC.COMPARE
+ * @param value Result, in the unit of the limits.
+ * @param low Low limit; blank for none.
+ * @param high High limit; blank for none.
+ * @param [places] Decimal places to round the result to before it is compared, half to the even place (rounding method of ASTM E29).
+ * @returns "within", "below" or "above".
+ */
+export function compareWithSpecification(
+  value: any[][],
+  low: any[][],
+  high: any[][],
+  places?: any[][],
+): any[][] {
+  return comparisonOf(value, low, high, places);
+}
+const comparisonOf = lift(
+  [number("value"), ...limits, setting(number("places"))],
+  (value, low, high, places) => {
+    soundLimits({ low, high });
+    if (places === undefined) return compareWithLimits(value, low, high);
+    return compareRounded(value, { low, high }, places);
+  },
+);
+
+/**
+ * Distance of a result to the nearer limit, negative outside.
+ * @customfunction SPEC.MARGIN SPEC.MARGIN
+ * @param value Result, in the unit of the limits.
+ * @param low Low limit; blank for none.
+ * @param high High limit; blank for none.
+ * @returns Margin, in the unit of the limits.
+ */
+export function marginToSpecification(value: any[][], low: any[][], high: any[][]): any[][] {
+  return marginOf(value, low, high);
+}
+const marginOf = lift([number("value"), ...limits], (value, low, high) =>
+  marginToLimits(value, soundLimits({ low, high }))!,
+);
+
+/**
+ * Chance that the true value lies within the limits, for a normal error of the test (JCGM 106). The published precision is from memory, to be verified against the standard in force; better give your own deviation.
+ * @customfunction SPEC.CHANCE SPEC.CHANCE
+ * @param value Result, in the unit of the limits.
+ * @param low Low limit; blank for none.
+ * @param high High limit; blank for none.
+ * @param [deviation] Standard deviation of one result, in the unit of the limits.
+ * @param [method] Method whose published precision is taken where no deviation is given: "C173" unless given (11 % of the value), "C231" (0.28), "C138" (lb/ft³), "C138M" (kg/m³), "C143", "C143M", "C1064", "C1064M".
+ * @returns Chance, 0 to 1.
+ */
+export function chanceWithinSpecification(
+  value: any[][],
+  low: any[][],
+  high: any[][],
+  deviation?: any[][],
+  method?: any[][],
+): any[][] {
+  return chanceOf(value, low, high, deviation, method);
+}
+const precision = [setting(number("deviation")), setting(text("method"))] as const;
+const chanceOf = lift(
+  [number("value"), ...limits, ...precision],
+  (value, low, high, deviation, method) => {
+    const deviationAt = deviationOfResult(deviation, method);
+    return chanceWithin(value, soundLimits({ low, high }), deviationAt(value));
+  },
+);
+
+/**
+ * Narrower limits, side by side, that hold the chance of false acceptance at a limit to the risk given: concrete whose true value lies at a limit is measured within them no more often than that.
+ * @customfunction SPEC.GUARD SPEC.GUARD
+ * @param low Low limit; blank for none.
+ * @param high High limit; blank for none.
+ * @param risk Chance of false acceptance at a limit, above 0 and at most 0.5, such as 0.05.
+ * @param [deviation] Standard deviation of one result, in the unit of the limits.
+ * @param [method] Method whose published precision is taken where no deviation is given: "C173" unless given, and as for SPEC.CHANCE. From memory, to be verified against the standard in force.
+ * @returns Guarded low limit and guarded high limit; blank where there is no limit.
+ */
+export function guardedSpecification(
+  low: any[][],
+  high: any[][],
+  risk: any[][],
+  deviation?: any[][],
+  method?: any[][],
+): any[][] {
+  return guardedOf(low, high, risk, deviation, method);
+}
+const guardedOf = liftSideBySide(
+  [
+    optional(number("low")),
+    optional(number("high")),
+    { ...number("risk"), setting: true },
+    ...precision,
+  ],
+  2,
+  (low, high, risk, deviation, method) => {
+    const deviationAt = deviationOfResult(deviation, method);
+    const specified = soundLimits({ low, high });
+    const guarded = guardedLimits(specified, risk, deviationAt);
+    return [guarded.low ?? "", guarded.high ?? ""];
+  },
+);
+
+/**
+ * What to do with a load by the check-test rule: "accept", "check test" or "reject". A result outside the limits is checked at once on another portion of the sample; a second failure fails the concrete. The two are never averaged (ASTM C94).
+ * @customfunction SPEC.ACCEPT SPEC.ACCEPT
+ * @param first First result, in the unit of the limits.
+ * @param low Low limit; blank for none.
+ * @param high High limit; blank for none.
+ * @param [check] Result of the check test; blank when not made yet.
+ * @returns "accept", "check test" or "reject".
+ */
+export function acceptByCheckTest(
+  first: any[][],
+  low: any[][],
+  high: any[][],
+  check?: any[][],
+): any[][] {
+  return decisionOf(first, low, high, check);
+}
+const decisionOf = lift(
+  [number("first"), ...limits, optional(number("check"))],
+  (first, low, high, check) => checkTestDecision(first, soundLimits({ low, high }), check),
+);
