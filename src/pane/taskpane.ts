@@ -1,4 +1,4 @@
-import { createExcelHost } from "../hosts/excel";
+import { excelHost } from "../hosts/excel/excel-host";
 import { say } from "../messages/catalogue";
 import { mountPane } from "./pane";
 
@@ -8,6 +8,6 @@ const root = document.getElementById("pane")!;
 if (typeof Office === "undefined") root.textContent = say("pane-open-in-excel");
 else
   Office.onReady(({ host }) => {
-    if (host === Office.HostType.Excel) mountPane(root, createExcelHost());
+    if (host === Office.HostType.Excel) mountPane(root, excelHost());
     else root.textContent = say("pane-open-in-excel");
   });

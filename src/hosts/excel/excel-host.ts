@@ -1,0 +1,27 @@
+import type { SheetHost } from "../sheet-host";
+import { decimalMarkOfExcel } from "./decimal-mark";
+import { onEditOfOthers, onSelection } from "./events";
+import { putMarks, removeMarks } from "./marking";
+import { OwnEdits } from "./own-edits";
+import { readAgain, readScope } from "./reading";
+import { writeNewSheet } from "./results-sheet";
+import { selectCell } from "./selecting";
+import { readSettings, writeSettings } from "./settings";
+
+/** The port to the workbook that is open in Excel. Office.js must be ready. */
+export function excelHost(): SheetHost {
+  const own = new OwnEdits();
+  return {
+    decimalMark: decimalMarkOfExcel,
+    read: readScope,
+    readArea: readAgain,
+    select: selectCell,
+    mark: (marks, withNotes) => own.during(() => putMarks(marks, withNotes)),
+    unmark: () => own.during(removeMarks),
+    writeResultsSheet: (name, table) => own.during(() => writeNewSheet(name, table)),
+    settings: readSettings,
+    saveSettings: writeSettings,
+    onSelectionChange: onSelection,
+    onEdit: (listener) => onEditOfOthers(listener, own),
+  };
+}

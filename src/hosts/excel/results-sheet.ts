@@ -1,0 +1,83 @@
+import { isCellError, type CellValue } from "../../measure/cell-value";
+import { Problem } from "../../measure/problem";
+import { pieces } from "./chunk-size";
+import { inExcel } from "./in-excel";
+import { freeSheetName } from "./sheet-name";
+
+/** Rows of an Excel sheet. */
+const MOST_ROWS = 1_048_576;
+
+type Table = readonly (readonly CellValue[])[];
+
+/**
+ * Writes a table, with its header row first, to a new sheet and shows it.
+ *
+ * @param name The name wanted; where a sheet has it already, the new one gets a number behind it.
+ * @returns The name of the new sheet.
+ * @throws Problem `results-too-long`.
+ */
+export async function writeNewSheet(name: string, table: Table): Promise<string> {
+  if (table.length > MOST_ROWS) throw new Problem("results-too-long", { rows: table.length });
+  const added = await addSheet(name);
+  try {
+    await fillSheet(added.id, table);
+  } catch (error) {
+    await forgetSheet(added.id);
+    throw error;
+  }
+  return added.name;
+}
+
+function addSheet(wanted: string): Promise<{ readonly id: string; readonly name: string }> {
+  return inExcel(async (context) => {
+    const { worksheets } = context.workbook;
+    worksheets.load("items/name");
+    await context.sync();
+    const taken = worksheets.items.map((sheet) => sheet.name);
+    const sheet = worksheets.add(freeSheetName(wanted, taken));
+    sheet.load("id,name");
+    await context.sync();
+    return { id: sheet.id, name: sheet.name };
+  });
+}
+
+function fillSheet(id: string, table: Table): Promise<void> {
+  const columns = Math.max(1, ...table.map((row) => row.length));
+  return inExcel(async (context) => {
+    const sheet = context.workbook.worksheets.getItem(id);
+    let row = 0;
+    for (const piece of pieces(table.map((cells) => writable(cells, columns)))) {
+      sheet.getRangeByIndexes(row, 0, piece.length, columns).values = piece;
+      row += piece.length;
+      // One request for each piece, because Excel on the web refuses larger ones.
+      // eslint-disable-next-line office-addins/no-context-sync-in-loop
+      await context.sync();
+    }
+    const header = sheet.getRangeByIndexes(0, 0, 1, columns);
+    header.format.font.bold = true;
+    header.getEntireColumn().format.autofitColumns();
+    sheet.activate();
+    await context.sync();
+  });
+}
+
+/** A half-written sheet is taken away again; that it may stay matters less than why it failed. */
+async function forgetSheet(id: string): Promise<void> {
+  try {
+    await inExcel(async (context) => {
+      context.workbook.worksheets.getItem(id).delete();
+      await context.sync();
+    });
+  } catch {
+    return;
+  }
+}
+
+/** A row of full width, in which every text stays a text: "=1+1" is no formula, "5/8" no date. */
+function writable(cells: readonly CellValue[], columns: number): (string | number | boolean)[] {
+  return Array.from({ length: columns }, (_, i) => {
+    const value = cells[i] ?? "";
+    const shown = isCellError(value) ? value.error : value;
+    return typeof shown === "string" && shown !== "" ? `'${shown}` : shown;
+  });
+}
