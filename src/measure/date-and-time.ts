@@ -60,3 +60,8 @@ function hourOf(hour: number, half: string | undefined): number {
   if (hour < 1 || hour > 12) return -1;
   return (hour % 12) + (half === "pm" ? 12 : 0);
 }
+
+/** A day as a spreadsheet counts it, written as "2026-05-31". */
+export function writtenDay(day: number): string {
+  return new Date(DAY_ZERO + Math.floor(day) * 86_400_000).toISOString().slice(0, 10);
+}
