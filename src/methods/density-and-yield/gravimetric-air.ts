@@ -1,5 +1,6 @@
 import { plausible, QUANTITIES } from "../../measure/plausible";
 import { Problem } from "../../measure/problem";
+import { exact } from "../../measure/rounding";
 import type { UnitSystem } from "../../measure/unit-system";
 
 /**
@@ -16,8 +17,7 @@ import type { UnitSystem } from "../../measure/unit-system";
 export function gravimetricAir(theoretical: number, density: number, system: UnitSystem): number {
   plausible(theoretical, QUANTITIES.density, system);
   plausible(density, QUANTITIES.density, system);
-  if (density > theoretical) {
-    throw new Problem("density-above-theoretical", { density, theoretical });
-  }
-  return ((theoretical - density) / theoretical) * 100;
+  const air = exact(((theoretical - density) / theoretical) * 100);
+  if (air < 0) throw new Problem("density-above-theoretical", { density, theoretical });
+  return air;
 }

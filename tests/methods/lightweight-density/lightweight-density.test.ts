@@ -1,0 +1,36 @@
+import fc from "fast-check";
+import { calculatedOvenDryDensity } from "../../../src/methods/lightweight-density/calculated-oven-dry";
+import { equilibriumDensity } from "../../../src/methods/lightweight-density/equilibrium";
+import { measuredOvenDryDensity } from "../../../src/methods/lightweight-density/measured-oven-dry";
+
+test("a batch twice as large has the same oven-dry density", () => {
+  const mass = fc.double({ min: 300, max: 1500, noNaN: true });
+  fc.assert(
+    fc.property(mass, mass, mass, (fine, coarse, cementitious) => {
+      const batch = { fine, coarse, cementitious, volume: 27 };
+      const twice = {
+        fine: 2 * fine,
+        coarse: 2 * coarse,
+        cementitious: 2 * cementitious,
+        volume: 54,
+      };
+      expect(calculatedOvenDryDensity(twice, "us")).toBeCloseTo(
+        calculatedOvenDryDensity(batch, "us"),
+        9,
+      );
+    }),
+  );
+});
+
+test("a specimen as dense as water displaces its own mass (ASTM C567, equations 1 and 2)", () => {
+  const masses = { dried: 5, saturated: 8, suspended: 3 };
+  expect(measuredOvenDryDensity(masses, "si")).toBe(997);
+  expect(measuredOvenDryDensity(masses, "us")).toBe(62.3);
+});
+
+test.each([
+  [110.49, "us", 113.49],
+  [1769.4, "si", 1819.4],
+] as const)("%s oven-dry in %s is %s at equilibrium (ASTM C567-11)", (ovenDry, system, moist) => {
+  expect(equilibriumDensity(ovenDry, system)).toBeCloseTo(moist, 9);
+});
