@@ -1,0 +1,11 @@
+import { csvOf, xlsxOf } from "../write-workbook";
+import { COLUMNS, ROWS } from "./day-of-tests";
+import { dayOfTestsSheets } from "./day-of-tests-sheets";
+
+/** The sample files by name, made from the scenario and the functions as they are now. */
+export async function sampleFiles(): Promise<Record<string, string | Uint8Array>> {
+  return {
+    "day-of-tests.xlsx": await xlsxOf("A day of volumetric air tests", dayOfTestsSheets()),
+    "day-of-tests.csv": csvOf([COLUMNS.map(({ header }) => header), ...ROWS]),
+  };
+}

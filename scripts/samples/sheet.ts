@@ -1,0 +1,43 @@
+/** What a cell holds. */
+export type Value = string | number | boolean | null;
+
+/** A cell: a value, or a formula with its result. */
+export interface SampleCell {
+  /** The value, or the result of the formula; `null` where that is an error. */
+  readonly v: Value;
+  /** The formula as people type it, with its equals sign. */
+  readonly f?: string;
+  /** Rows and columns over which the result of the formula spreads; this one cell when left out. */
+  readonly spill?: readonly [rows: number, columns: number];
+}
+
+export interface SampleColumn {
+  /** Width in characters. */
+  readonly width: number;
+  /** Number format, such as "0.00". */
+  readonly format?: string;
+}
+
+/** One sheet of a sample workbook. */
+export interface SampleSheet {
+  readonly name: string;
+  readonly columns: readonly SampleColumn[];
+  /** Rows at the top that stay in view and are set in bold. */
+  readonly headerRows: number;
+  /** Columns in which long texts are wrapped, from 0. */
+  readonly wrapped: readonly number[];
+  /** Area of the spreadsheet table on the sheet, such as "A1:R37". */
+  readonly table?: string;
+  /** Row by row; `null` for an empty cell. */
+  readonly rows: readonly (readonly (SampleCell | null)[])[];
+}
+
+/** The address of a cell, positions from 0: row 1, column 27 is "AB2". */
+export function addressOf(row: number, column: number): string {
+  return `${columnName(column)}${row + 1}`;
+}
+
+function columnName(column: number): string {
+  const last = String.fromCharCode(65 + (column % 26));
+  return column < 26 ? last : columnName(Math.floor(column / 26) - 1) + last;
+}

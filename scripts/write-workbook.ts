@@ -1,0 +1,106 @@
+/** The only script that knows the library for spreadsheet files. */
+import { writeCsv } from "hucre/csv";
+import { writeXlsx } from "hucre/xlsx";
+import type { Cell, CellStyle, WriteSheet } from "hucre/xlsx";
+import { addressOf, type SampleCell, type SampleSheet, type Value } from "./samples/sheet";
+
+/** Height of one line of text, in points. */
+const LINE_HEIGHT = 15;
+
+/** A fixed day, so that the same workbook is the same file. */
+const MADE = new Date("2026-06-10T00:00:00Z");
+
+/**
+ * Writes sheets as an .xlsx file.
+ *
+ * A formula with a function of the add-in is stored as Excel stores it, under a name of its own and
+ * as a dynamic array formula; under the name that people type it would stay `#NAME?` until the cell
+ * is entered again. The cells over which a result spreads hold their part of it. The library cannot
+ * store an error as a result: such a cell has no result until the first calculation.
+ */
+export async function xlsxOf(title: string, sheets: readonly SampleSheet[]): Promise<Uint8Array> {
+  return writeXlsx({
+    sheets: sheets.map(sheetOf),
+    properties: { title, created: MADE, modified: MADE },
+    defaultFont: { name: "Calibri", size: 11 },
+  });
+}
+
+/** Writes rows of plain values as .csv. */
+export function csvOf(rows: readonly (readonly Value[])[]): string {
+  return `${writeCsv(rows.map((row) => [...row]))}\r\n`;
+}
+
+/** `=FRESH.AIR(A1)` as Excel stores it: `_xldudf_FRESH_AIR(A1)`. */
+export function storedFormula(typed: string): string {
+  return typed.replace(/^=/, "").replace(/\bFRESH((?:\.[A-Z\d]+)+)\(/g, (_, name: string) => {
+    return `_xldudf_FRESH${name.replaceAll(".", "_")}(`;
+  });
+}
+
+function sheetOf(sheet: SampleSheet): WriteSheet {
+  const { name, columns, headerRows, table, rows } = sheet;
+  const cells = new Map<string, Partial<Cell>>();
+  rows.forEach((row, r) =>
+    row.forEach((cell, c) => {
+      if (cell) cells.set(`${r},${c}`, cellOf(sheet, cell, r, c));
+    }),
+  );
+  const width = Math.max(...rows.map((row) => row.length));
+  return {
+    name,
+    rows: rows.map(() => Array.from({ length: width }, () => null)),
+    columns: columns.map((column) => ({ width: column.width })),
+    cells,
+    rowDefs: new Map(rows.map((_, r) => [r, { height: heightOf(sheet, r) }])),
+    freezePane: { rows: headerRows },
+    ...(table && { tables: [tableOf(name, table, rows[0]!)] }),
+  };
+}
+
+function cellOf(sheet: SampleSheet, { v, f, spill }: SampleCell, r: number, c: number) {
+  const style = styleOf(sheet, r, c);
+  if (f === undefined) return { value: v, style };
+  const [height, width] = spill ?? [1, 1];
+  return {
+    style,
+    formula: storedFormula(f),
+    formulaResult: v,
+    formulaType: "array" as const,
+    formulaRef: `${addressOf(r, c)}${spill ? `:${addressOf(r + height - 1, c + width - 1)}` : ""}`,
+    formulaDynamic: true,
+  };
+}
+
+/** Room for the longest wrapped text of the row; a spreadsheet does not work it out on opening. */
+function heightOf(sheet: SampleSheet, r: number): number {
+  const lines = sheet.rows[r]!.map((cell, c) => {
+    const length = isWrapped(sheet, r, c) ? String(cell?.v ?? "").length : 0;
+    return Math.ceil((1.15 * length) / sheet.columns[c]!.width);
+  });
+  return LINE_HEIGHT * Math.max(1, ...lines);
+}
+
+function isWrapped({ headerRows, table, wrapped }: SampleSheet, r: number, c: number): boolean {
+  return r < headerRows ? table !== undefined : wrapped.includes(c);
+}
+
+function styleOf(sheet: SampleSheet, r: number, c: number): CellStyle {
+  const { headerRows, columns } = sheet;
+  const header = r < headerRows;
+  return {
+    ...(header && { font: { name: "Calibri", size: 11, bold: true } }),
+    ...(!header && columns[c]?.format && { numFmt: columns[c].format }),
+    alignment: { vertical: "top", wrapText: isWrapped(sheet, r, c) },
+  };
+}
+
+function tableOf(sheet: string, range: string, headers: readonly (SampleCell | null)[]) {
+  const width = headers.indexOf(null);
+  return {
+    name: `${sheet}Table`,
+    range,
+    columns: headers.slice(0, width).map((cell) => ({ name: String(cell!.v) })),
+    style: "TableStyleLight1",
+  };
+}
