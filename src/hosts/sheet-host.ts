@@ -41,6 +41,20 @@ export interface MarkReport {
   readonly remarks: readonly string[];
 }
 
+/** A chart that the spreadsheet draws itself, with the numbers that it is drawn from. */
+export interface ChartOrder {
+  /** Name wished for its sheet. */
+  readonly sheetName: string;
+  readonly title: string;
+  /** What stands under each point. */
+  readonly names: readonly string[];
+  /** One line each, with a number for each name; a gap where there is none. */
+  readonly lines: readonly {
+    readonly name: string;
+    readonly values: readonly (number | null)[];
+  }[];
+}
+
 /** What to read: the selection as it is, or the table that the selected cell stands in. */
 export type ReadScope = "selection" | "table";
 
@@ -78,6 +92,12 @@ export interface SheetHost {
   unmark(): Promise<MarkReport>;
   /** Writes a table to a new sheet of its own and shows it; never over an existing sheet. */
   writeResultsSheet(name: string, table: readonly (readonly CellValue[])[]): Promise<string>;
+  /**
+   * Puts a line chart and its numbers on a new sheet of its own and shows it. Absent where the
+   * spreadsheet draws no charts.
+   * @returns The name of the sheet.
+   */
+  addChart?(chart: ChartOrder): Promise<string>;
   settings(): Promise<Settings>;
   saveSettings(settings: Settings): Promise<void>;
   onSelectionChange(listener: (place: CellPlace) => void): Promise<StopListening>;
