@@ -5,6 +5,7 @@ import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import { readdirSync } from "node:fs";
 import { resolve } from "node:path";
 import { fileURLToPath } from "node:url";
+import webpack from "webpack";
 import { devServer, ReadyLine } from "./dev-server.mjs";
 import { FunctionsMetadata } from "./functions-metadata.mjs";
 import { manifestFor, originFrom } from "./origin.mjs";
@@ -30,6 +31,8 @@ export default async (env, { mode }) => ({
   output: { path: resolve(root, "dist"), filename: "[name].js", publicPath: "", clean: true },
   resolve: { extensions: [".ts", ".mjs", ".js"] },
   module: {
+    // Everything comes with the page: nothing is fetched while somebody works.
+    parser: { javascript: { dynamicImportMode: "eager" } },
     rules: [
       { test: /\.ts$/, loader: "esbuild-loader", options: { target } },
       { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
@@ -48,6 +51,7 @@ export default async (env, { mode }) => ({
         { from: "manifest.xml", transform: (text) => manifestFor(text, originFrom(env.origin)) },
       ],
     }),
+    withoutHyphenation(),
     new ReadyLine(),
   ],
   optimization: { minimizer: [new EsbuildPlugin({ target, css: true })] },
@@ -64,5 +68,13 @@ function page(name, template, chunks) {
     chunks,
     chunksSortMode: "manual",
     minify: false,
+  });
+}
+
+/** The spreadsheet would carry 5 MB of hyphenation for languages in which nobody writes in cells. */
+function withoutHyphenation() {
+  return new webpack.NormalModuleReplacementPlugin(/^\.\/(?!en-)[\w-]+\.js$/, (request) => {
+    if (/@univerjs[\\/]engine-render[\\/]/.test(request.context))
+      request.request = "data:text/javascript,export {}";
   });
 }

@@ -2,6 +2,8 @@
 export const workbenchMessages = {
   "function-failed":
     "The function stopped for a reason it does not know. Please report the formula and what its cells hold.",
+  "spreadsheet-failed":
+    "The spreadsheet did not do this. Leave the cell that is being edited, then try again.",
   "arguments-too-few": "{name} needs more: {needed}. Give a value or a cell for each.",
   "arguments-too-many": "{name} is given {count} values and takes only these: {taken}.",
   "file-not-read":

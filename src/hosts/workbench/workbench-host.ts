@@ -1,0 +1,58 @@
+import type { FUniver } from "@univerjs/core/facade";
+import { Problem } from "../../measure/problem";
+import type { SheetHost } from "../sheet-host";
+import { listenToEdits } from "./edits";
+import { putMarks, takeAllMarksOff } from "./marks";
+import { readAgain, readScope } from "./reading";
+import { writeResults } from "./results-sheet";
+import { keepSettings, keptSettings } from "./settings";
+import { openWorkbook, sheetWithId } from "./workbook";
+
+/** The port for the spreadsheet of the workbench. */
+export function workbenchHost(api: FUniver): SheetHost {
+  return {
+    decimalMark: () => answer(() => "."),
+    read: (scope, progress) =>
+      answer(() => {
+        const read = readScope(api, scope);
+        progress?.(1);
+        return read;
+      }),
+    readArea: (area) => answer(() => readAgain(api, area)),
+    select: ({ sheetId, row, column }) =>
+      answer(() => {
+        const sheet = sheetWithId(api, sheetId);
+        openWorkbook(api).setActiveSheet(sheet);
+        sheet.getRange(row, column).activate();
+        sheet.scrollToCell(Math.max(0, row - 3), Math.max(0, column - 3));
+      }),
+    mark: (marks, withNotes) => answer(() => putMarks(api, marks, withNotes)),
+    unmark: () => answer(() => takeAllMarksOff(api)),
+    writeResultsSheet: (name, table) => answer(() => writeResults(api, name, table)),
+    settings: () => answer(keptSettings),
+    saveSettings: (settings) => answer(() => keepSettings(settings)),
+    onSelectionChange: (listener) =>
+      answer(() => {
+        const listening = api.addEvent(api.Event.SelectionChanged, ({ worksheet, selections }) => {
+          const selected = selections[0];
+          if (selected)
+            listener({
+              sheetId: worksheet.getSheetId(),
+              row: selected.startRow || 0,
+              column: selected.startColumn || 0,
+            });
+        });
+        return () => listening.dispose();
+      }),
+    onEdit: (listener) => answer(() => listenToEdits(api, listener)),
+  };
+}
+
+/** Everything that goes wrong reaches the pane as a sentence of ours. */
+async function answer<T>(act: () => T): Promise<T> {
+  try {
+    return act();
+  } catch (error) {
+    throw error instanceof Problem ? error : new Problem("spreadsheet-failed");
+  }
+}

@@ -1,0 +1,141 @@
+import {
+  BooleanNumber,
+  CellValueType,
+  LocaleType,
+  type ICellData,
+  type IWorkbookData,
+  type IWorksheetData,
+} from "@univerjs/core";
+import { cellStyle } from "./cell-style";
+import { serialOf, type FileCell, type FileSheet, type FileWorkbook } from "./file-reader";
+import { writtenFormula } from "./formula-text";
+
+/** Room to type in, around what a file holds. */
+const SPARE_ROWS = 100;
+const SPARE_COLUMNS = 6;
+const LEAST_COLUMNS = 20;
+/** A width in files counts characters; a character of the usual font takes so many pixels. */
+const CHARACTER_WIDTH = 7;
+const CELL_PADDING = 5;
+const USUAL_WIDTH = 10;
+const LINE_HEIGHT = 20;
+const ROW_PADDING = 4;
+
+/** What a file holds, as the spreadsheet takes it. */
+export function workbookData(name: string, file: FileWorkbook): Partial<IWorkbookData> {
+  const shown = file.sheets.filter(({ hidden, veryHidden }) => !hidden && !veryHidden);
+  const sheets = shown.map((sheet, i) => sheetData(`sheet-${i + 1}`, sheet, file.themeColors));
+  return {
+    name,
+    locale: LocaleType.EN_US,
+    sheetOrder: sheets.map(({ id }) => id!),
+    sheets: Object.fromEntries(sheets.map((sheet) => [sheet.id!, sheet])),
+  };
+}
+
+function sheetData(id: string, sheet: FileSheet, theme?: string[]): Partial<IWorksheetData> {
+  const cells: Record<number, Record<number, ICellData>> = {};
+  const spilled = cellsOfSpills(sheet);
+  sheet.rows.forEach((row, r) =>
+    row.forEach((value, c) => {
+      const key = `${r},${c}`;
+      const cell = sheet.cells?.get(key);
+      const data = cellData(spilled.has(key) ? null : value, cell, theme);
+      if (data) (cells[r] ??= {})[c] = data;
+    }),
+  );
+  const columns = Math.max(0, ...sheet.rows.map((row) => row.length));
+  const { rows: frozenRows = 0, columns: frozenColumns = 0 } = sheet.freezePane ?? {};
+  return {
+    id,
+    name: sheet.name,
+    rowCount: sheet.rows.length + SPARE_ROWS,
+    columnCount: Math.max(columns + SPARE_COLUMNS, LEAST_COLUMNS),
+    cellData: cells,
+    columnData: Object.fromEntries(
+      (sheet.columns ?? []).flatMap(({ width }, i) =>
+        width ? [[i, { w: Math.round(width * CHARACTER_WIDTH + CELL_PADDING) }]] : [],
+      ),
+    ),
+    rowData: Object.fromEntries(
+      sheet.rows.flatMap((_, row) => {
+        const lines = linesOfRow(sheet, row);
+        return lines > 1 ? [[row, { h: lines * LINE_HEIGHT + ROW_PADDING }]] : [];
+      }),
+    ),
+    mergeData: (sheet.merges ?? []).map(({ startRow, endRow, startCol, endCol }) => ({
+      startRow,
+      endRow,
+      startColumn: startCol,
+      endColumn: endCol,
+    })),
+    freeze: {
+      xSplit: frozenColumns,
+      ySplit: frozenRows,
+      startRow: frozenRows || -1,
+      startColumn: frozenColumns || -1,
+    },
+    showGridlines: BooleanNumber.TRUE,
+  };
+}
+
+function cellData(
+  value: FileCell["value"],
+  cell: FileCell | undefined,
+  theme?: string[],
+): ICellData | undefined {
+  const style = cell?.style && cellStyle(cell.style, theme);
+  const dressed = style && Object.keys(style).length > 0 ? { s: style } : {};
+  // A formula on a table's columns is left as its last value: this spreadsheet has no tables.
+  if (cell?.formula && !cell.formula.includes("["))
+    return {
+      ...dressed,
+      f: writtenFormula(cell.formula),
+      ...(cell.formulaSharedIndex !== undefined && { si: `shared-${cell.formulaSharedIndex}` }),
+    };
+  if (cell?.formulaSharedIndex !== undefined && cell.formula === undefined)
+    return { ...dressed, si: `shared-${cell.formulaSharedIndex}` };
+  const content = contentOf(value);
+  return content || "s" in dressed ? { ...dressed, ...content } : undefined;
+}
+
+function contentOf(value: FileCell["value"]): ICellData | undefined {
+  if (value === null || value === "") return undefined;
+  if (value instanceof Date) return { v: serialOf(value), t: CellValueType.NUMBER };
+  if (typeof value === "boolean") return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
+  return { v: value, t: typeof value === "number" ? CellValueType.NUMBER : CellValueType.STRING };
+}
+
+/** Lines that the wrapped texts of a row need at most, by the width of their columns. */
+function linesOfRow(sheet: FileSheet, row: number): number {
+  const lines = sheet.rows[row]!.map((value, column) => {
+    const wrapped = sheet.cells?.get(`${row},${column}`)?.style?.alignment?.wrapText;
+    const width = sheet.columns?.[column]?.width ?? USUAL_WIDTH;
+    if (!wrapped || typeof value !== "string") return 1;
+    return value
+      .split("\n")
+      .reduce((sum, line) => sum + Math.max(1, Math.ceil(line.length / (width - 1))), 0);
+  });
+  return Math.max(1, ...lines);
+}
+
+/** Cells that only show a part of another cell's result: the formula fills them again by itself. */
+function cellsOfSpills(sheet: FileSheet): Set<string> {
+  const spilled = new Set<string>();
+  for (const [key, { formulaType, formulaRef }] of sheet.cells ?? [])
+    if (formulaType === "array" && formulaRef)
+      for (const covered of keysOf(formulaRef)) if (covered !== key) spilled.add(covered);
+  return spilled;
+}
+
+function* keysOf(reference: string): Generator<string> {
+  const [first, last = first] = reference.split(":").map(position);
+  for (let row = first!.row; row <= last!.row; row++)
+    for (let column = first!.column; column <= last!.column; column++) yield `${row},${column}`;
+}
+
+function position(address: string): { row: number; column: number } {
+  const [, letters = "A", digits = "1"] = /^\$?([A-Z]+)\$?(\d+)$/.exec(address) ?? [];
+  const column = [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
+  return { row: Number(digits) - 1, column: column - 1 };
+}
