@@ -1,6 +1,8 @@
 import { readFileSync } from "node:fs";
 import { declaredFunctions } from "../../scripts/functions-record";
 
+// The rules: "Custom functions naming and localization", learn.microsoft.com.
+
 function namesIn(file: string): Set<string> {
   const text = readFileSync(`tests/functions/${file}`, "utf8").replace(/^#.*$/gm, "");
   return new Set(text.split(/\s+/).filter((name) => name !== ""));
