@@ -13,10 +13,11 @@ export function deviationOfResult(
   given: number | undefined,
   method: string = USUAL_METHOD,
 ): (value: number) => number {
+  // A method that nobody knows is said so, also where it is not needed.
+  const published = precisionOfMethod(method);
   if (given !== undefined) {
     if (!(given > 0)) throw new Problem("deviation-not-above-zero", { value: given });
     return () => given;
   }
-  const published = precisionOfMethod(method);
   return (value) => deviationAt(published, value);
 }
