@@ -66,22 +66,30 @@ export function trends(
 ): readonly Trend[] {
   const byMix = grouping === "mix" || grouping === "mix and day";
   const byDay = grouping === "day" || grouping === "mix and day";
-  const groups = new Map<string, TrendTest[]>();
+  const nameOf = firstSpelling();
+  const groups = new Map<string, { mix?: string; day?: string; tests: TrendTest[] }>();
   for (const test of tests) {
-    const mix = byMix ? comparable(test.mix) : "";
-    const day = byDay ? comparable(test.day) : "";
-    const key = JSON.stringify([mix, day]);
-    groups.set(key, [...(groups.get(key) ?? []), test]);
+    const by = {
+      ...(byMix && { mix: nameOf(test.mix) }),
+      ...(byDay && { day: nameOf(test.day) }),
+    };
+    const key = JSON.stringify(by);
+    const group = groups.get(key) ?? { ...by, tests: [] };
+    group.tests.push(test);
+    groups.set(key, group);
   }
-  return [...groups.values()].map((group) => ({
-    ...(byMix && { mix: group[0]!.mix?.trim() ?? "" }),
-    ...(byDay && { day: group[0]!.day?.trim() ?? "" }),
-    ...trendOf(group),
-  }));
+  return [...groups.values()].map(({ tests, ...by }) => ({ ...by, ...trendOf(tests) }));
 }
 
-function comparable(name = ""): string {
-  return name.trim().replace(/\s+/g, " ").toLowerCase();
+/** Gives a name as it was first written; "" for none. */
+function firstSpelling(): (name?: string) => string {
+  const known = new Map<string, string>();
+  return (name = "") => {
+    const written = name.trim().replace(/\s+/g, " ");
+    const folded = written.toLowerCase();
+    if (!known.has(folded)) known.set(folded, written);
+    return known.get(folded)!;
+  };
 }
 
 function trendOf(tests: readonly TrendTest[]): Omit<Trend, "mix" | "day"> {
