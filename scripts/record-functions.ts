@@ -20,6 +20,7 @@ async function record(): Promise<void> {
   const breaks = breakingChanges(recorded, declared);
   if (breaks.length > 0) {
     console.error(["Not recorded, because workbooks would break:", ...breaks].join("\n"));
+    console.error(`If none of this was ever published, delete ${RECORD} and run this again.`);
     process.exitCode = 1;
     return;
   }
