@@ -49,7 +49,7 @@ export const COLUMNS: readonly DayColumn[] = [
   column("Low (%)", 8, "hundredths"),
   column("High (%)", 8, "hundredths"),
   column("Tested by", 14),
-  column("Remarks", 28),
+  column("Remarks", 30),
 ];
 
 /** What the specification of the scenario asks of each mix, % air. */
