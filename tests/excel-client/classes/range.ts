@@ -1,0 +1,198 @@
+import {
+  addressOf,
+  around,
+  cellAt,
+  cellsOf,
+  columnsOf,
+  LAST_COLUMN,
+  LAST_ROW,
+  overlap,
+  rowsOf,
+  type Rectangle,
+} from "../block";
+import { ExcelError } from "../excel-error";
+import { filledBlock, heldAt, hold, type Held, type SheetModel } from "../sheet-model";
+import { demandLeave, Emulated, type Session } from "./emulated";
+import { ConditionalFormatCollection } from "./conditional-format";
+import { RangeAreas } from "./range-areas";
+import { surroundingRegion } from "./surrounding-region";
+import { TableScopedCollection } from "./table";
+import { Worksheet } from "./worksheet";
+
+/** Cells of which Excel still gives values. */
+const MOST_CELLS_READ = 5_000_000;
+
+export class Range extends Emulated {
+  readonly className = "Range";
+
+  constructor(
+    session: Session,
+    readonly sheet: SheetModel,
+    readonly block: Rectangle,
+  ) {
+    super(session);
+    const { top, left, bottom, right } = block;
+    if (top < 0 || left < 0 || bottom > LAST_ROW || right > LAST_COLUMN || bottom < top) {
+      throw new ExcelError("InvalidArgument");
+    }
+  }
+
+  get RowIndex(): number {
+    return this.block.top;
+  }
+  get ColumnIndex(): number {
+    return this.block.left;
+  }
+  get RowCount(): number {
+    return rowsOf(this.block);
+  }
+  get ColumnCount(): number {
+    return columnsOf(this.block);
+  }
+  get Address(): string {
+    return `${this.sheet.name}!${addressOf(this.block)}`;
+  }
+  get IsEntireColumn(): boolean {
+    return this.block.top === 0 && this.block.bottom === LAST_ROW;
+  }
+  get IsEntireRow(): boolean {
+    return this.block.left === 0 && this.block.right === LAST_COLUMN;
+  }
+  get Worksheet(): Worksheet {
+    return new Worksheet(this.session, this.sheet);
+  }
+  get ConditionalFormats(): ConditionalFormatCollection {
+    return new ConditionalFormatCollection(this.session, this.sheet, [this.block]);
+  }
+  get Format(): RangeFormat {
+    return new RangeFormat(this.session, this.sheet, this.block);
+  }
+
+  get Values(): readonly (readonly Held[])[] | null {
+    if (cellsOf(this.block) > MOST_CELLS_READ) return null;
+    const { top, left, bottom, right } = this.block;
+    const values: (readonly Held[])[] = [];
+    for (let row = top; row <= bottom; row += 1) {
+      const cells = this.sheet.grid[row];
+      if (cells && left === 0 && cells.length === right + 1) values.push(cells);
+      else {
+        values.push(
+          Array.from({ length: right - left + 1 }, (_, i) => heldAt(this.sheet, row, left + i)),
+        );
+      }
+    }
+    return values;
+  }
+  set Values(given: readonly (readonly unknown[])[] | unknown) {
+    demandLeave(this.sheet, "values");
+    const { top, left, bottom, right } = this.block;
+    const rows = Array.isArray(given) ? (given as unknown[][]) : undefined;
+    if (rows) this._ValidateArraySize(rows.length, rows[0]?.length ?? 0);
+    for (let row = top; row <= bottom; row += 1) {
+      for (let column = left; column <= right; column += 1) {
+        this.type(row, column, rows ? rows[row - top]?.[column - left] : given);
+      }
+    }
+    this.session.changedByAddin(this.sheet, addressOf(this.block));
+  }
+
+  /** What Excel makes of a typed value: formulas calculate, an apostrophe keeps a text a text. */
+  private type(row: number, column: number, typed: unknown): void {
+    if (typed === null) return;
+    if (typeof typed === "string" && typed.startsWith("=")) {
+      this.sheet.formulas.push({ row, column, formula: typed });
+      hold(this.sheet, row, column, "calculated");
+    } else if (typeof typed === "string" && /^\d+\/\d+$/.test(typed)) {
+      hold(this.sheet, row, column, 45_000);
+    } else if (typeof typed === "string") {
+      hold(this.sheet, row, column, typed.replace(/^'/, ""));
+    } else hold(this.sheet, row, column, typed as Held);
+  }
+
+  _ValidateArraySize(rows: number, columns: number): void {
+    if (rows !== rowsOf(this.block) || columns !== columnsOf(this.block)) {
+      throw new ExcelError("InvalidArgument");
+    }
+  }
+
+  GetCell(row: number, column: number): Range {
+    return this.part(cellAt(this.block.top + row, this.block.left + column));
+  }
+  GetRow(row: number): Range {
+    return this.part({ ...this.block, top: this.block.top + row, bottom: this.block.top + row });
+  }
+  GetBoundingRect(other: Range): Range {
+    return this.part(around([this.block, other.block]) ?? this.block);
+  }
+  GetEntireColumn(): Range {
+    return this.part({ ...this.block, top: 0, bottom: LAST_ROW });
+  }
+  GetUsedRangeOrNullObject(valuesOnly: boolean | null): Range | null {
+    const filled = filledBlock(this.sheet, this.block);
+    const fills = valuesOnly
+      ? []
+      : this.sheet.fills.flatMap(
+          ({ row, column }) => overlap(cellAt(row, column), this.block) ?? [],
+        );
+    const used = around([...(filled ? [filled] : []), ...fills]);
+    return used ? this.part(used) : null;
+  }
+  GetSurroundingRegion(): Range {
+    return this.part(surroundingRegion(this.sheet, this.block.top, this.block.left));
+  }
+  GetTables(): TableScopedCollection {
+    return new TableScopedCollection(this.session, this.sheet, this.block);
+  }
+  GetMergedAreasOrNullObject(): RangeAreas | null {
+    const merges = this.sheet.merges.filter((merge) => overlap(merge, this.block));
+    return merges.length > 0 ? new RangeAreas(this.session, this.sheet, merges) : null;
+  }
+  Select(): void {
+    if (this.sheet.visibility !== "Visible") throw new ExcelError("InvalidOperation");
+    this.workbook.select(this.sheet, this.block);
+  }
+
+  private part(block: Rectangle): Range {
+    return new Range(this.session, this.sheet, block);
+  }
+}
+
+class RangeFormat extends Emulated {
+  readonly className: string = "RangeFormat";
+
+  constructor(
+    session: Session,
+    readonly sheet: SheetModel,
+    readonly block: Rectangle,
+  ) {
+    super(session);
+  }
+
+  get Font(): RangeFont {
+    return new RangeFont(this.session, this.sheet, this.block);
+  }
+  get Fill(): RangeFill {
+    return new RangeFill(this.session, this.sheet, this.block);
+  }
+  AutofitColumns(): void {
+    demandLeave(this.sheet, "allowFormatCells");
+  }
+}
+
+class RangeFont extends RangeFormat {
+  override readonly className = "RangeFont";
+
+  set Bold(bold: boolean) {
+    demandLeave(this.sheet, "allowFormatCells");
+    if (bold) this.sheet.bold.push(this.block);
+  }
+}
+
+class RangeFill extends RangeFormat {
+  override readonly className = "RangeFill";
+
+  set Color(color: string) {
+    demandLeave(this.sheet, "allowFormatCells");
+    this.sheet.fills.push({ row: this.block.top, column: this.block.left, color });
+  }
+}

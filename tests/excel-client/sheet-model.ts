@@ -1,0 +1,107 @@
+import { around, type Rectangle } from "./block";
+
+/** What stands in a cell; "" is a blank. */
+export type Held = string | number | boolean;
+
+export interface FormatModel {
+  id: string;
+  type: string;
+  areas: Rectangle[];
+  formula: string;
+  fill: string;
+  ink: string;
+}
+
+export interface NoteModel {
+  row: number;
+  column: number;
+  content: string;
+}
+
+export interface TableModel {
+  id: string;
+  name: string;
+  block: Rectangle;
+  showTotals: boolean;
+}
+
+export interface ProtectionModel {
+  protected: boolean;
+  allowFormatCells: boolean;
+  allowEditObjects: boolean;
+}
+
+/** One sheet: everything on it that a user can have put there. Plain data. */
+export interface SheetModel {
+  id: string;
+  name: string;
+  visibility: "Visible" | "Hidden" | "VeryHidden";
+  /** Cells row by row. Rows may be shared between sheets' positions: replace, never write into one. */
+  grid: (readonly Held[] | undefined)[];
+  formulas: { row: number; column: number; formula: string }[];
+  fills: { row: number; column: number; color: string }[];
+  bold: Rectangle[];
+  /** In order of priority. */
+  formats: FormatModel[];
+  notes: NoteModel[];
+  comments: (NoteModel & { id: string })[];
+  validations: { block: Rectangle; rule: string }[];
+  merges: Rectangle[];
+  filter: { block: Rectangle; hiddenRows: number[] } | undefined;
+  tables: TableModel[];
+  protection: ProtectionModel;
+}
+
+/** An empty sheet. */
+export function newSheet(id: string, name: string): SheetModel {
+  return {
+    id,
+    name,
+    visibility: "Visible",
+    grid: [],
+    formulas: [],
+    fills: [],
+    bold: [],
+    formats: [],
+    notes: [],
+    comments: [],
+    validations: [],
+    merges: [],
+    filter: undefined,
+    tables: [],
+    protection: { protected: false, allowFormatCells: false, allowEditObjects: false },
+  };
+}
+
+/** What stands in a cell. */
+export function heldAt(sheet: SheetModel, row: number, column: number): Held {
+  return sheet.grid[row]?.[column] ?? "";
+}
+
+/** Puts something into a cell. */
+export function hold(sheet: SheetModel, row: number, column: number, held: Held): void {
+  const cells = [...(sheet.grid[row] ?? [])];
+  while (cells.length < column) cells.push("");
+  cells[column] = held;
+  sheet.grid[row] = cells;
+}
+
+/** The smallest rectangle around the filled cells of a block. */
+export function filledBlock(sheet: SheetModel, block: Rectangle): Rectangle | undefined {
+  const lines: Rectangle[] = [];
+  const last = Math.min(block.bottom, sheet.grid.length - 1);
+  for (let row = block.top; row <= last; row += 1) {
+    const cells = sheet.grid[row];
+    if (!cells) continue;
+    let left = block.left;
+    let right = Math.min(block.right, cells.length - 1);
+    while (left <= right && isBlank(cells[left])) left += 1;
+    while (right >= left && isBlank(cells[right])) right -= 1;
+    if (left <= right) lines.push({ top: row, left, bottom: row, right });
+  }
+  return around(lines);
+}
+
+function isBlank(held: Held | undefined): boolean {
+  return held === undefined || held === "";
+}
