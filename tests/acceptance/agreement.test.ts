@@ -1,6 +1,6 @@
 import { agreementLimit, resultsAgree } from "../../src/acceptance/agreement";
 import { deviationOfResult } from "../../src/acceptance/deviation-of-result";
-import { operatorsNamed } from "../../src/acceptance/operators";
+import { operatorsNamed, type Operators } from "../../src/acceptance/operators";
 import { precisionOfMethod } from "../../src/acceptance/precision";
 import { PRECISION_TABLE } from "../../src/acceptance/precision-table";
 
@@ -46,7 +46,7 @@ test("every figure says how far it is to be trusted", () => {
   for (const { source } of PRECISION_TABLE) expect(source).toContain(MEMORY);
 });
 
-test.each([
+test.each<[number, number, string, Operators, boolean, string]>([
   [5.5, 6.3, "C231", "several", true, "derived: they differ by just 0.8"],
   [5.5, 6.31, "C231", "several", false, "derived: they differ by 0.81"],
   [5, 6.9, "C173", "several", true, "derived: 1.9 is not more than 0.32 × 5.95 = 1.904"],
@@ -55,7 +55,7 @@ test.each([
   [142, 144, "C138", "one", false, "derived: 2.0 is more than 1.85"],
   [5.9, 6.7, "T 152", "several", true, "AASHTO T 152 is the same method (common practice)"],
   [0, 0, "C173", "several", true, "derived: two equal results agree"],
-] as const)("%s and %s by %s, %s: agree %s (%s)", (a, b, method, operators, agree) => {
+])("%s and %s by %s, %s: agree %s (%s)", (a, b, method, operators, agree) => {
   expect(resultsAgree(a, b, method, operators)).toBe(agree);
   expect(resultsAgree(b, a, method, operators)).toBe(agree);
 });

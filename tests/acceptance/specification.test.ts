@@ -8,7 +8,7 @@ import { soundLimits, specLimits } from "../../src/acceptance/spec-limits";
 import { CHANCES } from "../check-values/statistics";
 import { expectAsPrinted } from "../check-values/worked";
 
-test.each([
+test.each<[number, number | undefined, number | undefined, number, number, string]>([
   [6, undefined, undefined, 4.5, 7.5, "from memory, ACI 318-19: ± 1.5 as delivered"],
   [6, 1, undefined, 5, 7, "UFC 3-250-04FA: 6 ± 1"],
   [4.5, 0.5, 1, 4, 5.5, "derived: 4.5 − 0.5 and 4.5 + 1"],
@@ -27,7 +27,7 @@ test.each([
   );
 });
 
-test.each([
+test.each<[number, number | undefined, number | undefined, string, number, string]>([
   [7.5, 4.5, 7.5, "within", 0, "on a limit is within (common practice)"],
   [7.75, 4.5, 7.5, "above", -0.25, "derived"],
   [4.25, 4.5, 7.5, "below", -0.25, "derived"],
