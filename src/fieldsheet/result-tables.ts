@@ -16,7 +16,7 @@ export function checkedRows(result: CheckResult): Cell[][] {
     // What concerns the whole sheet is said once, with its first test.
     const said = row === firstTested ? [...ofTheSheet, ...findings] : findings;
     const sentences = said.map((finding) => findingSentence(finding, result.columns));
-    return [test, air ?? "", specification ?? "", sentences.join("; ")];
+    return [test, air ?? "", specification ?? "", listed(sentences)];
   });
 }
 
@@ -45,4 +45,9 @@ function findingLine(finding: Finding, { rows, columns }: CheckResult): Cell[] {
 
 function plain(cell: CellValue): Cell {
   return isCellError(cell) ? cell.error : (cell ?? "");
+}
+
+/** Sentences in one cell: the semicolon takes the place of the full stop. */
+function listed(sentences: readonly string[]): string {
+  return sentences.map((sentence) => sentence.replace(/\.$/, "")).join("; ");
 }

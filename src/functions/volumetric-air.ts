@@ -17,7 +17,7 @@ import { pairedSeries } from "./runner/series";
  * @customfunction AIR AIR
  * @param reading Final meter reading in %, 0 to 9 on the quarter-percent grid.
  * @param [cups] Calibrated cups of water added to bring the level on the scale, a whole number. Each counts 1.00 %.
- * @param [alcohol] Isopropyl alcohol added: a number with the unit argument, or a text with its unit such as "48 oz".
+ * @param [alcohol] Isopropyl alcohol added: a number with the unit argument, or a text with its unit such as "48 oz". Left out: no correction; 0: none was added.
  * @param [unit] Unit of a number given as alcohol: "pt", "oz", "L" or "mL".
  * @param [step] Step of the reported result in %: 0.25 unless given; 0 for no rounding.
  * @returns Air content in %.
@@ -35,12 +35,16 @@ const airOf = lift(
   [
     number("reading"),
     optional(number("cups")),
-    optional(cell("alcohol")),
+    { ...optional(cell("alcohol")), neededInRange: true },
     setting(text("unit")),
     setting(number("step")),
   ],
   (reading, cups, alcohol, unit, step) => {
-    const amount = inArgument("alcohol", () => alcoholFromCell(alcohol ?? null, unit));
+    const amount = inArgument("alcohol", () => {
+      // Whoever names a unit means to give an amount.
+      if (alcohol === undefined && unit !== undefined) throw new Problem("blank-among-others");
+      return alcoholFromCell(alcohol ?? null, unit);
+    });
     return inArgument("step", () => correctedAir({ reading, cups, alcohol: amount }, step).air);
   },
 );

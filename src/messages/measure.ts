@@ -7,6 +7,8 @@ export const measureMessages = {
   "step-not-positive":
     "{where}: {value} is not a step. Give a number above 0, or 0 for no rounding.",
   "argument-missing": "{where}: nothing is given. Point to a cell that holds a value.",
+  "blank-among-others":
+    "{where}: the cell is blank, and a blank is not a zero. Enter the amount, or 0 if there was none.",
   "sizes-differ":
     "{where}: the range has {rows} rows and {columns} columns, the others {otherRows} rows and {otherColumns} columns. Give ranges of one size, or single values.",
   "whole-column":

@@ -108,9 +108,12 @@ test("every function with single arguments or a series has its row", () => {
   );
 });
 
-test.each(ROWS)("FRESH.%s works with the arguments of its row", (...row) => {
-  expect(said(withCell(row, -1, null))).not.toMatch(/#VALUE!|#N\/A|"#/);
-});
+test.each(ROWS.map((row) => ({ id: row[0], row })))(
+  "FRESH.$id works with the arguments of its row",
+  ({ row }) => {
+    expect(said(withCell(row, -1, null))).not.toMatch(/#VALUE!|#N\/A|"#/);
+  },
+);
 
 describe.each(ARGUMENTS)("FRESH.$id, $name", ({ row, position, needed, given, name }) => {
   test("an error is passed on by name", () => {

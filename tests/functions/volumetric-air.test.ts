@@ -24,14 +24,9 @@ test.each(WORKED_TESTS)("FRESH.READING.FINAL and FRESH.AIR, $name ($source)", (w
     expect(shown(() => readingNext(one(first), one(second), one(third ?? null)))).toBe(worked.air);
     return;
   }
-  expect(
-    shown(() => air(final(), one(worked.cups ?? null), one(worked.pints ?? null), one("pt"))),
-  ).toBe(worked.air);
-  expect(
-    shown(() =>
-      air(final(), one(worked.cups ?? null), one(worked.pints ?? null), one("pt"), one(0)),
-    ),
-  ).toBe(worked.unrounded);
+  const given = [one(worked.cups ?? null), one(worked.pints ?? 0), one("pt")] as const;
+  expect(shown(() => air(final(), ...given))).toBe(worked.air);
+  expect(shown(() => air(final(), ...given, one(0)))).toBe(worked.unrounded);
 });
 
 test.each(CORRECTION_ROWS)(
@@ -73,6 +68,16 @@ describe("FRESH.AIR says what is wrong", () => {
       sentence,
     );
   });
+});
+
+test("a blank amount of alcohol is missing where one is meant, and left out where none is", () => {
+  expect(shown(() => air(one(6), one(0), one(null), one("oz")))).toMatch(
+    /^#VALUE! Alcohol: the cell is blank/,
+  );
+  expect(shown(() => air(column(6, 6), one(0), column("48 oz", null)))).toEqual(
+    column(5.75, "#VALUE!"),
+  );
+  expect(shown(() => air(one(6), one(0), one(null)))).toBe(6);
 });
 
 test("a blank is not a zero: a blank row gives a blank, and no alcohol needs no unit", () => {

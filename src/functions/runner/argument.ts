@@ -15,6 +15,8 @@ export interface Argument<T> {
   readonly optional: boolean;
   /** A setting, such as a unit, says nothing about whether a row is blank. */
   readonly setting: boolean;
+  /** In a range, a blank cell among others is a value that is missing, not an argument left out. */
+  readonly neededInRange?: boolean;
   /** What a blank stands for, where the argument may be left out. */
   readonly otherwise?: T;
   /** The value; `undefined` for a blank. Throws a Problem for what cannot be read. */

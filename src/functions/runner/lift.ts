@@ -36,10 +36,13 @@ export function lift<const A extends readonly Argument<any>[]>(
     );
     const single = rows === 1 && columns === 1;
     const telling = tellingArguments(args, tables, single);
+    const strict = args.map(({ neededInRange }, i) => !!neededInRange && isRange(tables[i]!));
     const result = Array.from({ length: rows }, (_, row) =>
       Array.from({ length: columns }, (_, column) => {
         const cells = tables.map((table) => cellAt(table, row, column));
         if (cells.every((value, i) => !telling[i] || isBlank(value))) return "";
+        const missing = args.find((_, i) => strict[i] && isBlank(cells[i]));
+        if (missing) return cellErrorFor(new Problem("blank-among-others"), missing.name);
         return computeOne(args, cells, compute as (...values: unknown[]) => CellResult);
       }),
     );
@@ -58,9 +61,11 @@ export function tellingArguments(
   tables: readonly (readonly (readonly unknown[])[])[],
   single: boolean,
 ): readonly boolean[] {
-  return args.map(
-    ({ setting }, i) => !setting && (single || tables[i]!.length * tables[i]![0]!.length > 1),
-  );
+  return args.map(({ setting }, i) => !setting && (single || isRange(tables[i]!)));
+}
+
+function isRange(table: readonly (readonly unknown[])[]): boolean {
+  return table.length > 1 || table[0]!.length > 1;
 }
 
 /** Reads the arguments of one result and computes it; an error with its sentence if it cannot be. */
