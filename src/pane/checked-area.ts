@@ -1,24 +1,68 @@
-import { checkTable } from "../fieldsheet/check-table";
+import { checkInSteps } from "../fieldsheet/check-table";
 import type { CheckResult, RowResult } from "../fieldsheet/check-result";
+import { recogniseColumns } from "../fieldsheet/columns";
 import { findTable, type SheetLayout } from "../fieldsheet/layout";
-import type { CheckOptions } from "../fieldsheet/sheet-table";
+import type { Columns } from "../fieldsheet/sheet-context";
 import type { CellPlace, ReadArea } from "../hosts/sheet-host";
+import { isBlank } from "../measure/cell-value";
+import { numberFromText, type DecimalMark } from "../measure/number-from-cell";
+import { Problem } from "../measure/problem";
+import { say } from "../messages/catalogue";
+
+/** What the user gives with a check. */
+export interface GivenWithCheck {
+  /** Specification limits in % as typed; used where the sheet has none of its own. */
+  readonly low: string;
+  readonly high: string;
+  readonly decimal: DecimalMark;
+}
 
 /** An area of the sheet with what the check says about it. */
 export interface CheckedArea extends SheetLayout {
   readonly read: ReadArea;
-  readonly options: CheckOptions;
+  readonly decimal: DecimalMark;
   readonly result: CheckResult;
 }
 
 /**
- * Checks what was read from a sheet.
+ * Checks what was read from a sheet, in steps, each of which yields the share that is done.
  *
- * @throws Problem as `findTable` and `checkTable`.
+ * @throws Problem as `findTable` and `checkTable`, `pane-no-tests`, and those of a limit that is not
+ *   a number.
  */
-export function checkArea(read: ReadArea, options: CheckOptions): CheckedArea {
+export function* checkAreaInSteps(
+  read: ReadArea,
+  given: GivenWithCheck,
+): Generator<number, CheckedArea> {
   const layout = findTable(read.values);
-  return { ...layout, read, options, result: checkTable(layout.table, options) };
+  const { decimal } = given;
+  if (layout.table.rows.every((row) => row.every(isBlank))) throw new Problem("pane-no-tests");
+  const missing = missingLimits(recogniseColumns(layout.table.headers));
+  const limit = (which: "low" | "high") =>
+    missing.includes(which) ? typedNumber(given[which], say(`pane-${which}`), decimal) : undefined;
+  const options = { low: limit("low"), high: limit("high"), decimal };
+  return { ...layout, read, decimal, result: yield* checkInSteps(layout.table, options) };
+}
+
+/** The limits that a sheet does not hold, so that they may be given. */
+export function missingLimits(columns: Columns): ("low" | "high")[] {
+  if (columns.target && columns.tolerance) return [];
+  return (["low", "high"] as const).filter((which) => !columns[which]);
+}
+
+/** A number as typed into the pane; `undefined` where nothing is typed. */
+export function typedNumber(
+  typed: string,
+  where: string,
+  decimal: DecimalMark,
+): number | undefined {
+  if (typed.trim() === "") return undefined;
+  try {
+    return numberFromText(typed, decimal);
+  } catch (problem) {
+    if (!(problem instanceof Problem)) throw problem;
+    throw new Problem(problem.id, { where, ...problem.values });
+  }
 }
 
 /**

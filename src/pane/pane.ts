@@ -1,19 +1,18 @@
-import { findingSentence } from "../fieldsheet/finding-sentence";
-import { findingsList } from "../fieldsheet/result-tables";
-import type { ReadScope, SheetHost } from "../hosts/sheet-host";
+import type { SheetHost } from "../hosts/sheet-host";
 import { say } from "../messages/catalogue";
-import { cautionMessages } from "../messages/cautions";
-import { checkArea, placeOf, type CheckedArea } from "./checked-area";
-import { button, element } from "./element";
-import { marksOfFindings } from "./marks-of-findings";
+import { cautionsView } from "./cautions-view";
+import { checkPage } from "./check-page";
+import { paneCommands } from "./commands";
+import { element } from "./element";
+import { cursorFollower, followEdits } from "./listening";
+import { messagesView } from "./messages-view";
+import { createPaneStore, stateFromSettings } from "./pane-state";
 import { problemSentence } from "./problem-sentence";
+import { reportView } from "./report-view";
+import { tabs } from "./tabs";
+import { testView } from "./test-view";
+import { trendView } from "./trend-view";
 import "./pane.css";
-
-/** What the place that the pane stands in can do beyond the port. */
-export interface PaneOptions {
-  /** Saves a picture to a file. Without it the pane offers none. */
-  readonly savePicture?: (name: string, picture: Blob) => void;
-}
 
 /**
  * Puts the task pane into a page.
@@ -21,83 +20,35 @@ export interface PaneOptions {
  * @param root The element to fill.
  * @param host The spreadsheet to work on.
  */
-export function mountPane(root: HTMLElement, host: SheetHost, _options: PaneOptions = {}): void {
-  let checked: CheckedArea | undefined;
-  const error = element("p", { role: "alert", class: "error" });
-  const status = element("p", { role: "status" });
-  const list = element("ul", { class: "findings", "aria-label": say("pane-findings") });
-  const scope = element(
-    "select",
-    { "aria-label": say("pane-scope") },
-    element("option", { value: "table" }, say("pane-scope-table")),
-    element("option", { value: "selection" }, say("pane-scope-selection")),
-  );
-  const notes = element("input", { type: "checkbox" });
-
-  const attempt = (work: () => Promise<void>) => async () => {
-    error.textContent = "";
-    try {
-      await work();
-    } catch (problem) {
-      error.textContent = problemSentence(problem);
-    }
-  };
-  const check = attempt(async () => {
-    const decimal = await host.decimalMark();
-    const result = (checked = checkArea(await host.read(scope.value as ReadScope), { decimal }));
-    const { rows, findings, columns } = result.result;
-    status.textContent = say("pane-checked", {
-      address: result.read.address,
-      tests: rows.filter(({ test }) => test !== "").length,
-      findings: findings.length,
-    });
-    list.replaceChildren(
-      ...findings.map((finding) =>
-        element(
-          "li",
-          {},
-          button(
-            `${finding.weight}: ${findingSentence(finding, columns)}`,
-            attempt(() => host.select(placeOf(result, finding))),
-          ),
-        ),
-      ),
-    );
-  });
-  const mark = attempt(async () => {
-    if (!checked) return;
-    const report = await host.mark(marksOfFindings(checked), notes.checked);
-    status.textContent = [say("pane-marked", { ...report, remarks: "" }), ...report.remarks].join(
-      " ",
-    );
-  });
-  const unmark = attempt(async () => {
-    const report = await host.unmark();
-    status.textContent = say("pane-unmarked", { cells: report.cells, notes: report.notes });
-  });
-  const write = attempt(async () => {
-    if (!checked) return;
-    const name = say("pane-results-sheet-name");
-    const sheet = await host.writeResultsSheet(name, findingsList(checked.result));
-    status.textContent = say("pane-results-written", { sheet });
-  });
-
+export function mountPane(root: HTMLElement, host: SheetHost): void {
+  const store = createPaneStore();
+  const commands = paneCommands(store, host);
+  const trend = trendView(store, commands);
+  const report = reportView(store);
+  const pages = tabs(say("pane-pages"), [
+    { id: "fresh-check", label: say("pane-page-check"), view: checkPage(store, commands) },
+    {
+      id: "fresh-test",
+      label: say("pane-page-test"),
+      view: testView(store, commands),
+      onShown: cursorFollower(store, host),
+    },
+    { id: "fresh-trend", label: say("pane-page-trend"), ...trend },
+    { id: "fresh-report", label: say("pane-page-report"), ...report },
+  ]);
   root.replaceChildren(
     element(
-      "main",
-      { class: "pane" },
+      "div",
+      { class: "fresh-pane" },
       element("h1", {}, say("pane-title")),
-      scope,
-      button(say("pane-check"), check),
-      error,
-      status,
-      list,
-      button(say("pane-mark"), mark),
-      element("label", {}, notes, say("pane-with-notes")),
-      button(say("pane-unmark"), unmark),
-      button(say("pane-write-results"), write),
-      element("h2", {}, say("pane-cautions")),
-      element("ul", {}, ...Object.values(cautionMessages).map((text) => element("li", {}, text))),
+      pages,
+      messagesView(store, commands.stop),
+      cautionsView("fresh-cautions"),
     ),
   );
+  host
+    .settings()
+    .then((kept) => store.set(stateFromSettings(kept, store.get())))
+    .catch((error) => store.set({ error: problemSentence(error) }))
+    .finally(() => followEdits(store, host, commands));
 }

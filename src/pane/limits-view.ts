@@ -1,0 +1,43 @@
+import { say } from "../messages/catalogue";
+import { missingLimits } from "./checked-area";
+import type { PaneCommands } from "./commands";
+import { button, element } from "./element";
+import { numberInput } from "./number-input";
+import type { PaneStore } from "./pane-state";
+
+/** Limits of the specification for a sheet that has none of its own. */
+export function limitsView(store: PaneStore, commands: PaneCommands): HTMLElement {
+  const inputs = (["low", "high"] as const).map((which) => ({
+    which,
+    field: numberInput(say(`pane-${which}`), (typed) => {
+      store.set({ [which]: typed });
+      void commands.keepSettings();
+    }),
+  }));
+  for (const { which, field } of inputs)
+    store.watch(
+      (state) => state[which],
+      (typed) => field.show(typed),
+    );
+  const view = element(
+    "section",
+    { class: "limits", "aria-labelledby": "fresh-limits-title" },
+    element("h2", { id: "fresh-limits-title" }, say("pane-limits")),
+    element("p", { class: "hint" }, say("pane-limits-hint")),
+    element(
+      "div",
+      { class: "inputs" },
+      ...inputs.map(({ field }) => field.view),
+      button(say("pane-compare"), () => void commands.checkAgain()),
+    ),
+  );
+  store.watch(
+    ({ checked }) => checked,
+    (checked) => {
+      const missing = checked ? missingLimits(checked.result.columns) : [];
+      view.hidden = missing.length === 0;
+      for (const { which, field } of inputs) field.view.hidden = !missing.includes(which);
+    },
+  );
+  return view;
+}

@@ -1,0 +1,53 @@
+import type { SheetHost, StopListening } from "../hosts/sheet-host";
+import type { PaneCommands } from "./commands";
+import { liveCheck } from "./live-check";
+import type { PaneStore } from "./pane-state";
+import { problemSentence } from "./problem-sentence";
+
+/** Turns listening to the spreadsheet on and off. Requests may come faster than they are served. */
+function listening(store: PaneStore, begin: () => Promise<StopListening>): (on: boolean) => void {
+  let last: Promise<StopListening | undefined> = Promise.resolve(undefined);
+  return (on) => {
+    last = last.then(async (stop) => {
+      try {
+        await stop?.();
+        return on ? await begin() : undefined;
+      } catch (error) {
+        store.set({ error: problemSentence(error) });
+        return undefined;
+      }
+    });
+  };
+}
+
+/** Follows the selected cell while it is asked to. */
+export function cursorFollower(store: PaneStore, host: SheetHost): (on: boolean) => void {
+  return listening(store, async () => {
+    const stop = await host.onSelectionChange((cursor) => store.set({ cursor }));
+    // Where the cursor is now is not told; a selection that cannot be read has none.
+    await host.read("selection").then(
+      ({ area }) => store.set({ cursor: area }),
+      () => {},
+    );
+    return stop;
+  });
+}
+
+/** Checks again after edits while the live check is on. */
+export function followEdits(store: PaneStore, host: SheetHost, commands: PaneCommands): void {
+  const follow = listening(store, () =>
+    liveCheck(
+      host,
+      (sheetId) => store.get().checked?.read.area.sheetId === sheetId,
+      commands.checkAgain,
+    ),
+  );
+  let following = false;
+  store.watch(
+    ({ live }) => live,
+    (live) => {
+      if (live !== following) follow(live);
+      following = live;
+    },
+  );
+}

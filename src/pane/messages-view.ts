@@ -1,0 +1,36 @@
+import { say } from "../messages/catalogue";
+import { button, element } from "./element";
+import type { PaneStore } from "./pane-state";
+
+/** What is under way, what was done and what went wrong; read out by screen readers. */
+export function messagesView(store: PaneStore, stop: () => void): HTMLElement {
+  const error = element("p", { role: "alert", class: "error" });
+  const status = element("p", { role: "status", class: "status" });
+  const bar = element("progress", { max: 1, "aria-label": say("pane-progress") });
+  const label = element("span");
+  const work = element(
+    "div",
+    { class: "work", hidden: true },
+    label,
+    bar,
+    button(say("pane-stop"), stop),
+  );
+  store.watch(
+    (state) => state.error,
+    (sentence) => (error.textContent = sentence),
+  );
+  store.watch(
+    (state) => state.status,
+    (sentence) => (status.textContent = sentence),
+  );
+  store.watch(
+    (state) => state.work,
+    (now) => {
+      work.hidden = now === undefined;
+      label.textContent = now?.label ?? "";
+      if (now?.share === undefined) bar.removeAttribute("value");
+      else bar.value = now.share;
+    },
+  );
+  return element("div", { class: "messages" }, error, status, work);
+}

@@ -1,0 +1,42 @@
+import type { ResultStep } from "../acceptance/result-steps";
+import type { WhatIf } from "../acceptance/what-if";
+import type { DecimalMark } from "../measure/number-from-cell";
+import { say } from "../messages/catalogue";
+import { element } from "./element";
+import { shownChange, shownPercent } from "./shown-number";
+
+/** The way from the reading to the result, one line a step. */
+export function stepsView({ steps, test }: WhatIf, decimal: DecimalMark): HTMLElement {
+  const heads = ["steps-step", "steps-change", "steps-value"] as const;
+  return element(
+    "table",
+    { class: "steps" },
+    element("caption", {}, say("steps-title")),
+    element(
+      "thead",
+      {},
+      element("tr", {}, ...heads.map((id) => element("th", { scope: "col" }, say(id)))),
+    ),
+    element(
+      "tbody",
+      {},
+      ...steps.map((step) =>
+        element(
+          "tr",
+          {},
+          element("th", { scope: "row" }, stepName(step, test)),
+          element("td", {}, step.name === "reading" ? "" : shownChange(step.change, decimal)),
+          element("td", {}, shownPercent(step.value, decimal)),
+        ),
+      ),
+    ),
+  );
+}
+
+function stepName({ name, interpolated }: ResultStep, { alcohol, cups }: WhatIf["test"]): string {
+  if (name === "alcohol") {
+    if (!alcohol) return say("steps-alcohol-none");
+    return say(interpolated ? "steps-alcohol-between" : "steps-alcohol", { ...alcohol });
+  }
+  return say(`steps-${name}`, { cups: cups ?? 0 });
+}

@@ -1,0 +1,68 @@
+import type { BorderlineTest } from "../acceptance/borderline-test";
+import type { RowResult } from "../fieldsheet/check-result";
+import { alcoholFromCell } from "../measure/alcohol";
+import type { DecimalMark } from "../measure/number-from-cell";
+import { Problem } from "../measure/problem";
+import { say } from "../messages/catalogue";
+import { typedNumber } from "./checked-area";
+import { typedText } from "./shown-number";
+
+/** The inputs of one test as they are typed. */
+export const TEST_INPUTS = ["reading", "cups", "alcohol", "low", "high", "check"] as const;
+export type TestInput = (typeof TEST_INPUTS)[number];
+export type TestInputs = Readonly<Record<TestInput, string>>;
+
+export const NO_INPUTS: TestInputs = {
+  reading: "",
+  cups: "",
+  alcohol: "",
+  low: "",
+  high: "",
+  check: "",
+};
+
+/** What a checked row gives for the inputs; there is no check test in a row of its own. */
+export function inputsOfRow({ judged }: RowResult, decimal: DecimalMark): TestInputs {
+  const { finalReading, values, limits } = judged;
+  const text = (value: number | undefined) => typedText(value, decimal);
+  const { alcohol } = values;
+  return {
+    reading: text(finalReading),
+    cups: text(values.cups),
+    alcohol: alcohol ? `${text(alcohol.amount)} ${alcohol.unit}` : "",
+    low: text(limits.low),
+    high: text(limits.high),
+    check: "",
+  };
+}
+
+/**
+ * The test that stands in the inputs; `undefined` without a reading.
+ *
+ * @throws Problem, with the label of the input as its place, where an input cannot be read.
+ */
+export function testOfInputs(
+  typed: TestInputs,
+  decimal: DecimalMark,
+): { readonly test: BorderlineTest; readonly check?: number } | undefined {
+  const number = (input: TestInput) =>
+    typedNumber(typed[input], say(`test-input-${input}`), decimal);
+  const reading = number("reading");
+  if (reading === undefined) return undefined;
+  const limits = { low: number("low"), high: number("high") };
+  if (limits.low !== undefined && limits.high !== undefined && limits.low > limits.high)
+    throw new Problem("limits-crossed", { low: limits.low, high: limits.high });
+  return {
+    test: { reading, cups: number("cups"), alcohol: typedAlcohol(typed.alcohol, decimal), limits },
+    check: number("check"),
+  };
+}
+
+function typedAlcohol(typed: string, decimal: DecimalMark) {
+  try {
+    return alcoholFromCell(typed, undefined, decimal);
+  } catch (problem) {
+    if (!(problem instanceof Problem)) throw problem;
+    throw new Problem(problem.id, { where: say("test-input-alcohol"), ...problem.values });
+  }
+}

@@ -1,0 +1,42 @@
+import type { WhatIf } from "../acceptance/what-if";
+import type { DecimalMark } from "../measure/number-from-cell";
+import { say } from "../messages/catalogue";
+import { badge } from "./badge";
+import { element } from "./element";
+import { shownChance, shownPercent } from "./shown-number";
+
+/** The result with its verdict, margin and chance, and what the check-test rule asks for next. */
+export function verdictView(looked: WhatIf, decimal: DecimalMark): HTMLElement {
+  const { air, verdict } = looked;
+  return element(
+    "div",
+    { class: "verdict" },
+    element(
+      "p",
+      { class: "air" },
+      element("strong", {}, `${shownPercent(air, decimal)} %`),
+      " ",
+      ...(verdict ? [badge(verdict)] : []),
+    ),
+    element("ul", {}, ...verdictSentences(looked, decimal).map((text) => element("li", {}, text))),
+  );
+}
+
+/** What there is to say about a result, one sentence each. */
+export function verdictSentences(looked: WhatIf, decimal: DecimalMark): string[] {
+  const { margin, certainty, decision } = looked;
+  if (margin === undefined || !certainty || !decision) return [say("test-no-limits")];
+  const amount = shownPercent(Math.abs(margin), decimal);
+  const deviation = shownPercent(certainty.deviation, decimal);
+  const chance = shownChance(certainty.chance);
+  const { published } = certainty;
+  return [
+    margin === 0
+      ? say("test-margin-on-limit")
+      : say(margin > 0 ? "test-margin-inside" : "test-margin-outside", { amount }),
+    published
+      ? say("test-chance-published", { chance, deviation, ...published })
+      : say("test-chance-given", { chance, deviation }),
+    say(`test-decision-${decision === "check test" ? "check" : decision}`),
+  ];
+}
