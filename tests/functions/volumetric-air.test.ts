@@ -119,7 +119,7 @@ test("numbers are read as people write them", () => {
   expect(shown(() => air(one(6), one(0), one("1.4 L"), one(null), one(0)))).toBe(5.7);
 });
 
-test.each([
+const NEXT: [number, number | null, number | null, string, string][] = [
   [
     5.5,
     null,
@@ -130,7 +130,9 @@ test.each([
   [5.5, 6.25, null, "third reading", STUDY_GUIDE],
   [5.5, 6.25, 6.25, "final", STUDY_GUIDE],
   [5, 5.5, 6, "void", "common practice"],
-])("FRESH.READING.NEXT(%s, %s, %s) is %s (%s)", (first, second, third, next) => {
+];
+
+test.each(NEXT)("FRESH.READING.NEXT(%s, %s, %s) is %s (%s)", (first, second, third, next) => {
   expect(shown(() => readingNext(one(first), one(second), one(third)))).toBe(next);
 });
 

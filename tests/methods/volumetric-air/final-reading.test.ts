@@ -1,10 +1,13 @@
 import fc from "fast-check";
-import { judgeReadings } from "../../../src/methods/volumetric-air/final-reading";
+import {
+  judgeReadings,
+  type ReadingVerdict,
+} from "../../../src/methods/volumetric-air/final-reading";
 import { MANUAL_2019, STUDY_GUIDE, WORKED_TESTS } from "../../check-values/volumetric-air";
 
 const PRACTICE = "common practice";
 
-test.each([
+const VERDICTS: [number[], ReadingVerdict, string][] = [
   [[5.5], { next: "second reading" }, MANUAL_2019],
   [[5.5, 5.75], { next: "final", reading: 5.75 }, STUDY_GUIDE],
   [[5.5, 5.25], { next: "final", reading: 5.25 }, `${PRACTICE}: exactly 0.25 is agreement`],
@@ -19,8 +22,9 @@ test.each([
     `${PRACTICE}: a third reading that was not due says nothing`,
   ],
   [[0, 0], { next: "final", reading: 0 }, "0 is on the scale (Louisiana DOTD TR 202, 2008)"],
-] as const)("%j gives %j (%s)", (readings, verdict) => {
-  const [first, second, third] = readings as readonly number[];
+];
+
+test.each(VERDICTS)("%j gives %j (%s)", ([first, second, third], verdict) => {
   expect(judgeReadings(first!, second, third)).toEqual(verdict);
 });
 
