@@ -6,7 +6,7 @@ const RULE =
 const series = (pairs: readonly (readonly [number, number])[]) =>
   pairs.map(([minute, level]) => ({ minute, level }));
 
-test.each([
+const SETTLED: [[number, number][], number, string][] = [
   [
     [
       [0, 6],
@@ -63,7 +63,9 @@ test.each([
     2.5,
     RULE,
   ],
-] as const)("%j settles at minute %s (%s)", (pairs, minute) => {
+];
+
+test.each(SETTLED)("%j settles at minute %s (%s)", (pairs, minute) => {
   expect(settledMinute(series(pairs))).toBe(minute);
 });
 
