@@ -3,20 +3,26 @@ import { excelCan } from "./abilities";
 import { inExcel } from "./in-excel";
 
 /** How decimals are written in this workbook. */
-export async function decimalMarkOfExcel(): Promise<DecimalMark> {
-  if (!excelCan("decimalSeparator")) return decimalMarkOfLanguage(Office.context.contentLanguage);
+export function decimalMarkOfExcel(): Promise<DecimalMark> {
   return inExcel(async (context) => {
-    const { application } = context.workbook;
-    application.load("decimalSeparator");
+    const answer = askDecimalMark(context);
     await context.sync();
-    return application.decimalSeparator === "," ? "," : ".";
+    return answer();
   });
 }
 
-/** An Excel that cannot be asked: what people who write the language of the workbook mostly use. */
+/** Asks how decimals are written, along with something else: the answer is there after the next sync. */
+export function askDecimalMark(context: Excel.RequestContext): () => DecimalMark {
+  if (!excelCan("decimalSeparator")) {
+    return () => decimalMarkOfLanguage(Office.context.contentLanguage);
+  }
+  const { application } = context.workbook;
+  application.load("decimalSeparator");
+  return () => (application.decimalSeparator === "," ? "," : ".");
+}
+
+/** For an Excel that cannot be asked: what most people write in the language of the workbook. */
 function decimalMarkOfLanguage(language: string): DecimalMark {
-  const [part] = new Intl.NumberFormat(language || "en-US")
-    .formatToParts(0.5)
-    .filter(({ type }) => type === "decimal");
-  return part?.value === "," ? "," : ".";
+  const parts = new Intl.NumberFormat(language || "en-US").formatToParts(0.5);
+  return parts.find(({ type }) => type === "decimal")?.value === "," ? "," : ".";
 }

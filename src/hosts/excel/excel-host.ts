@@ -1,3 +1,4 @@
+import type { DecimalMark } from "../../measure/number-from-cell";
 import type { SheetHost } from "../sheet-host";
 import { decimalMarkOfExcel } from "./decimal-mark";
 import { onEditOfOthers, onSelection } from "./events";
@@ -11,9 +12,15 @@ import { readSettings, writeSettings } from "./settings";
 /** The port to the workbook that is open in Excel. Office.js must be ready. */
 export function excelHost(): SheetHost {
   const own = new OwnEdits();
+  // Each reading tells how decimals are written, which saves asking Excel once more.
+  let decimal: DecimalMark | undefined;
   return {
-    decimalMark: decimalMarkOfExcel,
-    read: readScope,
+    decimalMark: async () => decimal ?? decimalMarkOfExcel(),
+    async read(scope, progress) {
+      const reading = await readScope(scope, progress);
+      decimal = reading.decimal;
+      return reading.read;
+    },
     readArea: readAgain,
     select: selectCell,
     mark: (marks, withNotes) => own.during(() => putMarks(marks, withNotes)),

@@ -1,14 +1,24 @@
+import type { DecimalMark } from "../../measure/number-from-cell";
 import { areaAddress } from "../cell-address";
 import type { CellArea, ReadArea, ReadScope } from "../sheet-host";
+import { askDecimalMark } from "./decimal-mark";
 import { inExcel } from "./in-excel";
 import { locate } from "./locate";
 import { readValues } from "./read-values";
 
+/** What was read, and how decimals are written there: whoever reads wants both. */
+export interface Reading {
+  readonly read: ReadArea;
+  readonly decimal: DecimalMark;
+}
+
 /** Reads the selection or the table around it. */
-export function readScope(scope: ReadScope, progress?: (done: number) => void): Promise<ReadArea> {
+export function readScope(scope: ReadScope, progress?: (done: number) => void): Promise<Reading> {
   return inExcel(async (context) => {
+    const decimal = askDecimalMark(context);
     const area = await locate(context, scope);
-    return readOf(area, await readValues(context, area, progress));
+    const read = readOf(area, await readValues(context, area, progress));
+    return { read, decimal: decimal() };
   });
 }
 

@@ -1,0 +1,307 @@
+import { MARK_STYLES } from "../../src/hosts/mark-style";
+import { NOTE_FIRST_LINE } from "../../src/hosts/mark-tag";
+import type { CellArea, CellPlace, Mark, SheetHost } from "../../src/hosts/sheet-host";
+import { isBlank, type CellValue } from "../../src/measure/cell-value";
+import { Problem } from "../../src/measure/problem";
+
+/** A spreadsheet with a host on it, as a test handles it. Positions from 0. */
+export interface SpreadsheetUnderTest {
+  readonly host: SheetHost;
+  /** Fills the sheet in front from its first cell on; null leaves a cell blank. */
+  fill(rows: readonly (readonly CellValue[])[]): void;
+  /** The user selects blocks: first row, first column, rows, columns. */
+  select(...blocks: readonly [number, number, number, number][]): void;
+  selectColumns(first: number, count: number): void;
+  /** The user types into a cell of the sheet in front. */
+  edit(row: number, column: number, value: CellValue): void;
+  insertRow(above: number): void;
+  giveNote(row: number, column: number, text: string): void;
+  noteAt(row: number, column: number): string | undefined;
+  /** The user colours a cell for good, by a conditional format of their own. */
+  giveFormat(row: number, column: number, fill: string): void;
+  /** The fills that conditional formats lay over a cell, the one that is seen first. */
+  fillsAt(row: number, column: number): readonly string[];
+  sheetNames(): readonly string[];
+  /** What a reader sees on a sheet; an error is its text. */
+  valuesOf(sheetName: string): readonly (readonly CellValue[])[];
+  close(): void;
+}
+
+/** A day of tests with every kind of cell. */
+const LOADS: readonly (readonly CellValue[])[] = [
+  ["Sample", "First reading", "Final reading", "Packed"],
+  ["L-1", 5.25, 5, false],
+  ["L-2", "5.25", 0, true],
+  ["L-3", null, { error: "#N/A" }, null],
+];
+
+/**
+ * What the pane relies on, whatever spreadsheet it stands beside. Every host passes it.
+ *
+ * @param open Opens a spreadsheet with one empty sheet.
+ */
+export function describeHost(name: string, open: () => SpreadsheetUnderTest): void {
+  describe(name, () => {
+    let sheet: SpreadsheetUnderTest;
+    let host: SheetHost;
+
+    beforeEach(() => {
+      sheet = open();
+      host = sheet.host;
+      sheet.fill(LOADS);
+    });
+    afterEach(() => sheet.close());
+
+    const readAll = async (): Promise<CellArea> => {
+      sheet.select([0, 0, 4, 4]);
+      return (await host.read("selection")).area;
+    };
+    const markAt = (
+      area: CellArea,
+      row: number,
+      column: number,
+      more: Partial<Mark> = {},
+    ): Mark => ({
+      sheetId: area.sheetId,
+      row,
+      column,
+      weight: "error",
+      sentences: ["Look at this reading."],
+      ...more,
+    });
+
+    describe("reading", () => {
+      test("gives the selection, each cell as it is: a blank is not a zero, a text not a number", async () => {
+        sheet.select([0, 0, 4, 4]);
+        const { area, values } = await host.read("selection");
+        expect(area).toMatchObject({ row: 0, column: 0, rows: 4, columns: 4 });
+        expect(withoutBlanks(values)).toEqual(LOADS);
+      });
+
+      test("says where, as people write it", async () => {
+        sheet.select([1, 1, 2, 2]);
+        const { area, address } = await host.read("selection");
+        expect(address).toBe(`${area.sheetName}!B2:C3`);
+      });
+
+      test("finds the block of filled cells around the selected cell", async () => {
+        sheet.edit(5, 0, "far below");
+        sheet.select([2, 1, 1, 1]);
+        const { area, values } = await host.read("table");
+        expect(area).toMatchObject({ row: 0, column: 0, rows: 4, columns: 4 });
+        expect(withoutBlanks(values)).toEqual(LOADS);
+      });
+
+      test("cuts whole columns to the cells in use", async () => {
+        sheet.selectColumns(0, 3);
+        const { area } = await host.read("selection");
+        expect(area).toMatchObject({ row: 0, column: 0, rows: 4, columns: 3 });
+      });
+
+      test("says that nothing is selected", async () => {
+        sheet.select([10, 10, 2, 2]);
+        await expect(host.read("selection")).rejects.toEqual(new Problem("selection-empty"));
+        sheet.select([10, 10, 1, 1]);
+        await expect(host.read("table")).rejects.toEqual(new Problem("selection-empty"));
+      });
+
+      test("says that the selection is in several parts", async () => {
+        sheet.select([0, 0, 2, 2], [3, 0, 1, 2]);
+        await expect(host.read("selection")).rejects.toEqual(new Problem("selection-in-parts"));
+      });
+
+      test("reads an area again, with what has been typed since", async () => {
+        const area = await readAll();
+        sheet.edit(3, 1, 4.5);
+        const again = await host.readArea(area);
+        expect(again.values[3]?.[1]).toBe(4.5);
+        expect(again.area).toEqual(area);
+      });
+
+      test("says that the sheet is gone", async () => {
+        const area = await readAll();
+        await expect(host.readArea({ ...area, sheetId: "gone" })).rejects.toEqual(
+          new Problem("sheet-gone"),
+        );
+      });
+    });
+
+    test("selects a cell", async () => {
+      const { sheetId } = await readAll();
+      await host.select({ sheetId, row: 2, column: 1 });
+      const { area } = await host.read("selection");
+      expect(area).toMatchObject({ row: 2, column: 1, rows: 1, columns: 1 });
+    });
+
+    describe("marking", () => {
+      test("colours the cell by the weight and says how many were marked", async () => {
+        const area = await readAll();
+        const marks = [
+          markAt(area, 1, 1),
+          markAt(area, 2, 1),
+          markAt(area, 3, 2, { weight: "void" }),
+        ];
+        expect(await host.mark(marks, false)).toMatchObject({ cells: 3, notes: 0 });
+        expect(sheet.fillsAt(1, 1)).toEqual([MARK_STYLES.error.fill]);
+        expect(sheet.fillsAt(2, 1)).toEqual([MARK_STYLES.error.fill]);
+        expect(sheet.fillsAt(3, 2)).toEqual([MARK_STYLES.void.fill]);
+        expect(sheet.fillsAt(1, 2)).toEqual([]);
+      });
+
+      test("marks a cell once, by the gravest of its findings, and notes them all", async () => {
+        const area = await readAll();
+        const marks = [
+          markAt(area, 1, 1, { weight: "note", sentences: ["Good to know."] }),
+          markAt(area, 1, 1, { weight: "void", sentences: ["The test is void."] }),
+        ];
+        expect(await host.mark(marks, true)).toMatchObject({ cells: 1, notes: 1 });
+        expect(sheet.fillsAt(1, 1)).toEqual([MARK_STYLES.void.fill]);
+        expect(sheet.noteAt(1, 1)).toBe(`${NOTE_FIRST_LINE}\nThe test is void.\nGood to know.`);
+      });
+
+      test("done twice marks once, and leaves nothing of the earlier marks", async () => {
+        const area = await readAll();
+        await host.mark([markAt(area, 1, 1), markAt(area, 2, 2)], true);
+        await host.mark([markAt(area, 1, 1)], true);
+        await host.mark([markAt(area, 1, 1)], true);
+        expect(sheet.fillsAt(1, 1)).toEqual([MARK_STYLES.error.fill]);
+        expect(sheet.fillsAt(2, 2)).toEqual([]);
+        expect(sheet.noteAt(2, 2)).toBeUndefined();
+      });
+
+      test("leaves the notes and formats of the user as they are, and says so", async () => {
+        const area = await readAll();
+        sheet.giveNote(1, 1, "Ask the driver.");
+        sheet.giveFormat(1, 1, "#123456");
+        const report = await host.mark([markAt(area, 1, 1)], true);
+        expect(report).toMatchObject({ cells: 1, notes: 0 });
+        expect(report.remarks).toHaveLength(1);
+        expect(sheet.noteAt(1, 1)).toBe("Ask the driver.");
+        await host.unmark();
+        expect(sheet.noteAt(1, 1)).toBe("Ask the driver.");
+        expect(sheet.fillsAt(1, 1)).toEqual(["#123456"]);
+      });
+
+      test("is taken off again, from wherever its cells have gone", async () => {
+        const area = await readAll();
+        await host.mark([markAt(area, 2, 1), markAt(area, 3, 1)], true);
+        sheet.insertRow(1);
+        expect(await host.unmark()).toMatchObject({ cells: 2, notes: 2 });
+        for (let row = 0; row < 6; row += 1) {
+          expect(sheet.fillsAt(row, 1)).toEqual([]);
+          expect(sheet.noteAt(row, 1)).toBeUndefined();
+        }
+        expect(await host.unmark()).toMatchObject({ cells: 0, notes: 0 });
+      });
+
+      test("changes no cell", async () => {
+        const area = await readAll();
+        await host.mark([markAt(area, 1, 1), markAt(area, 3, 1)], true);
+        expect(withoutBlanks((await host.readArea(area)).values)).toEqual(LOADS);
+      });
+    });
+
+    describe("a results sheet", () => {
+      const TABLE = [
+        ["Sample", "Value", "Message"],
+        ["L-1", 5.25, "=1+1"],
+        ["5/8", null, "Look at “5,25”."],
+        ["'L-3'", { error: "#N/A" }, "007"],
+      ];
+      const SHOWN = [...TABLE.slice(0, 3), ["'L-3'", "#N/A", "007"]];
+
+      test("is new and shows the table as given: no text becomes a formula, a date or a number", async () => {
+        const name = await host.writeResultsSheet("Findings", TABLE);
+        expect(name).toBe("Findings");
+        expect(withoutBlanks(sheet.valuesOf("Findings"))).toEqual(SHOWN);
+      });
+
+      test("is in front", async () => {
+        await host.writeResultsSheet("Findings", TABLE);
+        sheet.select([1, 1, 1, 1]);
+        const { area } = await host.read("table");
+        expect(area).toMatchObject({ sheetName: "Findings", rows: 4, columns: 3 });
+      });
+
+      test("never takes the place of a sheet that is there", async () => {
+        const first = await host.writeResultsSheet("Findings", TABLE);
+        const second = await host.writeResultsSheet("findings", [["Sample"], ["L-9"]]);
+        expect(second.toLowerCase()).not.toBe(first.toLowerCase());
+        expect(withoutBlanks(sheet.valuesOf(first))).toEqual(SHOWN);
+        expect(sheet.sheetNames()).toHaveLength(3);
+      });
+
+      test("takes any name", async () => {
+        const name = await host.writeResultsSheet(
+          `Loads: 5/31 [north] ${"long ".repeat(9)}`,
+          TABLE,
+        );
+        expect(sheet.sheetNames()).toContain(name);
+        expect(name.length).toBeLessThanOrEqual(31);
+      });
+    });
+
+    test("keeps settings", async () => {
+      await host.saveSettings({ low: 4.5, notes: true, edition: "ACI 318-19" });
+      expect(await host.settings()).toEqual({ low: 4.5, notes: true, edition: "ACI 318-19" });
+    });
+
+    test("tells how decimals are written", async () => {
+      expect(await host.decimalMark()).toBe(".");
+    });
+
+    describe("listening", () => {
+      test("to the selection tells the cell, until stopped", async () => {
+        const { sheetId } = await readAll();
+        const places: CellPlace[] = [];
+        const stop = await host.onSelectionChange((place) => places.push(place));
+        sheet.select([2, 1, 2, 2]);
+        await soon();
+        expect(places.at(-1)).toEqual({ sheetId, row: 2, column: 1 });
+        await stop();
+        const told = places.length;
+        sheet.select([3, 3, 1, 1]);
+        await soon();
+        expect(places).toHaveLength(told);
+      });
+
+      test("to edits tells the sheet of typing and of inserted rows, until stopped", async () => {
+        const { sheetId } = await readAll();
+        const sheets: string[] = [];
+        const stop = await host.onEdit((id) => sheets.push(id));
+        sheet.edit(1, 1, 5.5);
+        await soon();
+        expect(new Set(sheets)).toEqual(new Set([sheetId]));
+        const typed = sheets.length;
+        sheet.insertRow(1);
+        await soon();
+        expect(sheets.length).toBeGreaterThan(typed);
+        await stop();
+        const told = sheets.length;
+        sheet.edit(1, 1, 6);
+        await soon();
+        expect(sheets).toHaveLength(told);
+      });
+
+      test("to edits tells nothing of our own marks", async () => {
+        const area = await readAll();
+        const sheets: string[] = [];
+        const stop = await host.onEdit((id) => sheets.push(id));
+        await host.mark([markAt(area, 1, 1)], true);
+        await host.unmark();
+        await soon();
+        expect(sheets).toEqual([]);
+        await stop();
+      });
+    });
+  });
+}
+
+function withoutBlanks(values: readonly (readonly CellValue[])[]): CellValue[][] {
+  return values.map((row) => row.map((value) => (isBlank(value) ? null : value)));
+}
+
+/** Events come a little later than what caused them. */
+function soon(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, 20));
+}
