@@ -31,10 +31,13 @@ export function csvOf(rows: readonly (readonly Value[])[]): string {
   return `${writeCsv(rows.map((row) => [...row]))}\r\n`;
 }
 
+/** What the name of a function of the add-in begins with in the file. */
+const ADD_IN = "_xldudf_";
+
 /** `=FRESH.AIR(A1)` as Excel stores it: `_xldudf_FRESH_AIR(A1)`. */
 export function storedFormula(typed: string): string {
   return typed.replace(/^=/, "").replace(/\bFRESH((?:\.[A-Z\d]+)+)\(/g, (_, name: string) => {
-    return `_xldudf_FRESH${name.replaceAll(".", "_")}(`;
+    return `${ADD_IN}FRESH${name.replaceAll(".", "_")}(`;
   });
 }
 
@@ -61,10 +64,12 @@ function sheetOf(sheet: SampleSheet): WriteSheet {
 function cellOf(sheet: SampleSheet, { v, f, spill }: SampleCell, r: number, c: number) {
   const style = styleOf(sheet, r, c);
   if (f === undefined) return { value: v, style };
+  const stored = storedFormula(f);
+  if (!stored.includes(ADD_IN)) return { style, formula: stored, formulaResult: v };
   const [height, width] = spill ?? [1, 1];
   return {
     style,
-    formula: storedFormula(f),
+    formula: stored,
     formulaResult: v,
     formulaType: "array" as const,
     formulaRef: `${addressOf(r, c)}${spill ? `:${addressOf(r + height - 1, c + width - 1)}` : ""}`,

@@ -1,5 +1,14 @@
+import * as densityAndYield from "../../src/functions/density-and-yield";
+import * as evaporation from "../../src/functions/evaporation";
 import * as fieldSheet from "../../src/functions/field-sheet";
+import * as lightweightDensity from "../../src/functions/lightweight-density";
+import * as pressureAir from "../../src/functions/pressure-air";
+import * as rounding from "../../src/functions/rounding";
+import * as specification from "../../src/functions/specification";
+import * as specifiedAir from "../../src/functions/specified-air";
+import * as strength from "../../src/functions/strength";
 import * as volumetricAir from "../../src/functions/volumetric-air";
+import * as waterAndApparatus from "../../src/functions/water-and-apparatus";
 import {
   CustomFunctionsError,
   customFunctionsFor,
@@ -9,14 +18,43 @@ import type { SampleCell, Value } from "./sheet";
 // The functions report what is wrong to the host; here the script stands in for it.
 Object.assign(globalThis, { CustomFunctions: customFunctionsFor(new Map()) });
 
-const FUNCTIONS = {
+/** The worksheet functions that the samples call, by their ids. */
+export const FUNCTIONS = {
   AIR: volumetricAir.air,
   "ALCOHOL.CORRECTION": volumetricAir.alcoholCorrectionFor,
   "READING.FINAL": volumetricAir.readingFinal,
   "READING.NEXT": volumetricAir.readingNext,
   CHECK: fieldSheet.check,
   FINDINGS: fieldSheet.findings,
+  "ROUND.STEP": rounding.roundStep,
+  DENSITY: densityAndYield.density,
+  "BATCH.YIELD": densityAndYield.batchYieldFor,
+  "RELATIVE.YIELD": densityAndYield.relativeYieldFor,
+  "DENSITY.THEORETICAL": densityAndYield.densityTheoretical,
+  "AIR.GRAVIMETRIC": densityAndYield.airGravimetric,
+  "CEMENT.CONTENT": densityAndYield.cementContentFor,
+  "DENSITY.OVENDRY": lightweightDensity.densityOvenDry,
+  "DENSITY.OVENDRY.MEASURED": lightweightDensity.densityOvenDryMeasured,
+  "DENSITY.EQUILIBRIUM": lightweightDensity.densityEquilibrium,
+  "AIR.PRESSURE": pressureAir.airPressure,
+  "AIR.FULLMIX": pressureAir.airFullMix,
+  "AIR.MORTAR": pressureAir.airMortar,
+  "WATER.DENSITY": waterAndApparatus.waterDensityAt,
+  "BOWL.VOLUME": waterAndApparatus.bowlVolumeFor,
+  "CUP.PERCENT": waterAndApparatus.cupPercent,
+  EVAPORATION: evaporation.evaporationRate,
+  "SPEC.AIR": specifiedAir.specAir,
+  "STRENGTH.ACCEPT": strength.strengthAccept,
+  "STRENGTH.REQUIRED": strength.strengthRequired,
+  "STRENGTH.WITHIN": strength.strengthWithin,
+  "SPEC.COMPARE": specification.compareWithSpecification,
+  "SPEC.MARGIN": specification.marginToSpecification,
+  "SPEC.CHANCE": specification.chanceWithinSpecification,
+  "SPEC.ACCEPT": specification.acceptByCheckTest,
 };
+
+/** The id of a worksheet function that the samples call. */
+export type FunctionName = keyof typeof FUNCTIONS;
 
 /** An argument as it stands in the formula, and the cells that it stands for. */
 export interface Argument {
@@ -34,7 +72,7 @@ export function quoted(text: string): Argument {
  *
  * @returns The cell with the formula, and the cells over which its result spreads, that one included.
  */
-export function call(name: keyof typeof FUNCTIONS, ...args: Argument[]): SampleCell[][] {
+export function call(name: FunctionName, ...args: Argument[]): SampleCell[][] {
   const f = `=FRESH.${name}(${args.map(({ text }) => text).join(",")})`;
   const result = resultOf(name, args);
   const spill = [result.length, result[0]!.length] as const;
@@ -45,11 +83,11 @@ export function call(name: keyof typeof FUNCTIONS, ...args: Argument[]): SampleC
 }
 
 /** The same for a function that gives one cell. */
-export function callForOne(name: keyof typeof FUNCTIONS, ...args: Argument[]): SampleCell {
+export function callForOne(name: FunctionName, ...args: Argument[]): SampleCell {
   return call(name, ...args)[0]![0]!;
 }
 
-function resultOf(name: keyof typeof FUNCTIONS, args: readonly Argument[]): Value[][] {
+function resultOf(name: FunctionName, args: readonly Argument[]): Value[][] {
   const implementation = FUNCTIONS[name] as (...tables: unknown[]) => Value[][];
   try {
     return implementation(...args.map(({ cells }) => cells));

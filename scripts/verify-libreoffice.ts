@@ -1,0 +1,90 @@
+/**
+ * Lets LibreOffice judge the functions: `npm run verify:libreoffice`.
+ *
+ * It calculates the ordinary formulas of the verification workbook anew and compares them with the
+ * results of our functions, which it does not know and gets as values. Where LibreOffice is not
+ * installed, a sentence says so and nothing is judged.
+ */
+import { execFileSync } from "node:child_process";
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { delimiter, join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { readWorkbook } from "../src/workbench/files/file-reader";
+import type { SampleSheet } from "./samples/sheet";
+import { DIFFERS, verificationSheets } from "./samples/verification/sheets";
+import { xlsxOf } from "./write-workbook";
+
+const USUAL_PLACES = [
+  "/Applications/LibreOffice.app/Contents/MacOS/soffice",
+  "C:\\Program Files\\LibreOffice\\program\\soffice.exe",
+];
+
+/** Without this LibreOffice trusts the results that stand in the file. */
+const ALWAYS_RECALCULATE = `<?xml version="1.0" encoding="UTF-8"?>
+<oor:items xmlns:oor="http://openoffice.org/2001/registry">
+<item oor:path="/org.openoffice.Office.Calc/Formula/Load"><prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>0</value></prop></item>
+</oor:items>`;
+
+function installed(): string | undefined {
+  const onPath = (process.env.PATH ?? "")
+    .split(delimiter)
+    .flatMap((folder) => [join(folder, "soffice"), join(folder, "soffice.exe")]);
+  return [...onPath, ...USUAL_PLACES].find((place) => existsSync(place));
+}
+
+interface Judged {
+  readonly name: string;
+  readonly verdict: string;
+  readonly differing: readonly string[];
+}
+
+/** Our functions as values, for a program that does not know them. */
+function asValues(sheet: SampleSheet): SampleSheet {
+  const rows = sheet.rows.map((row) =>
+    row.map((cell) => (cell?.f?.includes("FRESH.") ? { v: cell.v } : cell)),
+  );
+  return { ...sheet, rows };
+}
+
+async function judgedBy(soffice: string, folder: string): Promise<Judged[]> {
+  const profile = join(folder, "profile");
+  mkdirSync(join(profile, "user"), { recursive: true });
+  writeFileSync(join(profile, "user", "registrymodifications.xcu"), ALWAYS_RECALCULATE);
+  const given = join(folder, "given.xlsx");
+  writeFileSync(given, await xlsxOf("Verification", verificationSheets().map(asValues)));
+  const out = join(folder, "calculated");
+  execFileSync(soffice, [
+    `-env:UserInstallation=${pathToFileURL(profile).href}`,
+    ...["--headless", "--convert-to", "xlsx", "--outdir", out, given],
+  ]);
+  const { sheets } = await readWorkbook(readFileSync(join(out, "given.xlsx")));
+  return sheets.map(({ name, rows, cells }) => {
+    const shown = (row: number, column: number) =>
+      cells?.get(`${row},${column}`)?.formulaResult ?? rows[row]?.[column] ?? "";
+    const differing = rows
+      .map((row, r) => row.map((_, column) => shown(r, column)))
+      .filter((row) => row.some((cell) => cell === DIFFERS || String(cell).startsWith("#")))
+      .map((row) => `\n  ${row.join(" | ")}`);
+    return { name, verdict: String(shown(0, 0)), differing };
+  });
+}
+
+async function verify(): Promise<void> {
+  const soffice = installed();
+  if (!soffice) {
+    console.log("LibreOffice is not installed here, so nothing was judged by it.");
+    return;
+  }
+  const folder = mkdtempSync(join(tmpdir(), "verification-"));
+  try {
+    for (const { name, verdict, differing } of await judgedBy(soffice, folder)) {
+      console.log(`LibreOffice, ${name}: ${verdict}${differing.join("")}`);
+      if (!/^(\d+) of \1 match$/.test(verdict)) process.exitCode = 1;
+    }
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+void verify();
