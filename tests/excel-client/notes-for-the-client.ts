@@ -4,8 +4,6 @@
  * notes are tested on its real load and sync as well.
  */
 
-/* eslint-disable @typescript-eslint/no-explicit-any -- the library's inner parts have no types */
-
 /** Adds `Worksheet.notes` to a client library. */
 export function addNotesTo(library: { Excel: any; OfficeExtension: any }): void {
   const { Excel, OfficeExtension } = library;
@@ -20,6 +18,9 @@ export function addNotesTo(library: { Excel: any; OfficeExtension: any }): void 
     get content(): string {
       Utility.throwIfNotLoaded("content", this.held, "Note", (this as any)._isNull);
       return this.held ?? "";
+    }
+    set content(content: string) {
+      batch.invokeSetProperty(this, "Content", content, 0);
     }
     getLocation(): unknown {
       return batch.createMethodObject(

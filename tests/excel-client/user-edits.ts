@@ -9,6 +9,13 @@ export function edit(sheet: SheetModel, row: number, column: number, held: Held)
   hold(sheet, row, column, held);
 }
 
+/** Writes the note of a cell, in place of one that it has. */
+export function giveNote(sheet: SheetModel, row: number, column: number, content: string): void {
+  const note = sheet.notes.find((one) => one.row === row && one.column === column);
+  if (note) note.content = content;
+  else sheet.notes.push({ row, column, content });
+}
+
 /** Inserts rows above a row: what spans it grows, what lies below moves down. */
 export function insertRows(sheet: SheetModel, at: number, count: number): void {
   while (sheet.grid.length < at) sheet.grid.push(undefined);

@@ -1,5 +1,4 @@
 import { MARK_STYLES } from "../../src/hosts/mark-style";
-import { NOTE_FIRST_LINE } from "../../src/hosts/mark-tag";
 import type { CellArea, CellPlace, Mark, SheetHost } from "../../src/hosts/sheet-host";
 import { isBlank, type CellValue } from "../../src/measure/cell-value";
 import { Problem } from "../../src/measure/problem";
@@ -15,6 +14,7 @@ export interface SpreadsheetUnderTest {
   /** The user types into a cell of the sheet in front. */
   edit(row: number, column: number, value: CellValue): void;
   insertRow(above: number): void;
+  /** The user writes the note of a cell, in place of one that it has. */
   giveNote(row: number, column: number, text: string): void;
   noteAt(row: number, column: number): string | undefined;
   /** The user colours a cell for good, by a conditional format of their own. */
@@ -156,7 +156,9 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
         ];
         expect(await host.mark(marks, true)).toMatchObject({ cells: 1, notes: 1 });
         expect(sheet.fillsAt(1, 1)).toEqual([MARK_STYLES.void.fill]);
-        expect(sheet.noteAt(1, 1)).toBe(`${NOTE_FIRST_LINE}\nThe test is void.\nGood to know.`);
+        const [first, ...lines] = sheet.noteAt(1, 1)?.split("\n") ?? [];
+        expect(first).toMatch(/^Checked with FRESH/);
+        expect(lines).toEqual(["The test is void.", "Good to know."]);
       });
 
       test("done twice marks once, and leaves nothing of the earlier marks", async () => {
@@ -180,6 +182,17 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
         await host.unmark();
         expect(sheet.noteAt(1, 1)).toBe("Ask the driver.");
         expect(sheet.fillsAt(1, 1)).toEqual(["#123456"]);
+      });
+
+      test("leaves what the user has written into a note of ours", async () => {
+        const area = await readAll();
+        await host.mark([markAt(area, 1, 1), markAt(area, 2, 1)], true);
+        sheet.giveNote(1, 1, `${sheet.noteAt(1, 1)} Checked by phone.`);
+        await host.mark([markAt(area, 1, 1)], true);
+        expect(sheet.noteAt(1, 1)).toBe("Checked by phone.");
+        await host.unmark();
+        expect(sheet.noteAt(1, 1)).toBe("Checked by phone.");
+        expect(sheet.noteAt(2, 1)).toBeUndefined();
       });
 
       test("is taken off again, from wherever its cells have gone", async () => {

@@ -1,12 +1,18 @@
 import type { Block } from "../cell-address";
 import type { MarkedCell } from "../marked-cells";
-import { isOurNote } from "../mark-tag";
+import { addedToOurNote, isOurNote } from "../mark-tag";
 import { askPosition, positionOf } from "./position";
 import type { SheetState } from "./sheet-state";
 
+/** A note of ours, its cell, and what somebody has written behind our sentences. */
+export interface OurNote {
+  readonly cell: Excel.Range;
+  readonly added: string;
+}
+
 /** Where notes stand on a sheet, and where others keep ours away. */
 export interface NotePlaces {
-  readonly ours: readonly Excel.Range[];
+  readonly ours: readonly OurNote[];
   /** Cells with a note or a comment of somebody else. */
   readonly taken: readonly Excel.Range[];
   readonly merged: Excel.RangeCollection | undefined;
@@ -21,11 +27,13 @@ export interface NotePlaces {
 export function askNotePlaces(state: SheetState): NotePlaces {
   const notes = state.takesNotes ? (state.notes?.items ?? []) : [];
   const comments = state.comments?.items ?? [];
-  const ours = notes.filter(({ content }) => isOurNote(content));
+  const ours = notes
+    .filter(({ content }) => isOurNote(content))
+    .map((note) => ({ cell: locationOf(note), added: addedToOurNote(note.content) }));
   const others = [...notes.filter(({ content }) => !isOurNote(content)), ...comments];
   const merged = state.merged && !state.merged.isNullObject ? state.merged.areas : undefined;
   merged?.load("items/rowIndex,items/columnIndex,items/rowCount,items/columnCount");
-  return { ours: ours.map(locationOf), taken: others.map(locationOf), merged };
+  return { ours, taken: others.map(locationOf), merged };
 }
 
 /** A cell that gets a note, with its sentences. */
@@ -49,9 +57,10 @@ export function notedCells(cells: readonly MarkedCell[], places: NotePlaces): No
   return [...noted.values()];
 }
 
-/** The cells whose note or comment is not ours. */
-export function takenPlaces({ taken }: NotePlaces): ReadonlySet<string> {
-  return new Set(taken.map((range) => placeKey(positionOf(range))));
+/** The cells whose note or comment is not ours, or not ours alone. */
+export function takenPlaces({ taken, ours }: NotePlaces): ReadonlySet<string> {
+  const shared = ours.filter(({ added }) => added !== "").map(({ cell }) => cell);
+  return new Set([...taken, ...shared].map((cell) => placeKey(positionOf(cell))));
 }
 
 /** A cell as a key. */

@@ -30,13 +30,20 @@ export async function findOurMarks<Asked = never>(
   return { formats, places, asked };
 }
 
-/** Queues the removal of our marks, exactly those that were found, for the next sync. */
+/**
+ * Queues the removal of our marks, exactly those that were found, for the next sync. What somebody has
+ * written into a note of ours stays as their note.
+ */
 export function takeOff(
   states: readonly SheetState[],
   { formats, places }: OurMarks<unknown>,
 ): void {
   for (const format of formats) format.delete();
   places.forEach(({ ours }, i) => {
-    for (const cell of ours) states[i]?.notes?.getItem(blockAddress(positionOf(cell))).delete();
+    for (const { cell, added } of ours) {
+      const note = states[i]?.notes?.getItem(blockAddress(positionOf(cell)));
+      if (note && added !== "") note.content = added;
+      else note?.delete();
+    }
   });
 }

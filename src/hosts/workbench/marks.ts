@@ -3,7 +3,7 @@ import { WEIGHTS } from "../../fieldsheet/rule";
 import { say } from "../../messages/catalogue";
 import { markedCellsBySheet, type MarkedCell } from "../marked-cells";
 import { MARK_STYLES } from "../mark-style";
-import { isOurNote, markFormula, noteText, weightOfFormula } from "../mark-tag";
+import { addedToOurNote, isOurNote, markFormula, noteText, weightOfFormula } from "../mark-tag";
 import type { Mark, MarkReport } from "../sheet-host";
 import { cellCount, cellRuns } from "./cell-runs";
 import { openWorkbook, sheetWithId, type Sheet } from "./workbook";
@@ -77,7 +77,13 @@ function takeMarksOff(sheet: Sheet): { cells: number; notes: number } {
   const rules = sheet.getConditionalFormattingRules().filter(isOurRule);
   for (const { cfId } of rules) sheet.deleteConditionalFormattingRule(cfId);
   const notes = sheet.getNotes().filter(({ note }) => isOurNote(note));
-  for (const { row, col } of notes) sheet.getRange(row, col).deleteNote();
+  for (const note of notes) {
+    const cell = sheet.getRange(note.row, note.col);
+    // What somebody has written into a note of ours stays as their note.
+    const added = addedToOurNote(note.note);
+    if (added === "") cell.deleteNote();
+    else cell.createOrUpdateNote({ ...note, note: added });
+  }
   return {
     cells: rules.reduce((sum, { ranges }) => sum + cellCount(ranges), 0),
     notes: notes.length,

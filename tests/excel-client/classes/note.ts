@@ -60,6 +60,10 @@ class Note extends Emulated {
   get Content(): string {
     return this.model.content;
   }
+  set Content(content: string) {
+    demandLeave(this.sheet, "allowEditObjects");
+    this.model.content = content;
+  }
   GetLocation(): Range {
     return new Range(this.session, this.sheet, cellAt(this.model.row, this.model.column));
   }

@@ -2,7 +2,7 @@ import { excelHost } from "../../../src/hosts/excel/excel-host";
 import { cellAt, LAST_ROW, overlap } from "../../excel-client/block";
 import { startExcel } from "../../excel-client/excel-client";
 import type { Held } from "../../excel-client/sheet-model";
-import { edit, insertRows } from "../../excel-client/user-edits";
+import { edit, giveNote, insertRows } from "../../excel-client/user-edits";
 import { describeHost } from "../contract";
 import type { CellValue } from "../../../src/measure/cell-value";
 
@@ -39,7 +39,7 @@ describeHost("the Excel host, on the real client library", () => {
       insertRows(workbook.front, above, 1);
       excel.userChanged(workbook.front, "RowInserted");
     },
-    giveNote: (row, column, content) => workbook.front.notes.push({ row, column, content }),
+    giveNote: (row, column, content) => giveNote(workbook.front, row, column, content),
     noteAt: (row, column) =>
       workbook.front.notes.find((note) => note.row === row && note.column === column)?.content,
     giveFormat: (row, column, fill) =>
