@@ -39,7 +39,8 @@ interface Failure {
 
 /** Excel, as far as the client library can tell: it takes requests as JSON, answers them and sends events. */
 export class EmulatedExcel implements Session {
-  readonly workbook = new WorkbookModel();
+  /** The workbook that is open; a test may open another. */
+  workbook = new WorkbookModel();
   traffic: Traffic = newTraffic();
   /** The newest requirement set of this Excel: 18 is ExcelApi 1.18. */
   requirementSet = 20;

@@ -48,9 +48,15 @@ export class WorkbookModel {
   snapshot(): unknown {
     return structuredClone(this.sheets).map((sheet) => ({
       ...sheet,
-      id: undefined,
-      formats: sheet.formats.map((format) => ({ ...format, id: undefined })),
-      notes: [...sheet.notes].sort((a, b) => a.row - b.row || a.column - b.column),
+      id: "",
+      formats: sheet.formats.map(withoutId),
+      tables: sheet.tables.map(withoutId),
+      comments: sheet.comments.map(withoutId),
+      notes: sheet.notes.sort((a, b) => a.row - b.row || a.column - b.column),
     }));
   }
+}
+
+function withoutId<T extends { id: string }>(one: T): T {
+  return { ...one, id: "" };
 }
