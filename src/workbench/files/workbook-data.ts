@@ -18,6 +18,8 @@ const LEAST_COLUMNS = 20;
 const CHARACTER_WIDTH = 7;
 const CELL_PADDING = 5;
 const USUAL_WIDTH = 10;
+/** Bold letters and other fonts are wider than the characters that a file counts. */
+const SPARE_CHARACTERS = 2;
 const LINE_HEIGHT = 20;
 const ROW_PADDING = 4;
 
@@ -110,13 +112,22 @@ function contentOf(value: FileCell["value"]): ICellData | undefined {
 function linesOfRow(sheet: FileSheet, row: number): number {
   const lines = sheet.rows[row]!.map((value, column) => {
     const wrapped = sheet.cells?.get(`${row},${column}`)?.style?.alignment?.wrapText;
-    const width = sheet.columns?.[column]?.width ?? USUAL_WIDTH;
     if (!wrapped || typeof value !== "string") return 1;
-    return value
-      .split("\n")
-      .reduce((sum, line) => sum + Math.max(1, Math.ceil(line.length / (width - 1))), 0);
+    const width = (sheet.columns?.[column]?.width ?? USUAL_WIDTH) - SPARE_CHARACTERS;
+    return value.split("\n").reduce((sum, line) => sum + wrappedLines(line, width), 0);
   });
   return Math.max(1, ...lines);
+}
+
+function wrappedLines(text: string, width: number): number {
+  let lines = 1;
+  let length = 0;
+  for (const word of text.split(" ")) {
+    const longer = length === 0 ? word.length : length + 1 + word.length;
+    if (longer > width && length > 0) lines++;
+    length = longer > width ? word.length : longer;
+  }
+  return lines;
 }
 
 /** Cells that only show a part of another cell's result: the formula fills them again by itself. */

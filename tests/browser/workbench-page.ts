@@ -1,0 +1,87 @@
+import type { FUniver } from "@univerjs/core/facade";
+import type {} from "@univerjs/preset-sheets-core";
+import type { Browser, ConsoleMessage, Page } from "playwright-core";
+
+declare global {
+  /** The spreadsheet of the workbench, as the page offers it. */
+  var univer: FUniver;
+}
+
+const LONGEST_WAIT = 10_000;
+
+/** What the browser asked for and complained about since the page was opened. */
+export interface Traffic {
+  readonly requests: string[];
+  readonly complaints: string[];
+}
+
+/** The workbench in a browser: cells are typed into by hand and read through the spreadsheet. */
+export class WorkbenchPage {
+  private constructor(
+    readonly page: Page,
+    readonly traffic: Traffic,
+  ) {}
+
+  static async open(browser: Browser, origin: string): Promise<WorkbenchPage> {
+    const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
+    page.setDefaultTimeout(LONGEST_WAIT);
+    const traffic: Traffic = { requests: [], complaints: [] };
+    page.on("request", (request) => traffic.requests.push(request.url()));
+    page.on("pageerror", (error) => traffic.complaints.push(error.message));
+    page.on("console", (message: ConsoleMessage) => {
+      if (["error", "warning"].includes(message.type())) traffic.complaints.push(message.text());
+    });
+    // The picture for the tab is what the browser fetches last, in its own time.
+    const last = page.waitForRequest(`${origin}/assets/icon-32.png`);
+    await page.goto(`${origin}/workbench.html`);
+    await last;
+    const workbench = new WorkbenchPage(page, traffic);
+    await page.waitForFunction(() => Boolean(globalThis.univer?.getActiveWorkbook()));
+    return workbench;
+  }
+
+  /** Types into a cell of the sheet that is shown, as a person does, and presses Enter. */
+  async type(cell: string, text: string): Promise<void> {
+    await this.click(cell);
+    await this.page.keyboard.type(text);
+    await this.page.keyboard.press("Enter");
+  }
+
+  async click(cell: string): Promise<void> {
+    const middle = await this.page.evaluate((address) => {
+      const sheet = globalThis.univer.getActiveWorkbook()!.getActiveSheet();
+      const cells = document.querySelector("canvas[id^='univer-sheet-main-canvas']")!;
+      const { left, top } = cells.getBoundingClientRect();
+      const { x, y, width, height } = sheet.getRange(address).getCellRect();
+      return { x: left + x + width / 2, y: top + y + height / 2 };
+    }, cell);
+    await this.page.mouse.click(middle.x, middle.y);
+  }
+
+  /** What a cell of the sheet that is shown displays. */
+  shown(cell: string): Promise<string> {
+    return this.page.evaluate(
+      (address) =>
+        globalThis.univer.getActiveWorkbook()!.getActiveSheet().getRange(address).getDisplayValue(),
+      cell,
+    );
+  }
+
+  /** Waits until a cell displays something, for a calculation to end. */
+  async untilShown(cell: string, text: string): Promise<void> {
+    await this.page.waitForFunction(
+      ([address, wanted]) =>
+        globalThis.univer
+          .getActiveWorkbook()!
+          .getActiveSheet()
+          .getRange(address!)
+          .getDisplayValue() === wanted,
+      [cell, text],
+    );
+  }
+
+  /** Waits for the sentence under the sheet about the selected cell. */
+  async untilSaid(sentence: string | RegExp): Promise<void> {
+    await this.page.getByRole("status").filter({ hasText: sentence }).first().waitFor();
+  }
+}

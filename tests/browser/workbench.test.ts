@@ -1,0 +1,109 @@
+import type { Browser } from "playwright-core";
+import { launchBrowser } from "./browser";
+import { serveDist } from "./dist-server";
+import { WorkbenchPage } from "./workbench-page";
+
+jest.setTimeout(60_000);
+
+let server: Awaited<ReturnType<typeof serveDist>>;
+let browser: Browser;
+let workbench: WorkbenchPage;
+let requestsOfLoading: number;
+
+beforeAll(async () => {
+  server = await serveDist();
+  browser = await launchBrowser();
+  workbench = await WorkbenchPage.open(browser, server.origin);
+  requestsOfLoading = workbench.traffic.requests.length;
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+test("opens with the day of tests, its formulas computed", async () => {
+  // First load of the sample: 5.50 and 5.75 agree, 16 oz subtract nothing (memory: C173 Table 1).
+  expect(await workbench.shown("A2")).toBe("S-01");
+  await workbench.untilShown("W2", "5.75");
+  await workbench.page.getByRole("button", { name: "Start with an empty sheet" }).click();
+  await workbench.untilShown("A2", "");
+});
+
+test.each([
+  ["A1", "=FRESH.AIR(5.75)", "5.75", "derived: neither alcohol nor cups change the reading"],
+  // prettier-ignore
+  ["A2", '=FRESH.AIR(6,0,"48 oz")', "5.75", "C173 Table 1 (manual, 2019): 48 oz subtract 0.3; 5.70 to the nearest 0.25"],
+  ["A3", "=FRESH.AIR(6,2)", "8", "C173 (manual, 2019): each calibrated cup counts 1 %"],
+])("%s: %s shows %s (%s)", async (cell, formula, result) => {
+  await workbench.type(cell, formula);
+  await workbench.untilShown(cell, result);
+});
+
+test("a blank cell is not a zero", async () => {
+  await workbench.type("B1", "=FRESH.AIR(C1)");
+  await workbench.type("B2", '=IF(B1="","blank","zero")');
+  await workbench.untilShown("B2", "blank");
+});
+
+test("a formula over a column spills, and one bad row does not hide the others", async () => {
+  await workbench.type("D1", "5.5");
+  await workbench.type("D2", "about 6");
+  await workbench.type("D3", "6.25");
+  await workbench.type("E1", "=FRESH.AIR(D1:D3)");
+  await workbench.untilShown("E3", "6.25");
+  expect(await workbench.shown("E1")).toBe("5.5");
+  expect(await workbench.shown("E2")).toBe("#VALUE!");
+});
+
+test.each([
+  ["E2", undefined, "E2 #VALUE!", "“about 6” is not a number"],
+  ["A5", "=FRESH.AIR(10)", "A5 #VALUE!", "A meter reading of 10 % is beyond the 9 %"],
+  ["A6", "=FRESH.AIR(6,0,48)", "A6 #VALUE!", "48 has no unit"],
+  ["A7", "=FRESH.AIR(E2)", "A7 #VALUE!", "the cell holds the error #VALUE!"],
+  ["A8", "=FRESH.READING.FINAL(5,5.5)", "A8 #N/A", "A third reading is needed"],
+  ["A9", "=FRESH.AIR()", "A9 #VALUE!", "FRESH.AIR needs more: reading"],
+])("%s says why it shows an error (%s)", async (cell, formula, shown, sentence) => {
+  if (formula) await workbench.type(cell, formula);
+  await workbench.click(cell);
+  await workbench.untilSaid(shown);
+  await workbench.untilSaid(sentence);
+});
+
+test("a sentence stays with its formula when a row is put in above it", async () => {
+  await workbench.page.evaluate(() => {
+    globalThis.univer.getActiveWorkbook()!.getActiveSheet().insertRowBefore(4);
+  });
+  await workbench.click("A6");
+  await workbench.untilSaid("A6 #VALUE!");
+  await workbench.untilSaid("A meter reading of 10 % is beyond the 9 %");
+});
+
+test("a file of one's own is opened in the browser", async () => {
+  await workbench.page.locator("#file").setInputFiles({
+    name: "north-yard.csv",
+    mimeType: "text/csv",
+    buffer: Buffer.from("Sample,First reading,Remark\n007,5.25,=1+1\n", "utf8"),
+  });
+  await workbench.untilShown("B2", "5.25");
+  expect(await workbench.shown("A2")).toBe("007");
+  // Text of a file is text, never a formula.
+  expect(await workbench.shown("C2")).toBe("=1+1");
+});
+
+test("a file that cannot be read is said, and the open workbook stays", async () => {
+  await workbench.page.locator("#file").setInputFiles({
+    name: "picture.xlsx",
+    mimeType: "application/octet-stream",
+    buffer: Buffer.from("not a workbook"),
+  });
+  await workbench.untilSaid("“picture.xlsx” cannot be read");
+  expect(await workbench.shown("B2")).toBe("5.25");
+});
+
+test("nothing is asked for once the page has loaded, and the browser has no complaint", () => {
+  const { requests, complaints } = workbench.traffic;
+  expect(requests.length).toBeGreaterThan(0);
+  expect(requests.slice(requestsOfLoading)).toEqual([]);
+  expect(requests.filter((url) => !url.startsWith(server.origin))).toEqual([]);
+  expect(complaints).toEqual([]);
+});
