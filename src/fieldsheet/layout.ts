@@ -41,6 +41,9 @@ function headerLikeness(row: readonly CellValue[]): number {
   const texts = row.map((cell) => (typeof cell === "string" ? cell : null));
   const columns = recogniseColumns(texts);
   const recognised = Object.keys(columns).length;
+  // A row of results may say "second reading" in a remark, but it holds more numbers than such words.
+  const numbers = row.filter((cell) => typeof cell === "number").length;
+  if (recognised <= numbers) return 0;
   const hasReadings = READING_FIELDS.some((field) => columns[field]);
   // One word alone over a table is a title, such as "Tests"; a header stands beside others.
   const standsAlone = texts.filter((text) => !isBlank(text)).length < 2;

@@ -1,7 +1,7 @@
 import type { Trend } from "../acceptance/trend";
 import type { ChartOrder } from "../hosts/sheet-host";
 import { say } from "../messages/catalogue";
-import { pointName } from "./trend-tests";
+import { pointName } from "./trend-groups";
 
 /** The chart of a trend, for a spreadsheet that draws charts itself. */
 export function chartOrder(trend: Trend, title: string): ChartOrder {

@@ -4,7 +4,7 @@ import type { PaneStore } from "./pane-state";
 
 /** What is under way, what was done and what went wrong; read out by screen readers. */
 export function messagesView(store: PaneStore, stop: () => void): HTMLElement {
-  const error = element("p", { role: "alert", class: "error" });
+  const error = element("p", { role: "alert", class: "problem" });
   const status = element("p", { role: "status", class: "status" });
   const bar = element("progress", { max: 1, "aria-label": say("pane-progress") });
   const label = element("span");

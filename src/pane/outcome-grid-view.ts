@@ -62,9 +62,12 @@ function outcomeCell({ outcome, turned, recorded }: GridCell, decimal: DecimalMa
   return element(
     "td",
     { class: looks || undefined },
-    element("span", { class: "grid-air" }, shownPercent(air, decimal)),
-    ...(verdict
-      ? [element("span", { class: "grid-word" }, shape(verdict), badgeWord(verdict))]
-      : []),
+    element(
+      "span",
+      { class: "grid-air" },
+      shownPercent(air, decimal),
+      ...(verdict ? [shape(verdict)] : []),
+    ),
+    ...(verdict ? [element("span", { class: "grid-word" }, badgeWord(verdict))] : []),
   );
 }

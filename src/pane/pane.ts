@@ -41,8 +41,8 @@ export function mountPane(root: HTMLElement, host: SheetHost): void {
       "div",
       { class: "fresh-pane" },
       element("h1", {}, say("pane-title")),
-      pages,
-      messagesView(store, commands.stop),
+      element("div", { class: "head" }, pages.list, messagesView(store, commands.stop)),
+      ...pages.panels,
       cautionsView("fresh-cautions"),
     ),
   );

@@ -48,16 +48,20 @@ export function report(checked: CheckedArea): HTMLElement {
 function findingsTable(checked: CheckedArea): HTMLElement {
   const { findings, columns, rows } = checked.result;
   if (findings.length === 0) return element("p", {}, say("pane-nothing-found"));
-  const heads = ["report-cell", "report-sample", "report-weight", "report-finding"] as const;
+  const heads = ["report-where", "report-finding"] as const;
   const lines = findings
     .slice(0, MOST_LINES)
     .map((finding) =>
       element(
         "tr",
         {},
-        element("td", {}, whereOf(finding, checked)),
-        element("td", {}, finding.row === null ? "" : rows[finding.row]!.sample),
-        element("td", {}, badge(finding.weight)),
+        element(
+          "td",
+          { class: "report-where" },
+          element("span", {}, whereOf(finding, checked)),
+          element("span", {}, finding.row === null ? "" : rows[finding.row]!.sample),
+          badge(finding.weight),
+        ),
         element("td", {}, findingSentence(finding, columns)),
       ),
     );

@@ -35,7 +35,7 @@ export function stepsView({ steps, test }: WhatIf, decimal: DecimalMark): HTMLEl
 
 function stepName({ name, interpolated }: ResultStep, { alcohol, cups }: WhatIf["test"]): string {
   if (name === "alcohol") {
-    if (!alcohol) return say("steps-alcohol-none");
+    if (!alcohol?.amount) return say("steps-alcohol-none");
     return say(interpolated ? "steps-alcohol-between" : "steps-alcohol", { ...alcohol });
   }
   return say(`steps-${name}`, { cups: cups ?? 0 });

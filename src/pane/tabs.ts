@@ -10,7 +10,10 @@ export interface Tab {
 }
 
 /** Pages of which one is in sight. Left and right arrow, Home and End move between them. */
-export function tabs(label: string, pages: readonly Tab[]): HTMLElement {
+export function tabs(
+  label: string,
+  pages: readonly Tab[],
+): { readonly list: HTMLElement; readonly panels: readonly HTMLElement[] } {
   const buttons = pages.map(({ id, label: name }) =>
     element("button", { type: "button", role: "tab", id: `${id}-tab`, "aria-controls": id }, name),
   );
@@ -45,5 +48,5 @@ export function tabs(label: string, pages: readonly Tab[]): HTMLElement {
     buttons[goal]!.focus();
   });
   show(0);
-  return element("div", {}, list, ...panels);
+  return { list, panels };
 }

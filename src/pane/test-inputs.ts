@@ -21,7 +21,7 @@ export const NO_INPUTS: TestInputs = {
   check: "",
 };
 
-/** What a checked row gives for the inputs; there is no check test in a row of its own. */
+/** What a checked row gives for the inputs; a check test stands in a row of its own. */
 export function inputsOfRow({ judged }: RowResult, decimal: DecimalMark): TestInputs {
   const { finalReading, values, limits } = judged;
   const text = (value: number | undefined) => typedText(value, decimal);
@@ -53,7 +53,12 @@ export function testOfInputs(
   if (limits.low !== undefined && limits.high !== undefined && limits.low > limits.high)
     throw new Problem("limits-crossed", { low: limits.low, high: limits.high });
   return {
-    test: { reading, cups: number("cups"), alcohol: typedAlcohol(typed.alcohol, decimal), limits },
+    test: {
+      reading,
+      cups: number("cups"),
+      alcohol: typedAlcohol(typed.alcohol, decimal) ?? { amount: 0, unit: "oz" },
+      limits,
+    },
     check: number("check"),
   };
 }

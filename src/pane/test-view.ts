@@ -18,7 +18,7 @@ import { verdictView } from "./verdict-view";
 export function testView(store: PaneStore, commands: PaneCommands): HTMLElement {
   const title = element("h2", { id: "fresh-test-title" });
   const remark = element("p", { class: "hint" });
-  const problem = element("p", { class: "error", "aria-live": "polite" });
+  const problem = element("p", { class: "problem", "aria-live": "polite" });
   const outcome = element("div");
   let typed: TestInputs = NO_INPUTS;
 
@@ -113,5 +113,7 @@ function titleOf(row: RowResult | undefined, { cursor }: PaneState): string {
 function remarkOn(row: RowResult | undefined, { checked }: PaneState): string {
   if (!row) return say(checked ? "test-select-row" : "test-check-first");
   if (row.test === "void") return say("test-is-void");
-  return row.judged.finalReading === undefined ? say("test-no-final-reading") : "";
+  const { finalReading, result } = row.judged;
+  if (finalReading === undefined) return say("test-no-final-reading");
+  return result === undefined ? say("test-no-result") : "";
 }

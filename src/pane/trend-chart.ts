@@ -14,13 +14,16 @@ type Ink = (name: "line" | "grid" | "text" | "band" | "limit" | "below" | "above
  *
  * @param place Where to draw it; its width is taken.
  */
-export function drawTrend(place: HTMLElement, { points, limits, specification }: Trend): uPlot {
+export function drawTrend(place: HTMLElement, { points, limits }: Trend): uPlot {
   const styles = getComputedStyle(place);
   const ink: Ink = (name) => styles.getPropertyValue(`--chart-${name}`).trim();
   const numbers = points.map((_, i) => i + 1);
   const values = points.map(({ value }) => value);
-  const seen = [...values, ...Object.values(limits ?? {}), ...Object.values(specification ?? {})];
-  const lines = seen.filter((value): value is number => value !== undefined);
+  const specified = points.flatMap((point) => [point.limits.low, point.limits.high]);
+  const seen = [...values, ...Object.values(limits ?? {}), ...specified];
+  const known = seen.filter((value) => value !== undefined);
+  const lowest = known.reduce((least, value) => Math.min(least, value));
+  const highest = known.reduce((most, value) => Math.max(most, value));
   const axis = { stroke: ink("text"), grid: { stroke: ink("grid"), width: 1 }, ticks: { size: 4 } };
   return new uPlot(
     {
@@ -30,7 +33,7 @@ export function drawTrend(place: HTMLElement, { points, limits, specification }:
       cursor: { show: false },
       scales: {
         x: { time: false, range: [0.5, Math.max(1.5, points.length + 0.5)] },
-        y: { range: [Math.min(...lines) - 0.5, Math.max(...lines) + 0.5] },
+        y: { range: [lowest - 0.5, highest + 0.5] },
       },
       axes: [
         { ...axis, size: 28, incrs: [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 5000, 20000] },
@@ -38,7 +41,7 @@ export function drawTrend(place: HTMLElement, { points, limits, specification }:
       ],
       series: [{}, { stroke: ink("line"), width: 1.25, points: { show: false } }],
       hooks: {
-        drawClear: [(plot) => drawBand(plot, specification, ink)],
+        drawClear: [(plot) => drawBand(plot, points, ink)],
         draw: [
           (plot) => drawLimits(plot, limits, ink),
           (plot) => points.forEach((point, i) => drawPoint(plot, point, i + 1, ink)),
@@ -50,16 +53,20 @@ export function drawTrend(place: HTMLElement, { points, limits, specification }:
   );
 }
 
-function drawBand(plot: uPlot, specification: Trend["specification"], ink: Ink): void {
-  if (!specification) return;
+/** Each point has the band of its own specification, so that it may change along the chart. */
+function drawBand(plot: uPlot, points: readonly TrendPoint[], ink: Ink): void {
   const { ctx, bbox } = plot;
-  const edge = (value: number | undefined, open: number) =>
-    value === undefined ? open : plot.valToPos(value, "y", true);
-  const top = edge(specification.high, bbox.top);
-  const bottom = edge(specification.low, bbox.top + bbox.height);
   ctx.save();
   ctx.fillStyle = ink("band");
-  ctx.fillRect(bbox.left, top, bbox.width, bottom - top);
+  points.forEach(({ limits: { low, high } }, i) => {
+    if (low === undefined && high === undefined) return;
+    // Whole pixels, so that neighbours meet without a seam.
+    const left = Math.round(plot.valToPos(i + 0.5, "x", true));
+    const right = Math.round(plot.valToPos(i + 1.5, "x", true));
+    const top = high === undefined ? bbox.top : plot.valToPos(high, "y", true);
+    const bottom = low === undefined ? bbox.top + bbox.height : plot.valToPos(low, "y", true);
+    ctx.fillRect(left, top, right - left, bottom - top);
+  });
   ctx.restore();
 }
 

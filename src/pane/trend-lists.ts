@@ -5,7 +5,7 @@ import { badgeWord } from "./badge";
 import type { PaneCommands } from "./commands";
 import { button, element } from "./element";
 import { shownPercent } from "./shown-number";
-import { pointName } from "./trend-tests";
+import { pointName } from "./trend-groups";
 
 /** The points that signal, with the run rules that they break; each leads to its row. */
 export function signalsList({ points }: Trend, commands: PaneCommands): HTMLElement {

@@ -1,4 +1,5 @@
 import { trends, type Trend, type TrendGrouping } from "../acceptance/trend";
+import { trendTestsOf } from "../fieldsheet/trend-tests";
 import { say } from "../messages/catalogue";
 import type { CheckedArea } from "./checked-area";
 import { chartOrder } from "./chart-order";
@@ -9,7 +10,7 @@ import { button, element } from "./element";
 import type { PaneStore } from "./pane-state";
 import { signalsList, trendTable } from "./trend-lists";
 import { drawTrend } from "./trend-chart";
-import { groupingsFor, groupName, trendTests } from "./trend-tests";
+import { groupingsFor, groupName } from "./trend-groups";
 import { trendSentences } from "./trend-words";
 
 /** The trend of a checked table: chart, words, signals and table. */
@@ -35,7 +36,7 @@ export function trendView(
   function part(): void {
     const { checked } = store.get();
     if (!checked) return;
-    parted = trends(trendTests(checked.result), groupings.value());
+    parted = trends(trendTestsOf(checked.result), groupings.value());
     groups.offer(parted.map((trend, i) => [String(i), groupName(trend)]));
     groups.view.hidden = groupings.value() === "all";
     show();

@@ -1,0 +1,49 @@
+import type { CellArea, CellPlace, Mark, ReadArea, SheetHost } from "../../src/hosts/sheet-host";
+import { areaAddress } from "../../src/hosts/cell-address";
+import type { CellValue } from "../../src/measure/cell-value";
+
+/** A spreadsheet for the tests of the pane: one sheet in memory, and a record of what was asked. */
+export function fakeHost(cells: CellValue[][], top = 0, left = 0) {
+  const sheet = { sheetId: "s1", sheetName: "Loads" };
+  const asked = { marks: [] as Mark[], selected: [] as CellPlace[], scopes: [] as string[] };
+  const edits = new Set<(sheetId: string) => void>();
+  const read = (area: CellArea): ReadArea => {
+    const values = Array.from({ length: area.rows }, (_, r) =>
+      Array.from({ length: area.columns }, (_, c) => cells[area.row + r - top]?.[c] ?? null),
+    );
+    return { area, address: areaAddress(area), values };
+  };
+  const whole = (): CellArea => ({
+    ...sheet,
+    row: top,
+    column: left,
+    rows: cells.length,
+    columns: cells[0]!.length,
+  });
+  const host: SheetHost = {
+    decimalMark: async () => ".",
+    read: async (scope) => {
+      asked.scopes.push(scope);
+      return read(whole());
+    },
+    readArea: async (area) => read(area),
+    select: async (place) => void asked.selected.push(place),
+    mark: async (marks) => {
+      asked.marks = [...marks];
+      return { cells: marks.length, notes: 0, remarks: ["A remark of the spreadsheet."] };
+    },
+    unmark: async () => ({ cells: 3, notes: 2, remarks: [] }),
+    writeResultsSheet: async (name) => `${name} 2`,
+    settings: async () => ({}),
+    saveSettings: async () => {},
+    onSelectionChange: async () => () => {},
+    onEdit: async (listener) => {
+      edits.add(listener);
+      return () => void edits.delete(listener);
+    },
+  };
+  const edit = (sheetId = sheet.sheetId) => edits.forEach((tell) => tell(sheetId));
+  return { host, asked, edit, whole };
+}
+
+export const HEADER = ["Sample", "First reading", "Second reading", "Alcohol (oz)", "Foam"];

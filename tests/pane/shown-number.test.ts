@@ -1,0 +1,34 @@
+import { shownChance, shownChange, shownPercent, typedText } from "../../src/pane/shown-number";
+
+test.each([
+  [7.5, ".", "7.50"],
+  [7.5, ",", "7,50"],
+  [6.410000000000001, ".", "6.41"],
+] as const)("%p is shown as a percentage with %p", (value, decimal, shown) => {
+  expect(shownPercent(value, decimal)).toBe(shown);
+});
+
+test.each([
+  [0.25, "+0.25"],
+  [-0.6, "−0.60"],
+  [0, "±0.00"],
+])("a change of %p is shown as %p", (value, shown) => {
+  expect(shownChange(value, ".")).toBe(shown);
+});
+
+test.each([
+  [undefined, ""],
+  [0, "0"],
+  [7.25, "7,25"],
+])("%p is typed as %p: a blank is not a zero", (value, typed) => {
+  expect(typedText(value, ",")).toBe(typed);
+});
+
+test.each([
+  [0.814, "81 %"],
+  [0.9999, "> 99 %"],
+  [1, "> 99 %"],
+  [0.001, "< 1 %"],
+])("a chance of %p is shown as %p and never as certain", (chance, shown) => {
+  expect(shownChance(chance)).toBe(shown);
+});
