@@ -7,6 +7,7 @@ export const hostMessages = {
   "selection-too-large":
     "{rows} rows by {columns} columns are more than can be read at once. Select at most {limit} cells.",
   "host-busy": "A cell is being edited. Press Enter or Esc in the sheet, then try again.",
+  "dialog-open": "A dialog is open in Excel. Close it, then try again.",
   "host-overloaded": "Excel is busy or short of memory. Wait a moment, then try again.",
   "too-much-at-once":
     "This is more than Excel takes at once. Select fewer rows or columns, then try again.",

@@ -9,6 +9,7 @@ import {
   EVENT,
   EVENT_CATEGORY,
   EVENT_TARGET,
+  PATH,
   type ClientMessage,
   type RequestBody,
   type ResponseBody,
@@ -183,6 +184,14 @@ function refusal(code: string): ResponseBody {
   return { Results: [], Error: { Code: code, Message: message, ActionIndex: 0, Location: "" } };
 }
 
-function releasesOnly({ Actions }: RequestBody): boolean {
-  return Actions.every(({ Name, ActionType }) => Name === "_RemoveReference" || ActionType === 1);
+/** Whether the client library does nothing but let go of objects, which it does in the background. */
+function releasesOnly({ Actions, ObjectPaths }: RequestBody): boolean {
+  const isRelease = (name: string): boolean => name === "_RemoveReference";
+  return (
+    Actions.some(({ Name }) => isRelease(Name)) &&
+    Actions.every(
+      ({ Name, ObjectPathId }) =>
+        isRelease(Name) || ObjectPaths[ObjectPathId]?.ObjectPathType === PATH.root,
+    )
+  );
 }

@@ -34,7 +34,8 @@ export function startExcel(): EmulatedExcel {
   };
   library.window.Office = office;
   addNotesTo(library);
-  Object.assign(globalThis, { Excel: library.Excel, Office: office });
+  const { Excel, OfficeExtension } = library;
+  Object.assign(globalThis, { Excel, OfficeExtension, Office: office });
   return excel;
 }
 

@@ -12,6 +12,7 @@ export const SENTENCE_OF_CODE: Readonly<Record<string, MessageId>> = {
   ApiNotFound: "excel-cannot",
   BadPassword: "not-signed-in",
   CannotRegisterEvent: "host-failed",
+  CannotUpdateReadOnlyProperty: "host-failed",
   "Client Error": "host-failed",
   Conflict: "changed-meanwhile",
   ConnectionFailure: "host-overloaded",
@@ -62,6 +63,7 @@ export const SENTENCE_OF_CODE: Readonly<Record<string, MessageId>> = {
   UnsupportedOperation: "excel-cannot",
   UnsupportedSheet: "sheet-not-of-cells",
   ValueNotLoaded: "host-failed",
+  WriteNotSupportedWhenModalDialogOpen: "dialog-open",
 };
 
 const TOO_MUCH_TO_READ = new Set([

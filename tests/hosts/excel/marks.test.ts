@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { excelHost } from "../../../src/hosts/excel/excel-host";
-import { isOurNote, weightOfFormula } from "../../../src/hosts/mark-tag";
 import { startExcel } from "../../excel-client/excel-client";
 import { WorkbookModel } from "../../excel-client/workbook-model";
 import { fillSheet, marksOn, randomCase, type SheetContent, type UserAct } from "./random-sheets";
+import { withoutOurs } from "./without-ours";
 
 const excel = startExcel();
 const host = excelHost();
@@ -19,17 +19,6 @@ function doAll(acts: readonly UserAct[], workbook: WorkbookModel): void {
   for (const act of acts) act(workbook, workbook.sheet(0));
 }
 
-/** The workbook without our marks, as a reader sees it. */
-function withoutOurs(workbook: WorkbookModel): unknown {
-  const bare = new WorkbookModel();
-  bare.sheets.splice(0, 1, ...structuredClone(workbook.sheets));
-  for (const sheet of bare.sheets) {
-    sheet.formats = sheet.formats.filter(({ formula }) => !weightOfFormula(formula));
-    sheet.notes = sheet.notes.filter(({ content }) => !isOurNote(content));
-  }
-  return bare.snapshot();
-}
-
 describe("on 2,000 random sheets, with the user's fills, formats, notes, comments, merges and protection", () => {
   test("marking adds only marks, marking twice marks once, and taking off leaves no trace", async () => {
     let marked = 0;
@@ -42,7 +31,7 @@ describe("on 2,000 random sheets, with the user's fills, formats, notes, comment
         const { cells } = await host.mark(toMark, withNotes);
         marked += cells;
         const once = excel.workbook.snapshot();
-        expect(withoutOurs(excel.workbook)).toEqual(untouched.snapshot());
+        expect(withoutOurs(excel.workbook.sheets)).toEqual(untouched.snapshot());
 
         await host.mark(toMark, withNotes);
         expect(excel.workbook.snapshot()).toEqual(once);
