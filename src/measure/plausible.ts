@@ -51,6 +51,17 @@ export const QUANTITIES = {
     units: { us: "psi", si: "MPa" },
     limits: { us: [250, 35_000], si: [1, 240] },
   },
+  /** A nominal slump: what lies below is no slump to ask for. */
+  nominalSlump: {
+    name: "a nominal slump",
+    units: { us: "in", si: "mm" },
+    limits: { us: [0.5, 12], si: [13, 300] },
+  },
+  slump: {
+    name: "a slump",
+    units: { us: "in", si: "mm" },
+    limits: { us: [0, 12], si: [0, 300] },
+  },
   aggregateSize: {
     name: "an aggregate size",
     units: { us: "in", si: "mm" },

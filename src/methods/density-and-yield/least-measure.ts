@@ -1,4 +1,11 @@
 import type { AggregateSize } from "../../measure/aggregate-size";
+import { M3_PER_FT3 } from "../../measure/conversion";
+
+/** The least volume of a measure, in either system. */
+export interface LeastMeasure {
+  readonly ft3: number;
+  readonly L: number;
+}
 
 /**
  * Least volume of the measure for each largest nominal size of aggregate, ASTM C138 Table 1 (from
@@ -18,9 +25,12 @@ export const LEAST_MEASURE_TABLE = [
  *
  * @returns The volume in both units; `undefined` beyond the table.
  */
-export function leastMeasure({
-  size,
-  unit,
-}: AggregateSize): { ft3: number; L: number } | undefined {
+export function leastMeasure({ size, unit }: AggregateSize): LeastMeasure | undefined {
   return LEAST_MEASURE_TABLE.find((row) => size <= row[unit]);
+}
+
+/** Whether a measure is too small by both columns of the table, which are rounded differently. */
+export function isTooSmall(litres: number, { ft3, L }: LeastMeasure): boolean {
+  // A measure is known to about 0.1 %, so that 5.66 L is still 0.2 ft³.
+  return litres < 0.999 * Math.min(L, ft3 * M3_PER_FT3 * 1000);
 }

@@ -1,0 +1,2 @@
+/** Discharge is complete this many minutes after batching, unless specified otherwise (from memory, ASTM C94). */
+export const DISCHARGE_WITHIN = 90;

@@ -1,0 +1,4 @@
+import type { UnitSystem } from "../../measure/unit-system";
+
+/** How far the fresh density may lie from a specified one where nothing else is said: lb/ft³ (common practice), kg/m³ (our own pair). */
+export const FRESH_DENSITY_TOLERANCE: Readonly<Record<UnitSystem, number>> = { us: 3, si: 50 };
