@@ -2,7 +2,7 @@ import { isCellError, type CellValue } from "../../measure/cell-value";
 import { Problem } from "../../measure/problem";
 import { pieces } from "./chunk-size";
 import { inExcel } from "./in-excel";
-import { freeSheetName } from "./sheet-name";
+import { freeSheetName } from "../sheet-name";
 
 /** Rows of an Excel sheet. */
 const MOST_ROWS = 1_048_576;

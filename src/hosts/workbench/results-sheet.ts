@@ -1,9 +1,9 @@
 import type { FUniver } from "@univerjs/core/facade";
 import type { CellValue } from "../../measure/cell-value";
+import { freeSheetName } from "../sheet-name";
 import { cellHolding } from "./cell-content";
 import { openWorkbook } from "./workbook";
 
-const NAME_LENGTH = 31;
 const SPARE = 20;
 
 /**
@@ -17,8 +17,8 @@ export function writeResults(
   table: readonly (readonly CellValue[])[],
 ): string {
   const workbook = openWorkbook(api);
-  const taken = new Set(workbook.getSheets().map((sheet) => sheet.getSheetName().toLowerCase()));
-  const name = freeName(wished, taken);
+  const taken = workbook.getSheets().map((sheet) => sheet.getSheetName());
+  const name = freeSheetName(wished, taken);
   const columns = Math.max(1, ...table.map((row) => row.length));
   const cells = table.map((row) => row.map(cellHolding));
   workbook.insertSheet(name, {
@@ -29,13 +29,4 @@ export function writeResults(
     },
   });
   return name;
-}
-
-function freeName(wished: string, taken: ReadonlySet<string>): string {
-  const plain = wished.replace(/[\\/?*[\]:]/g, " ").trim();
-  for (let count = 1; ; count++) {
-    const ending = count === 1 ? "" : ` ${count}`;
-    const name = plain.slice(0, NAME_LENGTH - ending.length) + ending;
-    if (!taken.has(name.toLowerCase())) return name;
-  }
 }

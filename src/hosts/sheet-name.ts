@@ -2,7 +2,7 @@ const LONGEST = 31;
 const NOT_IN_A_NAME = /[:\\/?*[\]]/g;
 
 /**
- * A name for a new sheet that Excel takes and that no sheet has yet.
+ * A name for a new sheet that Excel takes, and any other spreadsheet, and that no sheet has yet.
  *
  * @param wanted The name wanted; what Excel does not take in a name is left out.
  * @param taken Names of the sheets there are. Excel does not tell capitals from small letters.
