@@ -4,11 +4,19 @@ import type { UnitSystem } from "./unit-system";
 
 const SYSTEMS: readonly UnitSystem[] = ["us", "si"];
 
-/** How people write the units of each system, without signs and spaces. */
-const WORDS: Readonly<Record<UnitSystem, RegExp>> = {
-  us: /^(?:f|fahrenheit|degf|degreesf|in|inch|inches|"|″|mph|milesperhour|lbft3|pcf|lbsft3|lbcuft|psi|us)$/,
-  si: /^(?:c|celsius|degc|degreesc|mm|millimet(?:er|re)s?|kmh|kph|kgm3|kgcum|mpa|si)$/,
-};
+/** Other ways in which people write units, without signs and spaces. */
+const SAME_UNIT = new Map(
+  Object.entries({
+    f: ["fahrenheit", "degf", "degreesf"],
+    c: ["celsius", "degc", "degreesc"],
+    in: ["inch", "inches", '"', "″"],
+    mm: ["millimeter", "millimeters", "millimetre", "millimetres"],
+    mph: ["mih", "milesperhour"],
+    kmh: ["kph"],
+    lbft3: ["pcf", "lbsft3", "lbcuft", "lbscuft"],
+    kgm3: ["kgcum"],
+  }).flatMap(([unit, words]) => words.map((word) => [word, unit] as const)),
+);
 
 /** A number of a record and the quantity that it is of. */
 export type ValueOf = readonly [measured: Measured, quantity: Quantity];
@@ -22,20 +30,18 @@ export type ValueOf = readonly [measured: Measured, quantity: Quantity];
 export function systemOf(...values: readonly ValueOf[]): UnitSystem | undefined {
   const possible = SYSTEMS.filter((system) =>
     values.every(
-      ([{ value, unit }, quantity]) => isIn(unit, system) && canBe(value, quantity, system),
+      ([{ value, unit }, quantity]) =>
+        canBe(value, quantity, system) &&
+        (unit === undefined || plainUnit(unit) === plainUnit(quantity.units[system])),
     ),
   );
   return possible.length === 1 ? possible[0] : undefined;
 }
 
-function isIn(unit: string | undefined, system: UnitSystem): boolean {
-  if (unit === undefined) return true;
-  return WORDS[system].test(lettersOf(unit));
-}
-
-function lettersOf(unit: string): string {
-  return unit
+function plainUnit(written: string): string {
+  const letters = written
     .toLowerCase()
     .replace(/³/g, "3")
     .replace(/[°º./^\s-]/g, "");
+  return SAME_UNIT.get(letters) ?? letters;
 }
