@@ -1,0 +1,19 @@
+import { DISCHARGE_WITHIN } from "../../methods/delivery/discharge-time";
+import { minutesBetween } from "../../methods/sampling/sampling-times";
+import type { Rule } from "../rule";
+
+/** A truck that was discharged late. */
+export const dischargedLate: Rule = {
+  id: "discharged-late",
+  weight: "note",
+  needs: ["batched", "discharged"],
+  anyMethod: true,
+  basis:
+    "Where the sheet has no limit of its own, discharge is complete 90 min after batching (from memory, ASTM C94; purchaser and producer may agree on another limit).",
+  look({ values: { batched, discharged, dischargeLimit = DISCHARGE_WITHIN } }) {
+    if (batched === undefined || discharged === undefined) return undefined;
+    const minutes = minutesBetween(batched, discharged);
+    if (minutes <= dischargeLimit) return undefined;
+    return { field: "discharged", values: { minutes, most: dischargeLimit } };
+  },
+};
