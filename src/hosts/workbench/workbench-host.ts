@@ -1,15 +1,16 @@
 import type { FUniver } from "@univerjs/core/facade";
 import { Problem } from "../../measure/problem";
 import type { SheetHost } from "../sheet-host";
-import { listenToEdits } from "./edits";
+import { listenToEdits, listenToSelection } from "./listening";
 import { putMarks, takeAllMarksOff } from "./marks";
 import { readAgain, readScope } from "./reading";
 import { writeResults } from "./results-sheet";
-import { keepSettings, keptSettings } from "./settings";
+import { KeptSettings } from "./settings";
 import { openWorkbook, sheetWithId } from "./workbook";
 
 /** The port for the spreadsheet of the workbench. */
 export function workbenchHost(api: FUniver): SheetHost {
+  const settings = new KeptSettings();
   return {
     decimalMark: () => answer(() => "."),
     read: (scope, progress) =>
@@ -29,21 +30,9 @@ export function workbenchHost(api: FUniver): SheetHost {
     mark: (marks, withNotes) => answer(() => putMarks(api, marks, withNotes)),
     unmark: () => answer(() => takeAllMarksOff(api)),
     writeResultsSheet: (name, table) => answer(() => writeResults(api, name, table)),
-    settings: () => answer(keptSettings),
-    saveSettings: (settings) => answer(() => keepSettings(settings)),
-    onSelectionChange: (listener) =>
-      answer(() => {
-        const listening = api.addEvent(api.Event.SelectionChanged, ({ worksheet, selections }) => {
-          const selected = selections[0];
-          if (selected)
-            listener({
-              sheetId: worksheet.getSheetId(),
-              row: selected.startRow || 0,
-              column: selected.startColumn || 0,
-            });
-        });
-        return () => listening.dispose();
-      }),
+    settings: () => answer(() => settings.read()),
+    saveSettings: (kept) => answer(() => settings.keep(kept)),
+    onSelectionChange: (listener) => answer(() => listenToSelection(api, listener)),
     onEdit: (listener) => answer(() => listenToEdits(api, listener)),
   };
 }

@@ -1,0 +1,53 @@
+import type { FUniver } from "@univerjs/core/facade";
+import type { CellPlace } from "../sheet-host";
+import { openWorkbook } from "./workbook";
+
+/** What the spreadsheet does when cells change: typing, pasting, sorting, inserting, deleting. */
+const CHANGES_CELLS: ReadonlySet<string> = new Set([
+  "sheet.mutation.set-range-values",
+  "sheet.mutation.move-range",
+  "sheet.mutation.reorder-range",
+  "sheet.mutation.insert-row",
+  "sheet.mutation.insert-col",
+  "sheet.mutation.remove-rows",
+  "sheet.mutation.remove-col",
+  "sheet.mutation.move-rows",
+  "sheet.mutation.move-columns",
+]);
+
+/** What it does when another cell is selected, on the same sheet or on another one. */
+const SELECTS: ReadonlySet<string> = new Set([
+  "sheet.operation.set-selections",
+  "sheet.operation.set-worksheet-active",
+]);
+
+/** Tells of every change of cells, with the sheet it happened on. Marks and notes are none. */
+export function listenToEdits(api: FUniver, listener: (sheetId: string) => void): () => void {
+  return listen(api, CHANGES_CELLS, (params) => {
+    const sheetId = (params as { subUnitId?: unknown } | undefined)?.subUnitId;
+    if (typeof sheetId === "string") listener(sheetId);
+  });
+}
+
+/** Tells the first cell of what is selected, whenever something else is. */
+export function listenToSelection(api: FUniver, listener: (place: CellPlace) => void): () => void {
+  return listen(api, SELECTS, () => {
+    const sheet = openWorkbook(api).getActiveSheet();
+    const selected = sheet.getSelection()?.getActiveRange()?.getRange();
+    if (!selected) return;
+    // Whole rows have no first column of their own, whole columns no first row.
+    const { startRow, startColumn } = selected;
+    listener({ sheetId: sheet.getSheetId(), row: startRow || 0, column: startColumn || 0 });
+  });
+}
+
+function listen(
+  api: FUniver,
+  ids: ReadonlySet<string>,
+  heard: (params: unknown) => void,
+): () => void {
+  const listening = api.addEvent(api.Event.CommandExecuted, ({ id, params }) => {
+    if (ids.has(id)) heard(params);
+  });
+  return () => listening.dispose();
+}
