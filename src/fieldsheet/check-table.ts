@@ -47,13 +47,13 @@ export function* checkInSteps(
   const records = yield* mapInSteps(table.rows, [0, 0.3], (row, i) =>
     readRecord(row, i, columns, options.decimal),
   );
-  const limits = rowLimits(records, options);
+  const limited = rowLimits(records, options);
 
-  const speaking = RULES.filter((rule) => rule.needs.every((field) => sheet.has(field)));
+  const speaking = RULES.filter((rule) => canSpeak(rule, sheet));
   const voiding = speaking.filter(({ weight }) => weight === "void");
   const others = speaking.filter(({ weight }) => weight !== "void");
-  const looked = yield* mapInSteps(records, [0.3, 0.6], (record, i) => {
-    const judged = judgeRow(record, sheet, limits[i]!);
+  const looked = yield* mapInSteps(limited, [0.3, 0.6], ({ record, limits }) => {
+    const judged = judgeRow(record, sheet, limits);
     const found = lookAt(judged, voiding, sheet);
     return { row: { ...judged, state: stateOf(judged, found) }, found };
   });
@@ -97,9 +97,15 @@ function checkForm({ headers, rows }: SheetTable, sheet: SheetContext): void {
   if (!READINGS.some((field) => sheet.has(field))) throw new Problem("no-readings-column");
 }
 
+/** Whether the sheet has the columns that a rule needs. */
+function canSpeak({ needs, needsOneOf }: Rule, sheet: SheetContext): boolean {
+  return needs.every(sheet.has) && (needsOneOf?.some(sheet.has) ?? true);
+}
+
 function lookAt(row: JudgedRow, rules: readonly Rule[], sheet: SheetContext): Finding[] {
   if (row.blank) return [];
-  return rules.flatMap((rule) =>
+  const called = row.otherMethod ? rules.filter(({ anyMethod }) => anyMethod) : rules;
+  return called.flatMap((rule) =>
     [rule.look?.(row, sheet) ?? []]
       .flat()
       .map((remark) => findingOf(rule, row.row, remark, sheet.columns)),

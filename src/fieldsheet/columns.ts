@@ -4,19 +4,25 @@ import type { ColumnPlace, Columns } from "./sheet-context";
 
 /** Words that say nothing about what a column holds. */
 const NEUTRAL = new Set(
-  "a at by concrete fresh in meter no number of on recorded test tested the value volumetric".split(
+  "a an at by concrete for fresh in meter no number of on recorded taken test tested the value volumetric".split(
     " ",
   ),
 );
-/** Units and the like that stand behind a heading without brackets: "alcohol oz", "air %". */
+/** Units and the like, in brackets or behind a heading without them: "alcohol oz", "air %". */
 const UNITS = new Set(
-  "% pct percent pt pts pint pints oz ozs ounces l liter liters litre litres ml min mins minute minutes s sec secs seconds".split(
+  "% pct percent pt pts pint pints oz ozs ounce ounces l liter liters litre litres ml min mins minute minutes s sec secs second seconds inch inches in mm pcf divs".split(
     " ",
   ),
 );
 
+/** A header that is the heading itself, and one that differs from it in words without meaning. */
+const SAME = 1000;
+const SAME_IN_MEANING = 900;
+
 interface Heading {
-  readonly words: readonly string[];
+  readonly text: string;
+  /** The words that mean something, in one order. */
+  readonly meaning: string;
   readonly unit?: string;
 }
 
@@ -27,11 +33,34 @@ interface Candidate {
   readonly unit?: string;
 }
 
+interface FieldHeading {
+  readonly field: FieldId;
+  readonly text: string;
+}
+
+/** The headings of all fields by their text, by their meaning and by their first word. */
+const BY_TEXT = new Map<string, FieldHeading[]>();
+const BY_MEANING = new Map<string, FieldHeading[]>();
+const BY_FIRST_WORD = new Map<string, FieldHeading[]>();
+for (const [name, { headings }] of Object.entries(FIELDS)) {
+  for (const written of headings) {
+    const words = written.split(" ");
+    const { text, meaning } = headingOf(words);
+    const heading = { field: name as FieldId, text };
+    add(BY_TEXT, text, heading);
+    // One such as "air meter no" says too little without its plain words.
+    if (text === meaning || meaning.includes(" ")) add(BY_MEANING, meaning, heading);
+    // One word alone may mean anything in company: "air pump" is not the air content.
+    if (words.length > 1) add(BY_FIRST_WORD, words[0]!, heading);
+  }
+}
+
 /**
  * Recognises what the columns of a field sheet hold from their headers.
  *
- * A header that is one of a field's headings wins over one that only contains it; with equals, the
- * column further left. A field has one column and a column one field.
+ * A header that is one of a field's headings wins over one that says the same in other order or with
+ * words such as "of the", and that over one that only contains it; with equals, the column further
+ * left. A field has one column and a column one field.
  *
  * @param headers The header cells, in order.
  * @returns For each field found, its place, header and the unit written in the header.
@@ -53,33 +82,52 @@ export function recogniseColumns(headers: readonly CellValue[]): Columns {
 /** Splits a header into its words and the unit in brackets or at its end. */
 function readHeading(header: string): Heading {
   const bracketed = [...header.matchAll(/[([]([^)\]]*)[)\]]/g)].map((match) => match[1]!.trim());
-  const words = header
-    .replace(/[([][^)\]]*[)\]]/g, " ")
+  const words = wordsOf(header.replace(/[([][^)\]]*[)\]]/g, " "));
+  const units: string[] = [];
+  while (words.length > 1 && isUnitHere(words.at(-1)!, words)) units.unshift(words.pop()!);
+  const inBrackets = bracketed.flatMap(wordsOf).filter((word) => UNITS.has(word));
+  const unit = inBrackets.at(-1) ?? units.at(-1) ?? bracketed[0];
+  return { ...headingOf(words), unit };
+}
+
+/** "Min" is minutes behind a time, and the least behind anything else. */
+function isUnitHere(word: string, words: readonly string[]): boolean {
+  if (word !== "min") return UNITS.has(word);
+  return words.some((other) => /time|settl|stab|inver|roll/.test(other));
+}
+
+function wordsOf(text: string): string[] {
+  return text
     .toLowerCase()
     .replace(/#/g, " no ")
+    .replace(/\brd?n?gs?\b/g, "reading")
     .replace(/[^\p{L}\p{N}%±]+/gu, " ")
     .trim()
     .split(" ");
-  const units: string[] = [];
-  while (words.length > 1 && UNITS.has(words.at(-1)!)) units.unshift(words.pop()!);
-  return { words, unit: bracketed[0] ?? (units.join(" ") || undefined) };
 }
 
-function candidatesFor({ words, unit }: Heading, index: number): Candidate[] {
-  const text = words.join(" ");
+function headingOf(words: readonly string[]): Heading {
+  const telling = words.filter((word) => !NEUTRAL.has(word));
+  return { text: words.join(" "), meaning: [...telling].sort().join(" ") };
+}
+
+function candidatesFor({ text, meaning, unit }: Heading, index: number): Candidate[] {
   if (text === "") return [];
-  return Object.entries(FIELDS).flatMap(([field, { headings }]) => {
-    const score = Math.max(...headings.map((heading) => likeness(text, words, heading)));
-    return score > 0 ? [{ index, field: field as FieldId, score, unit }] : [];
-  });
+  const scored = (score: number) => (heading: FieldHeading) => {
+    return { index, field: heading.field, score, unit };
+  };
+  const contained = text
+    .split(" ")
+    .flatMap((word) => BY_FIRST_WORD.get(word) ?? [])
+    .filter((heading) => ` ${text} `.includes(` ${heading.text} `));
+  return [
+    ...(BY_TEXT.get(text) ?? []).map(scored(SAME)),
+    ...(BY_MEANING.get(meaning) ?? []).map(scored(SAME_IN_MEANING)),
+    // Of the headings that a header contains the longest counts.
+    ...contained.map((heading) => scored(heading.text.length)(heading)),
+  ];
 }
 
-/** 1000 for the heading itself, its length for a header that contains it, 0 for any other. */
-function likeness(text: string, words: readonly string[], heading: string): number {
-  if (text === heading) return 1000;
-  if (!` ${text} `.includes(` ${heading} `)) return 0;
-  const parts = heading.split(" ");
-  const others = words.filter((word) => !parts.includes(word));
-  // One word alone may mean anything in company: "air temperature" is not the air content.
-  return parts.length > 1 || others.every((word) => NEUTRAL.has(word)) ? heading.length : 0;
+function add<K, V>(map: Map<K, V[]>, key: K, value: V): void {
+  map.set(key, [...(map.get(key) ?? []), value]);
 }

@@ -1,4 +1,5 @@
 import { Problem } from "../measure/problem";
+import { airMethodNamed, type AirMethod } from "../methods/air-method/named-method";
 import { correctedAir, type CorrectedAir } from "../methods/volumetric-air/corrected-air";
 import { judgeReadings, type ReadingVerdict } from "../methods/volumetric-air/final-reading";
 import { meterReading } from "../methods/volumetric-air/meter-reading";
@@ -18,6 +19,8 @@ export const DECIDING_FIELDS: readonly FieldId[] = [
   "foam",
   "settle",
   "packed",
+  "leak",
+  "lateAlcohol",
 ];
 
 /**
@@ -29,6 +32,8 @@ export const DECIDING_FIELDS: readonly FieldId[] = [
  * @param limits Specification limits for the row.
  */
 export function judgeRow(record: FieldRecord, sheet: SheetContext, limits: Limits): JudgedRow {
+  const otherMethod = otherMethodOf(record);
+  if (otherMethod) return { ...record, otherMethod, limits, state: "incomplete" };
   const readings = singleReadingField(sheet) ? undefined : verdictOn(record);
   const finalReading = finalReadingOf(record, sheet, readings);
   const result = finalReading === undefined ? undefined : resultOf(record, sheet, finalReading);
@@ -40,6 +45,11 @@ export function singleReadingField(sheet: SheetContext): "first" | "final" | und
   if (sheet.has("second")) return undefined;
   if (sheet.has("final")) return "final";
   return sheet.has("first") ? "first" : undefined;
+}
+
+function otherMethodOf({ values: { method } }: FieldRecord): AirMethod | undefined {
+  const named = method === undefined ? undefined : airMethodNamed(method);
+  return named === "volumetric" ? undefined : named;
 }
 
 function verdictOn({ values, unreadable }: FieldRecord): ReadingVerdict | undefined {

@@ -1,3 +1,4 @@
+import type { AirMethod } from "../methods/air-method/named-method";
 import type { CorrectedAir } from "../methods/volumetric-air/corrected-air";
 import type { ReadingVerdict } from "../methods/volumetric-air/final-reading";
 import type { FieldRecord } from "./record";
@@ -13,6 +14,8 @@ export interface Limits {
 
 /** One row of a field sheet with what the method makes of it. */
 export interface JudgedRow extends FieldRecord {
+  /** The method of a row that names another than the volumetric one; such a test is not judged. */
+  readonly otherMethod?: AirMethod;
   /** What the readings give; absent when there is none or one cannot be read. */
   readonly readings?: ReadingVerdict;
   /** The final meter reading that the result is worked out from. */

@@ -1,25 +1,38 @@
+import { aggregateSizeFromCell, type AggregateSize } from "../measure/aggregate-size";
 import { alcoholFromCell } from "../measure/alcohol";
 import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
 import { dateFromCell, minuteOfDayFromCell } from "../measure/date-and-time";
+import { durationFromCell } from "../measure/duration";
+import { measuredFromCell } from "../measure/measured";
 import { numberFromCell, type DecimalMark } from "../measure/number-from-cell";
 import { Problem } from "../measure/problem";
-import { textFromCell, yesOrNoFromCell } from "../measure/words-from-cell";
+import { anyFromCell, textFromCell, yesOrNoFromCell } from "../measure/words-from-cell";
 import { FIELDS, type FieldId, type FieldKind } from "./fields";
-import type { FieldRecord, FieldValues } from "./record";
-import type { Columns, ColumnPlace } from "./sheet-context";
+import type { FieldRecord, FieldValues, ReadAs } from "./record";
+import type { Columns } from "./sheet-context";
 
-type Reader = (cell: CellValue, decimal: DecimalMark, column: ColumnPlace) => unknown;
+/** What a reader may know besides the cell: the unit for a value without one, and the decimal mark. */
+interface Written {
+  readonly unit?: string;
+  readonly decimal: DecimalMark;
+}
 
-const READERS: Readonly<Record<Exclude<FieldKind, "alcohol">, Reader>> = {
-  number: (cell, decimal) => numberFromCell(cell, decimal),
-  minutes: (cell, decimal, { unit }) => {
-    const value = numberFromCell(cell, decimal);
-    return value !== undefined && /^s(ec(ond)?s?)?$/i.test(unit ?? "") ? value / 60 : value;
-  },
+const READERS: {
+  readonly [K in FieldKind]: (cell: CellValue, written: Written) => ReadAs[K] | undefined;
+} = {
+  number: (cell, { decimal }) => numberFromCell(cell, decimal),
+  measured: (cell, { unit, decimal }) => measuredFromCell(cell, unit, decimal),
+  tolerance: (cell, { decimal }) => numberFromCell(withoutSign(cell), decimal),
+  minutes: (cell, { unit, decimal }) => durationFromCell(cell, "min", unit, decimal),
+  seconds: (cell, { unit, decimal }) => durationFromCell(cell, "s", unit, decimal),
   text: textFromCell,
   "yes-no": yesOrNoFromCell,
+  "yes-or-amount": (cell, { decimal }) => anyFromCell(cell, decimal),
+  alcohol: (cell, { unit, decimal }) => alcoholFromCell(cell, unit, decimal),
+  water: (cell, { unit, decimal }) => alcoholFromCell(cell, unit, decimal),
   date: dateFromCell,
   "minute-of-day": minuteOfDayFromCell,
+  "aggregate-size": aggregateSize,
 };
 
 /**
@@ -44,11 +57,8 @@ export function readRecord(
     const field = name as FieldId;
     const cell = (cells[field] = row[place.index] ?? null);
     try {
-      const { kind } = FIELDS[field];
-      const value =
-        kind === "alcohol"
-          ? alcoholFromCell(cell, alcoholUnitIn(row, columns), decimal)
-          : READERS[kind](cell, decimal, place);
+      const unit = field === "alcohol" ? alcoholUnitIn(row, columns) : place.unit;
+      const value = READERS[FIELDS[field].kind](cell, { unit, decimal });
       if (value !== undefined) values[field] = value;
     } catch (problem) {
       if (!(problem instanceof Problem)) throw problem;
@@ -57,7 +67,7 @@ export function readRecord(
   }
   return {
     row: index,
-    blank: row.every(isBlank),
+    blank: Object.values(cells).every(isBlank),
     values: values as FieldValues,
     cells,
     unreadable,
@@ -68,4 +78,24 @@ export function readRecord(
 function alcoholUnitIn(row: readonly CellValue[], columns: Columns): string | undefined {
   const written = columns.alcoholUnit && row[columns.alcoholUnit.index];
   return isBlank(written) ? columns.alcohol?.unit : shownValue(written);
+}
+
+/** A tolerance as it is often written: "±1.5", "+/- 1.5". */
+function withoutSign(cell: CellValue): CellValue {
+  return typeof cell === "string" ? cell.replace(/^\s*(?:±|\+\s*\/\s*[-−])\s*/, "") : cell;
+}
+
+/** A size without a unit, also in the header, is in the only unit in which it can be one. */
+function aggregateSize(cell: CellValue, { unit, decimal }: Written): AggregateSize | undefined {
+  const inInches = /^in|^"|^″/i.test(unit ?? "in");
+  try {
+    return aggregateSizeFromCell(cell, inInches ? "us" : "si", decimal);
+  } catch (problem) {
+    if (!(problem instanceof Problem)) throw problem;
+    if (unit === undefined && problem.id === "value-in-other-system") {
+      return aggregateSizeFromCell(cell, "si", decimal);
+    }
+    const cannotBe = problem.id === "value-in-other-system" || problem.id === "value-cannot-be";
+    throw cannotBe ? new Problem("aggregate-size-cannot-be", { value: shownValue(cell) }) : problem;
+  }
 }

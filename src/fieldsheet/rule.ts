@@ -34,6 +34,10 @@ export interface Rule {
   readonly weight: Weight;
   /** Fields that must have a column for the rule to speak at all. */
   readonly needs: readonly FieldId[];
+  /** Fields of which one at least must have a column as well. */
+  readonly needsOneOf?: readonly FieldId[];
+  /** Whether it also looks at a row whose test was made by another method. */
+  readonly anyMethod?: true;
   /** What the rule rests on, in our own words, with the source and how far it is trusted. */
   readonly basis: string;
   /** Looks at one row that is not blank. */

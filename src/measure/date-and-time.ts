@@ -65,3 +65,16 @@ function hourOf(hour: number, half: string | undefined): number {
 export function writtenDay(day: number): string {
   return new Date(DAY_ZERO + Math.floor(day) * 86_400_000).toISOString().slice(0, 10);
 }
+
+/** The same day of the calendar some years later; from 29 February, 1 March where there is none. */
+export function yearsAfter(day: number, years: number): number {
+  const date = new Date(DAY_ZERO + day * 86_400_000);
+  date.setUTCFullYear(date.getUTCFullYear() + years);
+  return Math.round((date.getTime() - DAY_ZERO) / 86_400_000);
+}
+
+/** A time of day in minutes since midnight, written as "14:05". */
+export function writtenTime(minute: number): string {
+  const [hours, minutes] = [Math.floor(minute / 60), minute % 60];
+  return `${String(hours).padStart(2, "0")}:${String(minutes).padStart(2, "0")}`;
+}

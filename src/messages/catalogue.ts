@@ -6,6 +6,7 @@ import { measureMessages } from "./measure";
 import { neighbouringTestsMessages } from "./neighbouring-tests";
 import { paneMessages } from "./pane";
 import { ruleMessages } from "./rules";
+import { slipMessages } from "./slips";
 import { volumetricAirMessages } from "./volumetric-air";
 import { workbenchMessages } from "./workbench";
 
@@ -16,6 +17,7 @@ export const catalogue = {
   ...volumetricAirMessages,
   ...fieldsheetMessages,
   ...ruleMessages,
+  ...slipMessages,
   ...neighbouringTestsMessages,
   ...paneMessages,
   ...cautionMessages,

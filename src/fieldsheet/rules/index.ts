@@ -1,29 +1,66 @@
 import type { Rule } from "../rule";
 import { agreementNotRecorded } from "./agreement-not-recorded";
 import { airBelowZero } from "./air-below-zero";
+import { alcoholAddedLate } from "./alcohol-added-late";
 import { alcoholBeyondTable } from "./alcohol-beyond-table";
 import { alcoholMissing } from "./alcohol-missing";
 import { alcoholNotInSheet } from "./alcohol-not-in-sheet";
+import { alcoholOverCapacity } from "./alcohol-over-capacity";
 import { alcoholUnitMissing } from "./alcohol-unit-missing";
 import { beyondScale } from "./beyond-scale";
+import { bowlTooSmall } from "./bowl-too-small";
 import { cannotBeRead } from "./cannot-be-read";
+import { checkTestDue } from "./check-test-due";
+import { checkTestFailed } from "./check-test-failed";
+import { concreteTemperature } from "./concrete-temperature";
+import { cupOutOfTolerance } from "./cup-out-of-tolerance";
+import { cupsNotNeeded } from "./cups-not-needed";
 import { cupsNotWhole } from "./cups-not-whole";
+import { densityOutsideSpecification } from "./density-outside-specification";
+import { dischargedLate } from "./discharged-late";
+import { duplicateTest } from "./duplicate-test";
+import { evaporationHigh } from "./evaporation-high";
+import { finalReadingWrong } from "./final-reading-wrong";
 import { foamOverLimit } from "./foam-over-limit";
+import { interpolatedCorrection } from "./interpolated-correction";
+import { leak } from "./leak";
 import { limitsCrossed } from "./limits-crossed";
+import { littleWater } from "./little-water";
+import { longInversion } from "./long-inversion";
+import { measureTooSmall } from "./measure-too-small";
+import { meterCheckOverdue } from "./meter-check-overdue";
+import { methodsDisagree } from "./methods-disagree";
+import { nearLimit } from "./near-limit";
 import { negativeValue } from "./negative-value";
 import { notANumber } from "./not-a-number";
 import { offGridReading } from "./off-grid-reading";
+import { otherAlcoholStrength } from "./other-alcohol-strength";
+import { otherMethod } from "./other-method";
 import { outsideSpecification } from "./outside-specification";
 import { packedConcreteLeft } from "./packed-concrete-left";
+import { pressureCheckDue } from "./pressure-check-due";
 import { readingMissing } from "./reading-missing";
 import { readingsDisagree } from "./readings-disagree";
+import { repeatWithoutMoreAlcohol } from "./repeat-without-more-alcohol";
 import { reportedAirWrong } from "./reported-air-wrong";
 import { secondReadingMissing } from "./second-reading-missing";
+import { shortInversion } from "./short-inversion";
+import { shortRoll } from "./short-roll";
 import { slowToSettle } from "./slow-to-settle";
+import { slumpOutsideTolerance } from "./slump-outside-tolerance";
+import { staleSample } from "./stale-sample";
 import { thirdReadingMissing } from "./third-reading-missing";
+import { timesOutOfOrder } from "./times-out-of-order";
+import { voidTestReported } from "./void-test-reported";
+import { voidWithoutRepeat } from "./void-without-repeat";
+import { wetSievingDue } from "./wet-sieving-due";
+import { wrongMethodForAggregate } from "./wrong-method-for-aggregate";
 
-/** Every rule, in the order in which findings of one row are listed. */
+/** Every rule, in the order in which findings of one row are listed; rules across rows come last. */
 export const RULES: readonly Rule[] = [
+  wrongMethodForAggregate,
+  leak,
+  alcoholAddedLate,
   foamOverLimit,
   slowToSettle,
   readingsDisagree,
@@ -41,9 +78,40 @@ export const RULES: readonly Rule[] = [
   alcoholUnitMissing,
   alcoholBeyondTable,
   airBelowZero,
+  timesOutOfOrder,
+  finalReadingWrong,
   reportedAirWrong,
+  voidTestReported,
   limitsCrossed,
+  cupsNotNeeded,
+  alcoholOverCapacity,
+  otherAlcoholStrength,
+  littleWater,
+  shortInversion,
+  longInversion,
+  shortRoll,
+  wetSievingDue,
+  staleSample,
   outsideSpecification,
+  densityOutsideSpecification,
+  slumpOutsideTolerance,
+  concreteTemperature,
+  measureTooSmall,
+  pressureCheckDue,
+  methodsDisagree,
+  nearLimit,
+  interpolatedCorrection,
+  evaporationHigh,
+  dischargedLate,
+  otherMethod,
+  voidWithoutRepeat,
+  repeatWithoutMoreAlcohol,
+  checkTestDue,
+  checkTestFailed,
+  duplicateTest,
+  meterCheckOverdue,
+  bowlTooSmall,
+  cupOutOfTolerance,
   alcoholNotInSheet,
   agreementNotRecorded,
 ];

@@ -9,6 +9,13 @@ const NEVER_NEGATIVE = [
   "cups",
   "foam",
   "settle",
+  "inversion",
+  "longestInversion",
+  "roll",
+  "aggregateFactor",
+  "alcoholStrength",
+  "density",
+  "theoreticalDensity",
 ] as const satisfies readonly FieldId[];
 
 /** A quantity below zero that cannot be. */
@@ -16,6 +23,7 @@ export const negativeValue: Rule = {
   id: "negative-value",
   weight: "error",
   needs: [],
+  anyMethod: true,
   basis:
     "The scale, counts, amounts and times of the method begin at zero (from the definition of the method).",
   look({ values }) {
@@ -23,9 +31,12 @@ export const negativeValue: Rule = {
       field: field as FieldId,
       value: values[field],
     }));
-    return [...numbers, { field: "alcohol" as FieldId, value: values.alcohol?.amount }].flatMap(
-      ({ field, value }) =>
-        value !== undefined && value < 0 ? [{ field, values: { value } }] : [],
+    const amounts = (["alcohol", "water"] as const).map((field) => ({
+      field,
+      value: values[field]?.amount,
+    }));
+    return [...numbers, ...amounts].flatMap(({ field, value }) =>
+      value !== undefined && value < 0 ? [{ field, values: { value } }] : [],
     );
   },
 };

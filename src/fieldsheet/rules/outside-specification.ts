@@ -7,7 +7,7 @@ export const outsideSpecification: Rule = {
   weight: "doubt",
   needs: [],
   basis:
-    "A result outside the limits calls at once for a check test on another portion of the same sample; a second failure fails the concrete (a trade article quoting ASTM C94).",
+    "A result on a limit is within; a result outside is decided by a check test on another portion of the same sample (a trade article quoting ASTM C94).",
   look({ state, result, limits: { low, high } }, sheet) {
     if (state !== "valid" || !result) return undefined;
     const verdict = compareWithLimits(result.air, low, high);

@@ -1,20 +1,44 @@
 import { exact } from "../../measure/rounding";
-import type { Rule } from "../rule";
+import { CORRECTION_TABLE } from "../../methods/volumetric-air/alcohol-correction";
+import { REPORTING_STEP, type CorrectedAir } from "../../methods/volumetric-air/corrected-air";
+import { roundToStep } from "../../measure/rounding";
+import { diagnose } from "../diagnosis/diagnose";
+import { wrongResultOf } from "../diagnosis/wrong-result";
+import type { Remark, Rule } from "../rule";
 
-/** The reported air is not what the record gives. */
+/** The reported air is not what the record gives; each slip that explains it is a cause of its own. */
 export const reportedAirWrong: Rule = {
   id: "reported-air-wrong",
   weight: "error",
   needs: ["air"],
   basis:
     "Air content is the final meter reading less the correction for alcohol plus the calibrated cups, reported to the nearest 0.25 % (from memory, ASTM C173 calculation).",
-  look({ state, result, values: { air } }) {
-    if (state !== "valid" || !result || air === undefined) return undefined;
-    if (exact(air - result.air) === 0) return undefined;
-    const { reading, subtracted, cups } = result;
-    return {
+  look(row, sheet) {
+    const wrong = row.state === "valid" ? wrongResultOf(row) : undefined;
+    if (!wrong || exact(wrong.reported - row.result!.air) === 0) return undefined;
+    if (!sheet.has("alcohol") && mayBeCorrected(wrong.reported, row.result!)) return undefined;
+    const { reported, reading, subtracted, cups } = wrong;
+    const main: Remark = {
       field: "air",
-      values: { reported: air, air: result.air, reading, subtracted, cups },
+      values: { reported, air: row.result!.air, reading, subtracted, cups },
     };
+    const causes = diagnose(wrong).map(({ slip, values }): Remark => {
+      return { field: "air", as: slip, say: slip, values: { reported, ...values } };
+    });
+    const unexplained: Remark = {
+      field: "air",
+      as: "unexplained",
+      say: "unexplained",
+      values: { reported },
+    };
+    return [main, ...(causes.length > 0 ? causes : [unexplained])];
   },
 };
+
+/** Whether some correction that a sheet without alcohol does not show leads to the reported air. */
+function mayBeCorrected(reported: number, { unrounded }: CorrectedAir): boolean {
+  const most = CORRECTION_TABLE.at(-1)!.subtract;
+  const least = roundToStep(exact(unrounded - most), REPORTING_STEP);
+  const onStep = exact(roundToStep(reported, REPORTING_STEP) - reported) === 0;
+  return onStep && reported >= least && reported < unrounded;
+}

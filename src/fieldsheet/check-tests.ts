@@ -1,0 +1,29 @@
+import { compareWithLimits } from "../acceptance/limits";
+import type { JudgedRow } from "./judged-row";
+import { nextTestOfSample } from "./same-sample";
+
+/** A result outside its limits and the check test that was made of it, if any. */
+export interface CheckedFailure {
+  readonly first: JudgedRow;
+  readonly check?: JudgedRow;
+}
+
+/** Every valid result outside its limits, each with the next valid test of the same sample. */
+export function checkedFailures(rows: readonly JudgedRow[]): CheckedFailure[] {
+  const next = nextTestOfSample(rows);
+  const checks = new Set<JudgedRow>();
+  return rows.filter(isOutside).flatMap((first) => {
+    // A check test that fails as well is the end: it asks for no check of its own.
+    if (checks.has(first)) return [];
+    let check = next.get(first);
+    while (check && check.state !== "valid") check = next.get(check);
+    if (check) checks.add(check);
+    return [{ first, check }];
+  });
+}
+
+/** Whether a valid result lies outside the limits of its row. */
+export function isOutside({ state, result, limits: { low, high } }: JudgedRow): boolean {
+  if (state !== "valid" || !result) return false;
+  return compareWithLimits(result.air, low, high) !== "within";
+}

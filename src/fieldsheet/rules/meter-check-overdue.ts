@@ -1,0 +1,28 @@
+import { writtenDay, yearsAfter } from "../../measure/date-and-time";
+import { STANDARDISED_WITHIN_YEARS } from "../../methods/volumetric-air/apparatus";
+import type { JudgedRow } from "../judged-row";
+import type { Rule } from "../rule";
+
+/** The meter was last checked more than a year before the test. */
+export const meterCheckOverdue: Rule = {
+  id: "meter-check-overdue",
+  weight: "doubt",
+  needs: ["date", "meterCheck"],
+  basis: "A meter is standardised at least once a year (common practice).",
+  lookAcross(rows) {
+    const overdue = new Map<string, JudgedRow[]>();
+    for (const row of rows) {
+      const { date, meterCheck, meter = "" } = row.values;
+      if (date === undefined || meterCheck === undefined) continue;
+      if (date <= yearsAfter(meterCheck, STANDARDISED_WITHIN_YEARS)) continue;
+      const sameCheck = `${meterCheck} ${meter}`;
+      overdue.set(sameCheck, [...(overdue.get(sameCheck) ?? []), row]);
+    }
+    // One overdue check is one cause, however many tests rest on it.
+    return [...overdue.values()].map((tests) => {
+      const { row, values } = tests[0]!;
+      const days = { checked: writtenDay(values.meterCheck!), tested: writtenDay(values.date!) };
+      return { row, field: "meterCheck", values: { ...days, tests: tests.length } };
+    });
+  },
+};

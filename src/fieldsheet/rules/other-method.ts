@@ -1,0 +1,19 @@
+import { isPorousAggregate } from "../../methods/air-method/porous-aggregate";
+import type { Rule } from "../rule";
+
+/** A test that was not made by the volumetric method. */
+export const otherMethod: Rule = {
+  id: "other-method",
+  weight: "note",
+  needs: ["method"],
+  anyMethod: true,
+  basis:
+    "Readings of another method mean something else, so they are not judged as a volumetric test (our own rule).",
+  look({ otherMethod, values: { method, aggregate = "" } }) {
+    // The void test of such an aggregate is told by its own rule.
+    if (!otherMethod || (otherMethod === "pressure" && isPorousAggregate(aggregate))) {
+      return undefined;
+    }
+    return { field: "method", values: { method: method! } };
+  },
+};

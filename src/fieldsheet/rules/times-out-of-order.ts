@@ -1,0 +1,30 @@
+import { writtenTime } from "../../measure/date-and-time";
+import { minutesBetween } from "../../methods/sampling/sampling-times";
+import { FIELDS } from "../fields";
+import type { Rule } from "../rule";
+
+const IN_ORDER = ["sampledFrom", "sampledTo", "start"] as const;
+
+/** Something is said to have happened before what comes first. */
+export const timesOutOfOrder: Rule = {
+  id: "times-out-of-order",
+  weight: "error",
+  needs: [],
+  needsOneOf: IN_ORDER,
+  anyMethod: true,
+  basis:
+    "A sample is taken from its first portion to its last, and only then tested (from the definition of a sample).",
+  look({ values }) {
+    const told = IN_ORDER.flatMap((field) => {
+      const minute = values[field];
+      return minute === undefined ? [] : [{ field, minute }];
+    });
+    return told.slice(1).flatMap(({ field, minute }, i) => {
+      const before = told[i]!;
+      if (minutesBetween(before.minute, minute) >= 0) return [];
+      const what = FIELDS[before.field].label;
+      const times = { time: writtenTime(minute), before: writtenTime(before.minute) };
+      return [{ field, values: { ...times, what } }];
+    });
+  },
+};

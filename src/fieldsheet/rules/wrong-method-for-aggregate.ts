@@ -1,0 +1,16 @@
+import { isPorousAggregate } from "../../methods/air-method/porous-aggregate";
+import type { Rule } from "../rule";
+
+/** A pressure meter on aggregate that holds air of its own. */
+export const wrongMethodForAggregate: Rule = {
+  id: "wrong-method-for-aggregate",
+  weight: "void",
+  needs: ["method", "aggregate"],
+  anyMethod: true,
+  basis:
+    "The pressure method does not apply to lightweight, slag or very porous aggregate, where it counts in the air of the pores; the volumetric method does (ASTM C231-03 scope; Kansas DOT KT-18; Montana DOT MT 102).",
+  look({ otherMethod, values: { method, aggregate } }) {
+    if (otherMethod !== "pressure" || !isPorousAggregate(aggregate ?? "")) return undefined;
+    return { field: "method", values: { method: method!, aggregate: aggregate! } };
+  },
+};

@@ -1,0 +1,44 @@
+import { exact } from "./rounding";
+import { isBlank, shownValue, type CellValue } from "./cell-value";
+import { numberFromCell, numberFromText, type DecimalMark } from "./number-from-cell";
+
+/** Units in which a column of durations counts. */
+export type DurationUnit = "s" | "min";
+
+const SECONDS: Readonly<Record<DurationUnit, number>> = { s: 1, min: 60 };
+const SPELLING = /^(?:(s|secs?|seconds?)|(?:m|mins?|minutes?))\.?$/i;
+const AMOUNT_AND_UNIT = /^(.*[\d¼½¾.])\s*([a-z]+\.?)$/i;
+const MINUTES_AND_SECONDS = /^(\d+):([0-5]\d)$/;
+
+/**
+ * Reads how long something took.
+ *
+ * @param value A number, or a text with its unit: "45 s", "1.5 min", "1:30" (minutes and seconds).
+ * @param into Unit of the result, and of a number that has none.
+ * @param header Unit in the column's header, as written; one that is no duration is passed over.
+ * @param decimal "," where decimals are written with a comma.
+ * @returns The duration; `undefined` for a blank.
+ * @throws Problem, those of `numberFromCell`.
+ */
+export function durationFromCell(
+  value: CellValue,
+  into: DurationUnit,
+  header?: string,
+  decimal: DecimalMark = ".",
+): number | undefined {
+  if (isBlank(value)) return undefined;
+  const written = typeof value === "string" ? value.trim() : "";
+  const clock = MINUTES_AND_SECONDS.exec(written);
+  if (clock) return exact((+clock[1]! * 60 + +clock[2]!) / SECONDS[into]);
+  const split = AMOUNT_AND_UNIT.exec(written);
+  const named = split && durationUnitNamed(split[2]!);
+  const amount = named ? numberFromText(split[1]!, decimal) : numberFromCell(value, decimal)!;
+  const unit = named || durationUnitNamed(shownValue(header)) || into;
+  return exact((amount * SECONDS[unit]) / SECONDS[into]);
+}
+
+function durationUnitNamed(word: string): DurationUnit | undefined {
+  const spelling = SPELLING.exec(word.trim());
+  if (!spelling) return undefined;
+  return spelling[1] ? "s" : "min";
+}

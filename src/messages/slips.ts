@@ -1,0 +1,30 @@
+/** Which slip explains a wrong result, under the slip's own id. `{reported}` is the reported air. */
+export const slipMessages = {
+  "correction-forgotten":
+    "{reported} % comes out when the correction for alcohol, {subtracted}, is forgotten. Subtract it.",
+  "correction-added":
+    "{reported} % comes out when the correction for alcohol, {subtracted}, is added. Subtract it.",
+  "correction-not-due":
+    "{reported} % comes out when {subtracted} is subtracted for {amount} {unit} of alcohol. Under 2.5 pt, 40 oz or 1.2 L nothing is subtracted.",
+  "unit-mistaken":
+    "{reported} % comes out when {amount} {unit} of alcohol is read as {amount} {other}, with a correction of {subtracted}. See which unit is right.",
+  "aggregate-factor-subtracted":
+    "{reported} % comes out when the aggregate correction factor, {factor}, is subtracted. It belongs to the pressure method only.",
+  "cups-forgotten":
+    "{reported} % comes out when the calibrated cups, {cups}, are forgotten. Add them.",
+  "cups-counted-twice":
+    "{reported} % comes out when the calibrated cups, {cups}, are added twice. Add them once.",
+  "cups-subtracted":
+    "{reported} % comes out when the calibrated cups, {cups}, are subtracted. Add them.",
+  "first-reading-used":
+    "{reported} % comes out when an earlier reading, {used} %, is used. The final one is {reading} %.",
+  "readings-averaged":
+    "{reported} % comes out when the readings are averaged to {average} %. The final one, {reading} %, counts alone.",
+  "recorded-final-used":
+    "{reported} % comes out of the recorded final reading, {used} %. The readings give {reading} %.",
+  "rounded-to-other-step":
+    "{reported} % comes out when {unrounded} % is rounded otherwise. Report to the nearest 0.25 %, a half to the even step.",
+  "digits-swapped": "{reported} % is {air} % with two digits changed over. Write it again.",
+  unexplained:
+    "No slip that is known here gives {reported} %. Work the result out again from the readings, the cups and the alcohol.",
+} as const;
