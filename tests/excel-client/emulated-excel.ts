@@ -45,6 +45,8 @@ export class EmulatedExcel implements Session {
   traffic: Traffic = newTraffic();
   /** The newest requirement set of this Excel: 18 is ExcelApi 1.18. */
   requirementSet = 20;
+  /** Whether this Excel can wait with requests while a cell is being edited. */
+  waitsForEditing = true;
   private readonly interpreter = new Interpreter(this, this);
   private readonly waiting: (() => void)[] = [];
   private failure: Failure | undefined;
@@ -100,7 +102,7 @@ export class EmulatedExcel implements Session {
   }
 
   isSetSupported(name: string, version: string | number = "1.1"): boolean {
-    if (name === "DelayForCellEdit") return true;
+    if (name === "DelayForCellEdit") return this.waitsForEditing;
     if (name !== "ExcelApi") return false;
     return Number(String(version).split(".")[1] ?? 0) <= this.requirementSet;
   }

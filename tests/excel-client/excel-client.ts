@@ -72,3 +72,8 @@ function loadLibrary(bridge: object) {
 function patientTimeout(act: () => void, delay: number): NodeJS.Timeout {
   return setTimeout(act, delay).unref();
 }
+
+/** Waits until the library has let go of what it still held. */
+export function untilReleased(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, 200));
+}

@@ -27,6 +27,22 @@ export class TableScopedCollection extends EmulatedCollection {
   }
 }
 
+/** The tables of the workbook; the client reaches a table it has learnt of by its id here. */
+export class TableCollection extends EmulatedCollection {
+  readonly className = "TableCollection";
+
+  items(): Table[] {
+    return this.workbook.sheets.flatMap((sheet) =>
+      sheet.tables.map((table) => new Table(this.session, sheet, table)),
+    );
+  }
+  GetItem(key: string): Table {
+    const table = this.items().find(({ model }) => model.id === key || model.name === key);
+    if (!table) throw new ExcelError("ItemNotFound");
+    return table;
+  }
+}
+
 class Table extends Emulated {
   readonly className = "Table";
 

@@ -2,6 +2,7 @@ import { cellAt } from "../block";
 import { ExcelError } from "../excel-error";
 import { Emulated, EmulatedCollection, type Session } from "./emulated";
 import { Range } from "./range";
+import { TableCollection } from "./table";
 import { WorksheetCollection } from "./worksheet";
 
 export class Workbook extends Emulated {
@@ -9,6 +10,9 @@ export class Workbook extends Emulated {
 
   get Worksheets(): WorksheetCollection {
     return new WorksheetCollection(this.session);
+  }
+  get Tables(): TableCollection {
+    return new TableCollection(this.session);
   }
   get Settings(): SettingCollection {
     return new SettingCollection(this.session);

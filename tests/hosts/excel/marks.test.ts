@@ -1,12 +1,13 @@
 import fc from "fast-check";
 import { excelHost } from "../../../src/hosts/excel/excel-host";
-import { startExcel } from "../../excel-client/excel-client";
+import { startExcel, untilReleased } from "../../excel-client/excel-client";
 import { WorkbookModel } from "../../excel-client/workbook-model";
 import { fillSheet, marksOn, randomCase, type SheetContent, type UserAct } from "./random-sheets";
 import { withoutOurs } from "./without-ours";
 
 const excel = startExcel();
 const host = excelHost();
+afterAll(untilReleased);
 
 /** A workbook with the content on its first sheet. */
 function workbookWith(content: SheetContent): WorkbookModel {
