@@ -25,6 +25,8 @@ export const paneMessages = {
   "pane-unmarking": "Removing the marks",
   "pane-writing": "Writing",
   "pane-checked": "{address} is checked. Tests: {tests}. Findings: {findings}.",
+  "pane-marks-are-older":
+    "The marks in the sheet are from before; mark again to renew them, or remove them.",
 
   "word-void": "void",
   "word-error": "error",

@@ -29,6 +29,7 @@ export interface PaneCommands {
 
 export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
   const { run, stop } = oneAtATime(store);
+  let marked = false;
 
   async function checkRead(read: ReadArea, decimal: DecimalMark, job: Job): Promise<string> {
     const { low, high } = store.get();
@@ -37,7 +38,8 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
     store.set({ checked });
     const { rows, findings } = checked.result;
     const tests = rows.filter(({ test }) => test !== "").length;
-    return say("pane-checked", { address: read.address, tests, findings: findings.length });
+    const said = say("pane-checked", { address: read.address, tests, findings: findings.length });
+    return marked ? `${said} ${say("pane-marks-are-older")}` : said;
   }
 
   /** One cell is hardly meant as the table to check; the table around it is. */
@@ -60,19 +62,27 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
   return {
     stop,
     check: () =>
-      run("pane-checking", async (job) => {
-        const read = await readWhatIsChosen(job);
-        await job.pause();
-        return checkRead(read, await host.decimalMark(), job);
-      }),
+      run(
+        "pane-checking",
+        async (job) => {
+          const read = await readWhatIsChosen(job);
+          await job.pause();
+          return checkRead(read, await host.decimalMark(), job);
+        },
+        true,
+      ),
     async checkAgain() {
       const { checked } = store.get();
       if (!checked) return true;
       const { area } = checked.read;
-      return run("pane-checking", async (job) => {
-        const read = tableNow(await host.readArea(areaWithRoom(area)), area.rows);
-        return checkRead(read, checked.decimal, job);
-      });
+      return run(
+        "pane-checking",
+        async (job) => {
+          const read = tableNow(await host.readArea(areaWithRoom(area)), area.rows);
+          return checkRead(read, checked.decimal, job);
+        },
+        true,
+      );
     },
     async goTo(at) {
       const { checked } = store.get();
@@ -83,12 +93,14 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
       if (!checked) return true;
       return run("pane-marking", async () => {
         const { cells, notes, remarks } = await host.mark(marksOfFindings(checked), withNotes);
+        marked = cells > 0;
         return [say("pane-marked", { cells, notes }), ...remarks].join(" ");
       });
     },
     unmark: () =>
       run("pane-unmarking", async () => {
         const { cells, notes, remarks } = await host.unmark();
+        marked = false;
         return [say("pane-unmarked", { cells, notes }), ...remarks].join(" ");
       }),
     async writeResultsSheet() {

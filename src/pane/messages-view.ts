@@ -8,13 +8,8 @@ export function messagesView(store: PaneStore, stop: () => void): HTMLElement {
   const status = element("p", { role: "status", class: "status" });
   const bar = element("progress", { max: 1, "aria-label": say("pane-progress") });
   const label = element("span");
-  const work = element(
-    "div",
-    { class: "work", hidden: true },
-    label,
-    bar,
-    button(say("pane-stop"), stop),
-  );
+  const stopButton = button(say("pane-stop"), stop);
+  const work = element("div", { class: "work", hidden: true }, label, bar, stopButton);
   store.watch(
     (state) => state.error,
     (sentence) => (error.textContent = sentence),
@@ -27,6 +22,7 @@ export function messagesView(store: PaneStore, stop: () => void): HTMLElement {
     (state) => state.work,
     (now) => {
       work.hidden = now === undefined;
+      stopButton.hidden = !now?.canStop;
       label.textContent = now?.label ?? "";
       if (now?.share === undefined) bar.removeAttribute("value");
       else bar.value = now.share;

@@ -16,9 +16,10 @@ export interface Runner {
    * Runs a command unless another is under way. What it returns is shown as what was done; what it
    * throws as a sentence.
    *
+   * @param canStop Whether the work pauses, so that it can be stopped.
    * @returns false where another was under way.
    */
-  run(label: MessageId, work: (job: Job) => Promise<string>): Promise<boolean>;
+  run(label: MessageId, work: (job: Job) => Promise<string>, canStop?: boolean): Promise<boolean>;
   /** Ends the command under way at its next pause. */
   stop(): void;
 }
@@ -34,13 +35,16 @@ export function oneAtATime(store: PaneStore): Runner {
       await new Promise((resolve) => setTimeout(resolve));
       if (stopped) throw new Stopped();
     },
-    tell: (label) => store.set({ work: { label } }),
+    tell(label) {
+      const { work } = store.get();
+      if (work) store.set({ work: { ...work, label } });
+    },
   };
   return {
-    async run(label, work) {
+    async run(label, work, canStop = false) {
       if (store.get().work) return false;
       stopped = false;
-      store.set({ work: { label: say(label) }, error: "", status: "" });
+      store.set({ work: { label: say(label), canStop }, error: "", status: "" });
       try {
         const status = await work(job);
         store.set({ status });

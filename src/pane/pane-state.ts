@@ -8,6 +8,8 @@ export interface Work {
   readonly label: string;
   /** Share that is done, 0 to 1; absent where it cannot be told. */
   readonly share?: number;
+  /** Whether it can be ended before it is done. */
+  readonly canStop: boolean;
 }
 
 /** All that the pane knows. Numbers that the user types stay texts until they are used. */

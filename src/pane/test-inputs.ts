@@ -1,5 +1,6 @@
 import type { BorderlineTest } from "../acceptance/borderline-test";
-import type { RowResult } from "../fieldsheet/check-result";
+import type { CheckResult, RowResult } from "../fieldsheet/check-result";
+import { checkedFailures } from "../fieldsheet/check-tests";
 import { alcoholFromCell } from "../measure/alcohol";
 import type { DecimalMark } from "../measure/number-from-cell";
 import { Problem } from "../measure/problem";
@@ -21,9 +22,15 @@ export const NO_INPUTS: TestInputs = {
   check: "",
 };
 
-/** What a checked row gives for the inputs; a check test stands in a row of its own. */
-export function inputsOfRow({ judged }: RowResult, decimal: DecimalMark): TestInputs {
+/** What a checked row gives for the inputs; its check test is in another row of the same sample. */
+export function inputsOfRow(
+  { judged }: RowResult,
+  { rows }: CheckResult,
+  decimal: DecimalMark,
+): TestInputs {
   const { finalReading, values, limits } = judged;
+  const failures = checkedFailures(rows.map((row) => row.judged));
+  const check = failures.find(({ first }) => first === judged)?.check;
   const text = (value: number | undefined) => typedText(value, decimal);
   const { alcohol } = values;
   return {
@@ -32,7 +39,7 @@ export function inputsOfRow({ judged }: RowResult, decimal: DecimalMark): TestIn
     alcohol: alcohol ? `${text(alcohol.amount)} ${alcohol.unit}` : "",
     low: text(limits.low),
     high: text(limits.high),
-    check: "",
+    check: text(check?.result?.air),
   };
 }
 

@@ -49,7 +49,7 @@ export function testView(store: PaneStore, commands: PaneCommands): HTMLElement 
     const { checked } = store.get();
     title.textContent = titleOf(row, store.get());
     remark.textContent = remarkOn(row, store.get());
-    typed = row && checked ? inputsOfRow(row, checked.decimal) : NO_INPUTS;
+    typed = row && checked ? inputsOfRow(row, checked.result, checked.decimal) : NO_INPUTS;
     for (const { name, field } of inputs) field.show(typed[name]);
     render();
   };

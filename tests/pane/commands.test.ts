@@ -49,6 +49,17 @@ test("marks carry weight and sentence, and the spreadsheet's remarks are passed 
   expect(store.get().status).toBe("Marked cells: 2. With a note: 0. A remark of the spreadsheet.");
 });
 
+test("after a further check it is said that the marks are older, until they are gone", async () => {
+  const { store, commands } = pane();
+  await commands.check();
+  await commands.mark();
+  await commands.checkAgain();
+  expect(store.get().status).toContain(say("pane-marks-are-older"));
+  await commands.unmark();
+  await commands.checkAgain();
+  expect(store.get().status).not.toContain(say("pane-marks-are-older"));
+});
+
 test("without a check there is nothing to mark or write", async () => {
   const { commands, asked, host } = pane();
   const write = jest.spyOn(host, "writeResultsSheet");

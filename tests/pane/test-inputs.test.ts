@@ -1,5 +1,6 @@
 import { checkTable } from "../../src/fieldsheet/check-table";
 import { whatIf } from "../../src/acceptance/what-if";
+import type { CellValue } from "../../src/measure/cell-value";
 import { Problem } from "../../src/measure/problem";
 import { inputsOfRow, NO_INPUTS, testOfInputs } from "../../src/pane/test-inputs";
 import { turningPointSentence } from "../../src/pane/turning-points-view";
@@ -7,15 +8,13 @@ import { verdictSentences } from "../../src/pane/verdict-view";
 
 const TYPED = { ...NO_INPUTS, reading: "7.75", alcohol: "64 oz", low: "4.5", high: "7.5" };
 
+const checkedOne = (headers: string[], row: CellValue[]) =>
+  checkTable({ headers, rows: [row] }, { low: 4.5, high: 7.5 });
+
 test("a row fills the inputs as somebody would type them", () => {
-  const { rows } = checkTable(
-    {
-      headers: ["First reading", "Second reading", "Cups", "Alcohol (mL)"],
-      rows: [[6, 6.25, 1, 1400]],
-    },
-    { low: 4.5, high: 7.5 },
-  );
-  expect(inputsOfRow(rows[0]!, ".")).toEqual({
+  const headers = ["First reading", "Second reading", "Cups", "Alcohol (mL)"];
+  const result = checkedOne(headers, [6, 6.25, 1, 1400]);
+  expect(inputsOfRow(result.rows[0]!, result, ".")).toEqual({
     reading: "6.25",
     cups: "1",
     alcohol: "1.4 L",
@@ -23,14 +22,28 @@ test("a row fills the inputs as somebody would type them", () => {
     high: "7.5",
     check: "",
   });
-  expect(inputsOfRow(rows[0]!, ",")).toMatchObject({ reading: "6,25", alcohol: "1,4 L" });
+  expect(inputsOfRow(result.rows[0]!, result, ",")).toMatchObject({
+    reading: "6,25",
+    alcohol: "1,4 L",
+  });
+});
+
+test("a result outside brings along the check test that was made of it", () => {
+  const rows = [
+    ["S-1", 8, 8, 16],
+    ["S-1C", 7, 7.25, 16],
+  ];
+  const headers = ["Sample", "First reading", "Second reading", "Alcohol (oz)"];
+  const result = checkTable({ headers, rows }, { low: 4.5, high: 7.5 });
+  expect(inputsOfRow(result.rows[0]!, result, ".").check).toBe("7.25");
+  expect(inputsOfRow(result.rows[1]!, result, ".").check).toBe("");
 });
 
 test("what a row fills in gives the row's own result again, with either decimal mark", () => {
-  const table = { headers: ["Final reading", "Alcohol (pt)"], rows: [[6.25, 3.5]] };
-  const [row] = checkTable(table, { high: 7.5 }).rows;
+  const result = checkedOne(["Final reading", "Alcohol (pt)"], [6.25, 3.5]);
+  const [row] = result.rows;
   for (const decimal of [".", ","] as const) {
-    const { test } = testOfInputs(inputsOfRow(row!, decimal), decimal)!;
+    const { test } = testOfInputs(inputsOfRow(row!, result, decimal), decimal)!;
     expect(whatIf(test)).toMatchObject({ air: row!.air, verdict: row!.specification });
   }
 });
