@@ -82,6 +82,8 @@ export const ruleMessages = {
     "{where}: the result is outside the specification, and no check test of it is in the sheet. Make one at once on another portion of the same sample, or enter it below.",
   "check-test-failed":
     "The check test, {check} %, is outside the specification as well, after {first} % at first. The concrete fails; the two results are not averaged.",
+  "on-limit":
+    "The air content, {air} %, lies on a limit of the specification, which is within. One graduation on the neck decides here: see that the readings were taken with care.",
   "near-limit":
     "The air content, {air} %, is within the specification by {margin} %. One graduation on the neck decides here: see that the readings were taken with care.",
   "duplicate-test":

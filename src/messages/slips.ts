@@ -23,8 +23,12 @@ export const slipMessages = {
   "recorded-final-used":
     "{reported} % comes out of the recorded final reading, {used} %. The readings give {reading} %.",
   "rounded-to-other-step":
-    "{reported} % comes out when {unrounded} % is rounded otherwise. Report to the nearest 0.25 %, a half to the even step.",
+    "{reported} % comes out when {unrounded} % is rounded to the nearest {step} %. Round to the nearest 0.25 %.",
   "digits-swapped": "{reported} % is {air} % with two digits changed over. Write it again.",
+  "half-rounded-up":
+    "{reported} % comes out when {unrounded} %, half-way between two steps of 0.25 %, is rounded up. Round it to the even step.",
+  "left-unrounded":
+    "{reported} % comes out when the result is not rounded. Round it to the nearest 0.25 %.",
   unexplained:
     "No slip that is known here gives {reported} %. Work the result out again from the readings, the cups and the alcohol.",
 } as const;

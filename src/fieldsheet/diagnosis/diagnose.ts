@@ -1,5 +1,4 @@
 import { exact } from "../../measure/rounding";
-import type { MessageValues } from "../../measure/problem";
 import {
   aggregateFactorSubtracted,
   correctionAdded,
@@ -10,7 +9,7 @@ import {
 import { cupsCountedTwice, cupsForgotten, cupsSubtracted } from "./cup-slips";
 import { likelihoodOf } from "./likelihood";
 import { firstReadingUsed, readingsAveraged, recordedFinalUsed } from "./reading-slips";
-import type { Slip, SlipId } from "./slip";
+import type { Outcome, Slip, SlipId } from "./slip";
 import { digitsSwapped, roundedToOtherStep } from "./writing-slips";
 import type { WrongResult } from "./wrong-result";
 
@@ -31,10 +30,9 @@ export const SLIPS: readonly Slip[] = [
   digitsSwapped,
 ];
 
-/** A slip that explains a wrong result, with what its sentence is filled with. */
-export interface Cause {
+/** A slip that explains a wrong result, with its sentence and what that is filled with. */
+export interface Cause extends Outcome {
   readonly slip: SlipId;
-  readonly values: MessageValues;
 }
 
 /**
@@ -46,7 +44,7 @@ export interface Cause {
 export function diagnose(row: WrongResult): Cause[] {
   const causes = SLIPS.flatMap(({ id, gives }): Cause[] => {
     const outcome = gives(row).find(({ air }) => exact(air - row.reported) === 0);
-    return outcome ? [{ slip: id, values: outcome.values ?? {} }] : [];
+    return outcome ? [{ slip: id, ...outcome }] : [];
   });
   return causes.sort((a, b) => likelihoodOf(a.slip, row) - likelihoodOf(b.slip, row));
 }

@@ -5,12 +5,15 @@ import type { slipMessages } from "../../messages/slips";
 import type { WrongResult } from "./wrong-result";
 
 /** The id of a slip, in plain words with hyphens; also the id of its sentence. */
-export type SlipId = keyof typeof slipMessages;
+export type SlipId = Exclude<SlipMessageId, "half-rounded-up" | "left-unrounded" | "unexplained">;
+type SlipMessageId = keyof typeof slipMessages;
 
 /** A number that a slip leads to, and what its sentence is filled with. */
 export interface Outcome {
   /** Air as it would be reported, %. */
   readonly air: number;
+  /** The sentence; the one with the slip's own id when left out. */
+  readonly say?: SlipMessageId;
   readonly values?: MessageValues;
 }
 

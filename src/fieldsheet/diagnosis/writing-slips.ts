@@ -2,20 +2,25 @@ import { exact, roundToStep } from "../../measure/rounding";
 import { REPORTING_STEP } from "../../methods/volumetric-air/corrected-air";
 import { reportedFrom, unrounded, type Slip } from "./slip";
 
-/** Steps to which people round instead, % air; the finest leave the result as it was worked out. */
-const OTHER_STEPS = [0.5, 0.1, 1, 0.05, 0.01, 0.001];
+/** Steps to which people round instead, % air. */
+const OTHER_STEPS = [0.5, 0.1, 1, 0.05, 0.01];
 
-/** Rounded to a tenth, a half or a whole percent, or upward where the half goes to the even step. */
+/** Rounded to a tenth, a half or a whole percent, rounded upward at a half, or not rounded at all. */
 export const roundedToOtherStep: Slip = {
   id: "rounded-to-other-step",
   gives(row) {
     const result = unrounded(row);
-    return [REPORTING_STEP, ...OTHER_STEPS].flatMap((step) =>
-      [roundToStep(result, step), halfUp(result, step)].map((air) => ({
-        air,
-        values: { step, unrounded: result },
-      })),
+    const values = { unrounded: result };
+    const rounded = OTHER_STEPS.flatMap((step) =>
+      [roundToStep(result, step), halfUp(result, step)].map((air) => {
+        return { air, values: { ...values, step } };
+      }),
     );
+    return [
+      { air: halfUp(result, REPORTING_STEP), say: "half-rounded-up", values },
+      { air: result, say: "left-unrounded", values },
+      ...rounded,
+    ];
   },
 };
 

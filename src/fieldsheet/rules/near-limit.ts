@@ -13,6 +13,10 @@ export const nearLimit: Rule = {
     if (state !== "valid" || !result) return undefined;
     const margin = marginToLimits(result.air, limits);
     if (margin === undefined || margin < 0 || margin > GRADUATION) return undefined;
-    return { field: sheet.has("air") ? "air" : null, values: { air: result.air, margin } };
+    return {
+      field: sheet.has("air") ? "air" : null,
+      say: margin === 0 ? "on-limit" : "near-limit",
+      values: { air: result.air, margin },
+    };
   },
 };

@@ -22,8 +22,8 @@ export const reportedAirWrong: Rule = {
       field: "air",
       values: { reported, air: row.result!.air, reading, subtracted, cups },
     };
-    const causes = diagnose(wrong).map(({ slip, values }): Remark => {
-      return { field: "air", as: slip, say: slip, values: { reported, ...values } };
+    const causes = diagnose(wrong).map(({ slip, say = slip, values }): Remark => {
+      return { field: "air", as: slip, say, values: { reported, ...values } };
     });
     const unexplained: Remark = {
       field: "air",
