@@ -45,7 +45,7 @@ export const ruleMessages = {
   "other-method":
     "{where}: “{method}” is not the volumetric method, so the air of this test is not judged here.",
   "cups-not-needed":
-    "{where}: with {cups} cups the level stood at {level} % in all, and the scale reaches {end} %. Without cups it would have been on the scale: count the cups again.",
+    "{where}: the level stood at {level} % with the cups counted in ({cups}), and the scale reaches {end} %. Without cups it would have been on the scale: count them again.",
   "short-inversion":
     "{where}: {seconds} s of inverting are less than the {least} s that the method asks for. Air may have stayed in the concrete.",
   "long-inversion":

@@ -10,6 +10,9 @@ import { GRADUATION } from "../../methods/volumetric-air/meter-reading";
 import { reportedFrom, type Slip } from "./slip";
 import type { WrongResult } from "./wrong-result";
 
+/** The first correction in the table, which subtracts nothing in the rows before. */
+const LEAST_CORRECTION = CORRECTION_TABLE.find(({ subtract }) => subtract > 0)!.subtract;
+
 const UNITS = ["pt", "oz", "L"] as const;
 
 /** Only a measure with such marks, in its own unit, gives an amount exactly (common sizes of marks). */
@@ -32,16 +35,14 @@ export const correctionAdded: Slip = {
   },
 };
 
-/** A correction of the table taken although the amount is below the least that is corrected for. */
+/** The table's first correction, taken although the amount is below the least that is corrected for. */
 export const correctionNotDue: Slip = {
   id: "correction-not-due",
   gives(row) {
     const { alcohol } = row;
     if (!alcohol || alcohol.amount <= 0 || !isUnderLeast(alcohol)) return [];
-    return CORRECTION_TABLE.filter(({ subtract }) => subtract > 0).map(({ subtract }) => ({
-      air: reportedFrom(row, { subtracted: subtract }),
-      values: { subtracted: subtract, ...alcohol },
-    }));
+    const air = reportedFrom(row, { subtracted: LEAST_CORRECTION });
+    return [{ air, values: { subtracted: LEAST_CORRECTION, ...alcohol } }];
   },
 };
 

@@ -28,12 +28,12 @@ export const readingsAveraged: Slip = {
   },
 };
 
-/** The sheet's own final reading, where the readings before it give another. */
+/** The sheet's own final reading, where it is none of the readings that were taken. */
 export const recordedFinalUsed: Slip = {
   id: "recorded-final-used",
   gives(row) {
     const { recordedFinal: final } = row;
-    if (final === undefined || exact(final - row.reading) === 0) return [];
+    if (final === undefined || finalIsRight(row) || finalIsEarlierReading(row)) return [];
     const air = reportedFrom(row, { reading: final });
     return [{ air, values: { used: final, reading: row.reading } }];
   },

@@ -1,0 +1,98 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { FIELDS, type FieldId } from "../../src/fieldsheet/fields";
+import { recogniseColumns } from "../../src/fieldsheet/columns";
+import { RULES } from "../../src/fieldsheet/rules";
+import type { SheetTable } from "../../src/fieldsheet/sheet-table";
+import { Problem } from "../../src/measure/problem";
+import { ruleMessages } from "../../src/messages/rules";
+import { catalogue } from "../../src/messages/catalogue";
+import { saidBy, sheetFor, type RuleCases } from "./rule-cases";
+
+const FOLDER = "tests/fieldsheet/rules";
+const tables = new Map<string, RuleCases>(
+  readdirSync(FOLDER)
+    .filter((name) => name.endsWith(".ts") && !name.endsWith(".test.ts"))
+    .map((name) => [name.slice(0, -3), require(`./rules/${name}`).cases as RuleCases]),
+);
+/** Rules on the other tests of the sample have their tables in one file. */
+const tablesElsewhere = [
+  ...readFileSync(`${FOLDER}/neighbouring-tests.test.ts`, "utf8").matchAll(/^checkRule\("(.*)",/gm),
+].map((match) => match[1]!);
+
+describe("every rule has what it must have", () => {
+  test.each(RULES.map((rule) => [rule.id, rule] as const))("%s", (id, rule) => {
+    expect(id).toMatch(/^[a-z]+(-[a-z]+)*$/);
+    expect(catalogue[id]).toMatch(/\.$/);
+    // What it rests on ends with the source, and how far that is trusted.
+    expect(rule.basis).toMatch(/^[A-Z].*\(.{10,}\)[^()]*\.$/s);
+    expect([...tables.keys(), ...tablesElsewhere]).toContain(id);
+    for (const field of [...rule.needs, ...(rule.needsOneOf ?? [])])
+      expect(FIELDS).toHaveProperty(field);
+    expect([rule.look, rule.lookAcross].filter((looks) => looks !== undefined)).toHaveLength(1);
+  });
+
+  test("there are no tables of rules that are gone", () => {
+    expect([...tables.keys()].filter((id) => !RULES.some((rule) => rule.id === id))).toEqual([]);
+  });
+
+  test("ids are unique", () => {
+    const ids = RULES.map(({ id }) => id);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  test("each file of a rule is in the list of rules", () => {
+    const files = readdirSync("src/fieldsheet/rules").map((name) => name.replace(/\.ts$/, ""));
+    expect(files.filter((name) => name !== "index").sort()).toEqual(
+      RULES.map(({ id }) => id).sort(),
+    );
+  });
+
+  test("each sentence of a rule ends as a sentence does", () => {
+    const unfinished = Object.values(ruleMessages).filter((sentence) => !/[.]$/.test(sentence));
+    expect(unfinished).toEqual([]);
+  });
+});
+
+describe.each([...tables])("%s", (id, { silent, speaks }) => {
+  test("has cases of both kinds", () => {
+    expect(silent.length).toBeGreaterThan(0);
+    expect(speaks.length).toBeGreaterThan(0);
+  });
+
+  test.each(silent.map(([records, source]) => ({ records, source })))(
+    "says nothing about $records ($source)",
+    ({ records }) => {
+      expect(saidBy(id, sheetFor(records))).toEqual([]);
+    },
+  );
+
+  test.each(speaks.map(([records, said, source]) => ({ records, said, source })))(
+    "speaks about $records ($source)",
+    ({ records, said }) => {
+      expect(saidBy(id, sheetFor(records))).toEqual(said);
+    },
+  );
+
+  test("is silent when a column that it needs is not in the sheet", () => {
+    const { needs, needsOneOf = [] } = RULES.find((rule) => rule.id === id)!;
+    for (const [records] of speaks) {
+      const sheet = sheetFor(records);
+      for (const field of needs) expect(saidWithout(id, sheet, [field])).toEqual([]);
+      if (needsOneOf.length > 0) expect(saidWithout(id, sheet, needsOneOf)).toEqual([]);
+    }
+  });
+});
+
+/** What a rule says when the columns of some fields are taken out of the sheet. */
+function saidWithout(id: string, { headers, rows }: SheetTable, fields: readonly FieldId[]) {
+  const columns = recogniseColumns(headers);
+  const gone = fields.map((field) => columns[field]?.index);
+  const kept = <T>(cells: readonly T[]) => cells.filter((_, i) => !gone.includes(i));
+  try {
+    return saidBy(id, { headers: kept(headers), rows: rows.map(kept) });
+  } catch (problem) {
+    // Without any column of readings nothing is checked at all.
+    if (problem instanceof Problem && problem.id === "no-readings-column") return [];
+    throw problem;
+  }
+}

@@ -1,0 +1,33 @@
+import type { RuleCases } from "../rule-cases";
+
+export const cases: RuleCases = {
+  silent: [
+    [{ "Alcohol (oz)": undefined, Alcohol: "48 oz" }, "the unit is in the cell"],
+    [{ "Alcohol (oz)": undefined, Alcohol: 48, "Alcohol unit": "oz" }, "the unit is beside it"],
+    [{ "Alcohol (oz)": undefined, Alcohol: 0 }, "none needs no unit"],
+  ],
+  speaks: [
+    [
+      { "Alcohol (oz)": undefined, Alcohol: 48 },
+      [
+        [
+          1,
+          "Alcohol",
+          "Alcohol: 48 has no unit. Write it as “48 oz” or the like, or put the unit into the header, such as Alcohol (oz).",
+        ],
+      ],
+      "units are never guessed",
+    ],
+    [
+      { "Alcohol (oz)": "3 gal" },
+      [
+        [
+          1,
+          "Alcohol (oz)",
+          "Alcohol (oz): “gal” is not a unit of alcohol that the correction table lists. Use pt, oz, L or mL.",
+        ],
+      ],
+      "ASTM C173 Table 1 has no gallons",
+    ],
+  ],
+};

@@ -1,0 +1,45 @@
+import type { RuleCases } from "../rule-cases";
+
+export const cases: RuleCases = {
+  silent: [
+    [{ Date: "2026-06-09", "Test start": "14:05", Leak: "no" }, "our own rule"],
+    [{ "Alcohol (oz)": undefined, Alcohol: 16 }, "alcohol-unit-missing says it"],
+  ],
+  speaks: [
+    [
+      { Date: "5/6/2026" },
+      [[1, "Date", "Date: “5/6/2026” is not a date. Type it as a date, or as 2026-05-31."]],
+      "two different days",
+    ],
+    [
+      { Leak: "maybe", "Test start": "late" },
+      [
+        [1, "Leak", "Leak: “maybe” is neither yes nor no. Type yes, no, or nothing."],
+        [1, "Test start", "Test start: “late” is not a time of day. Type it as 14:05."],
+      ],
+      "our own rule",
+    ],
+    [
+      { "Aggregate size (in)": 19 },
+      [
+        [
+          1,
+          "Aggregate size (in)",
+          "Aggregate size (in): 19 cannot be an aggregate size. Write it with its unit, such as 3/4 in or 19 mm.",
+        ],
+      ],
+      "19 in cannot be",
+    ],
+    [
+      { "Water before alcohol": 16 },
+      [
+        [
+          1,
+          "Water before alcohol",
+          'Water before alcohol: 16 has no unit. Give "pt", "oz", "L" or "mL", or write the amount as "48 oz".',
+        ],
+      ],
+      "units are never guessed",
+    ],
+  ],
+};

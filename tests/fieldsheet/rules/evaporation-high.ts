@@ -1,0 +1,67 @@
+import type { RuleCases } from "../rule-cases";
+
+export const cases: RuleCases = {
+  silent: [
+    [
+      {
+        "Concrete temp (°F)": 80,
+        "Air temp (°F)": 80,
+        "Relative humidity (%)": 50,
+        "Wind (mph)": 10,
+      },
+      "retarder literature: care from 0.20 lb/ft²/h, 1.0 kg/m²/h; 0.1431",
+    ],
+    [
+      {
+        "Concrete temp (°C)": 30,
+        "Air temp (°C)": 30,
+        "Relative humidity (%)": 50,
+        "Wind (km/h)": 16,
+      },
+      "retarder literature: care from 0.20 lb/ft²/h, 1.0 kg/m²/h; 0.8333",
+    ],
+    [
+      {
+        "Concrete temp (°F)": 87,
+        "Air temp (°F)": 80,
+        "Relative humidity (%)": 50,
+        "Wind (km/h)": 12,
+      },
+      "two systems are not mixed",
+    ],
+  ],
+  speaks: [
+    [
+      {
+        "Concrete temp (°F)": 87,
+        "Air temp (°F)": 80,
+        "Relative humidity (%)": 50,
+        "Wind (mph)": 12,
+      },
+      [
+        [
+          1,
+          "Wind (mph)",
+          "Wind (mph): 0.24 lb/ft²/h of water evaporate, and care is due from 0.2 lb/ft²/h on. Shade, screen or fog the concrete, and begin curing at once.",
+        ],
+      ],
+      "retarder literature: care from 0.20 lb/ft²/h, 1.0 kg/m²/h; 0.2435",
+    ],
+    [
+      {
+        "Concrete temp (°C)": 35,
+        "Air temp (°C)": 32,
+        "Relative humidity (%)": 25,
+        "Wind (km/h)": 24,
+      },
+      [
+        [
+          1,
+          "Wind (km/h)",
+          "Wind (km/h): 2.35 kg/m²/h of water evaporate, and care is due from 1 kg/m²/h on. Shade, screen or fog the concrete, and begin curing at once.",
+        ],
+      ],
+      "retarder literature: care from 0.20 lb/ft²/h, 1.0 kg/m²/h; 2.3453",
+    ],
+  ],
+};

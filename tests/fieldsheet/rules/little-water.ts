@@ -1,0 +1,21 @@
+import type { RuleCases } from "../rule-cases";
+
+export const cases: RuleCases = {
+  silent: [
+    [{ "Water before alcohol (pt)": 1 }, "common practice"],
+    [{ "Water before alcohol": "500 mL" }, "common practice"],
+  ],
+  speaks: [
+    [
+      { "Water before alcohol (oz)": 12 },
+      [
+        [
+          1,
+          "Water before alcohol (oz)",
+          "Water before alcohol (oz): 12 oz of water before the alcohol are less than the 16 oz that the method asks for. Look at the record again.",
+        ],
+      ],
+      "1 pt is 16 oz, common practice",
+    ],
+  ],
+};

@@ -1,0 +1,84 @@
+import type { RuleCases } from "../rule-cases";
+
+export const cases: RuleCases = {
+  silent: [
+    [
+      {
+        "Gravimetric air": 7,
+        "Relative yield": 1.04,
+      },
+      "1.0 % apart is agreement",
+    ],
+  ],
+  speaks: [
+    [
+      {
+        "Gravimetric air": 9,
+        "Relative yield": 1.04,
+      },
+      [
+        [
+          1,
+          "Gravimetric air",
+          "Gravimetric air: the density gives 9 % of air and the meter 6 %. The yield, 1.04, is off to the same side and rests on the same density: look first at the tare, the full mass and the volume of the measure.",
+        ],
+      ],
+      "our own reading of yield and density",
+    ],
+    [
+      {
+        "Gravimetric air": 3,
+        "Relative yield": 0.96,
+      },
+      [
+        [
+          1,
+          "Gravimetric air",
+          "Gravimetric air: the density gives 3 % of air and the meter 6 %. The yield, 0.96, is off to the same side and rests on the same density: look first at the tare, the full mass and the volume of the measure.",
+        ],
+      ],
+      "our own reading of yield and density",
+    ],
+    [
+      {
+        "Gravimetric air": 9,
+        "Relative yield": 0.96,
+      },
+      [
+        [
+          1,
+          "Gravimetric air",
+          "Gravimetric air: the density gives 9 % of air and the meter 6 %. The yield, 0.96, is off to the other side: look first at the batch masses and the moisture of the aggregate.",
+        ],
+      ],
+      "our own reading of yield and density",
+    ],
+    [
+      {
+        "Gravimetric air": 9,
+        "Relative yield": 1.01,
+      },
+      [
+        [
+          1,
+          "Gravimetric air",
+          "Gravimetric air: the density gives 9 % of air and the meter 6 %. The yield, 1.01, is near 1 and speaks for the density: look first at the readings of the meter.",
+        ],
+      ],
+      "our own reading of yield and density",
+    ],
+    [
+      {
+        "Gravimetric air": 9,
+      },
+      [
+        [
+          1,
+          "Gravimetric air",
+          "Gravimetric air: the density gives 9 % of air and the meter 6 %. Look at the batch masses, the tare, the moisture of the aggregate and the readings.",
+        ],
+      ],
+      "our own reading of yield and density",
+    ],
+  ],
+};

@@ -1,0 +1,34 @@
+import type { RuleCases } from "../rule-cases";
+
+const MANUAL = "a meter maker's manual (2019), describing ASTM C173";
+
+export const cases: RuleCases = {
+  silent: [
+    [{ "Time to settle (min)": 6 }, MANUAL + ": six minutes are allowed"],
+    [{ "Time to settle (s)": 300 }, "300 s are 5 min"],
+  ],
+  speaks: [
+    [
+      { "Time to settle (min)": 6.5 },
+      [
+        [
+          1,
+          "Time to settle (min)",
+          "Time to settle (min): the level needed 6.5 minutes to settle, more than the 6 allowed. The test is void: repeat it with more alcohol.",
+        ],
+      ],
+      MANUAL,
+    ],
+    [
+      { "Time to settle (s)": 390 },
+      [
+        [
+          1,
+          "Time to settle (s)",
+          "Time to settle (s): the level needed 6.5 minutes to settle, more than the 6 allowed. The test is void: repeat it with more alcohol.",
+        ],
+      ],
+      MANUAL + "; 390 s are 6.5 min",
+    ],
+  ],
+};

@@ -1,0 +1,113 @@
+import type { RuleCases } from "../rule-cases";
+
+export const cases: RuleCases = {
+  silent: [
+    [
+      {
+        "Slump (in)": 2.5,
+        "Specified slump": 2,
+      },
+      "from memory, ASTM C94: 2 ± 1/2",
+    ],
+    [
+      {
+        "Slump (in)": 5,
+        "Specified slump": 4,
+      },
+      "from memory, ASTM C94: 4 ± 1",
+    ],
+    [
+      {
+        Slump: "6 1/2 in",
+        "Nominal slump": "5 in",
+      },
+      "from memory, ASTM C94",
+    ],
+    [
+      {
+        "Slump (mm)": 65,
+        "Target slump (mm)": 50,
+      },
+      "from memory, ASTM C94: 50 ± 15 mm",
+    ],
+    [
+      {
+        "Slump (mm)": 100,
+        "Specified slump (in)": 4,
+      },
+      "two systems are not compared",
+    ],
+  ],
+  speaks: [
+    [
+      {
+        "Slump (in)": 2.75,
+        "Specified slump": 2,
+      },
+      [
+        [
+          1,
+          "Slump (in)",
+          "Slump (in): a slump of 2.75 in is too far from the 2 in specified; 1.5 to 2.5 in are allowed. A check test on another portion of the same sample decides.",
+        ],
+      ],
+      "from memory, ASTM C94",
+    ],
+    [
+      {
+        "Slump (in)": 5.25,
+        "Specified slump": 4,
+      },
+      [
+        [
+          1,
+          "Slump (in)",
+          "Slump (in): a slump of 5.25 in is too far from the 4 in specified; 3 to 5 in are allowed. A check test on another portion of the same sample decides.",
+        ],
+      ],
+      "from memory, ASTM C94",
+    ],
+    [
+      {
+        "Slump (in)": "3 1/4",
+        "Specified slump": 5,
+      },
+      [
+        [
+          1,
+          "Slump (in)",
+          "Slump (in): a slump of 3.25 in is too far from the 5 in specified; 3.5 to 6.5 in are allowed. A check test on another portion of the same sample decides.",
+        ],
+      ],
+      "from memory, ASTM C94: 5 ± 1 1/2",
+    ],
+    [
+      {
+        "Slump (mm)": 126,
+        "Target slump (mm)": 100,
+      },
+      [
+        [
+          1,
+          "Slump (mm)",
+          "Slump (mm): a slump of 126 mm is too far from the 100 mm specified; 75 to 125 mm are allowed. A check test on another portion of the same sample decides.",
+        ],
+      ],
+      "from memory, ASTM C94: 100 ± 25 mm",
+    ],
+    [
+      {
+        Slump: 105,
+        "Target slump": 150,
+      },
+      [
+        [
+          1,
+          "Slump",
+          "Slump: a slump of 105 mm is too far from the 150 mm specified; 110 to 190 mm are allowed. A check test on another portion of the same sample decides.",
+        ],
+      ],
+      "from memory, ASTM C94: 150 ± 40 mm",
+    ],
+  ],
+};
