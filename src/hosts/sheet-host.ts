@@ -1,6 +1,7 @@
 import type { CellValue } from "../measure/cell-value";
 import type { DecimalMark } from "../measure/number-from-cell";
 import type { Weight } from "../fieldsheet/rule";
+import type { RowsMoved } from "./rows-moved";
 
 /** A rectangle of cells on one sheet, positions from 0. */
 export interface CellArea {
@@ -101,6 +102,9 @@ export interface SheetHost {
   settings(): Promise<Settings>;
   saveSettings(settings: Settings): Promise<void>;
   onSelectionChange(listener: (place: CellPlace) => void): Promise<StopListening>;
-  /** Tells of edits, pastes, sorts, inserted and deleted rows; never of our own marks. */
-  onEdit(listener: (sheetId: string) => void): Promise<StopListening>;
+  /**
+   * Tells of edits, pastes, sorts, inserted and deleted rows; never of our own marks. Of whole rows
+   * it also tells where they were put in or taken out.
+   */
+  onEdit(listener: (sheetId: string, moved?: RowsMoved) => void): Promise<StopListening>;
 }

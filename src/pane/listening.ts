@@ -1,4 +1,6 @@
+import { areaAfter, type RowsMoved } from "../hosts/rows-moved";
 import type { SheetHost, StopListening } from "../hosts/sheet-host";
+import type { CheckedArea } from "./checked-area";
 import type { PaneCommands } from "./commands";
 import { liveCheck } from "./live-check";
 import type { PaneStore } from "./pane-state";
@@ -33,12 +35,23 @@ export function cursorFollower(store: PaneStore, host: SheetHost): (on: boolean)
   });
 }
 
+/** The checked table where it lies after rows were put in or taken out, until it is checked again. */
+function movedBy(checked: CheckedArea, moved: RowsMoved): CheckedArea {
+  const { read } = checked;
+  return { ...checked, read: { ...read, area: areaAfter(read.area, moved) } };
+}
+
 /** Checks again after edits while the live check is on. */
 export function followEdits(store: PaneStore, host: SheetHost, commands: PaneCommands): void {
   const follow = listening(store, () =>
     liveCheck(
       host,
-      (sheetId) => store.get().checked?.read.area.sheetId === sheetId,
+      (sheetId, moved) => {
+        const { checked } = store.get();
+        if (checked?.read.area.sheetId !== sheetId) return false;
+        if (moved) store.set({ checked: movedBy(checked, moved) });
+        return true;
+      },
       commands.checkAgain,
     ),
   );

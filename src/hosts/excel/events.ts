@@ -1,4 +1,5 @@
 import { firstCellOf } from "../cell-address";
+import type { RowsMoved } from "../rows-moved";
 import type { CellPlace, StopListening } from "../sheet-host";
 import { excelCan } from "./abilities";
 import { inExcel } from "./in-excel";
@@ -18,11 +19,11 @@ export function onSelection(listener: (place: CellPlace) => void): Promise<StopL
 
 /** Tells of changes of cells, rows and columns, also by sorting; not of those we caused. */
 export function onEditOfOthers(
-  listener: (sheetId: string) => void,
+  listener: (sheetId: string, moved?: RowsMoved) => void,
   own: OwnEdits,
 ): Promise<StopListening> {
-  const tell = async (event: { worksheetId: string; triggerSource?: string }): Promise<void> => {
-    if (!own.caused(event)) listener(event.worksheetId);
+  const tell = async (event: EditEvent): Promise<void> => {
+    if (!own.caused(event)) listener(event.worksheetId, rowsMovedBy(event));
   };
   return inExcel(async (context) => {
     const { worksheets } = context.workbook;
@@ -33,6 +34,23 @@ export function onEditOfOthers(
     await context.sync();
     return stopping(handlers);
   });
+}
+
+/** What the events of edits and of sorting have in common. */
+interface EditEvent {
+  readonly worksheetId: string;
+  readonly address: string;
+  readonly changeType?: string;
+  readonly triggerSource?: string;
+}
+
+/** Excel gives the rows that were put in or taken out as an address, such as "4:6". */
+function rowsMovedBy({ changeType, address }: EditEvent): RowsMoved | undefined {
+  if (changeType !== "RowInserted" && changeType !== "RowDeleted") return undefined;
+  const [first = "", last = first] = address.split(":");
+  const at = firstCellOf(first).row;
+  const count = firstCellOf(last).row - at + 1;
+  return { at, count: changeType === "RowInserted" ? count : -count };
 }
 
 type Handler = Pick<OfficeExtension.EventHandlerResult<unknown>, "context" | "remove">;
