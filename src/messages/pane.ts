@@ -98,6 +98,8 @@ export const paneMessages = {
   "test-input-check": "Check test, %",
   "test-input-deviation": "Deviation used, %",
   "test-no-limits": "Without limits there is nothing to compare the result with.",
+  "test-decides-nothing":
+    "A void or incomplete test decides nothing. Repeat it, or complete its record.",
   "test-margin-inside": "It lies {amount} % inside the nearer limit.",
   "test-margin-outside": "It lies {amount} % outside the limit.",
   "test-margin-on-limit": "It lies on the limit, which is within.",
@@ -149,7 +151,7 @@ export const paneMessages = {
   "trend-test-number": "test {number}",
   "trend-title": "Air content, {group}, {address}",
   "trend-key":
-    "Line in the middle: mean. Broken lines: control limits. Band: specification. Triangle: outside it. Ring: signal.",
+    "Line in the middle: mean. Broken lines: control limits. Band with dotted edges: specification. Triangle: outside it. Ring: signal.",
   "trend-points": "Valid tests: {points}.",
   "trend-left-out": "Left out: {void} void and {incomplete} incomplete.",
   "trend-limits": "Mean {mean} %, control limits {lower} % to {upper} %.",

@@ -19,16 +19,11 @@ export function reportView(store: PaneStore): {
     if (shown && checked) paper.replaceChildren(report(checked));
   };
   store.watch(({ checked }) => checked, show);
-  printInsteadOfPage(store);
+  const hint = element("p", { class: "hint" }, say("report-print-hint"));
+  const view = element("div", {}, nothing, print, hint, paper);
+  printInsteadOfPage(store, view);
   return {
-    view: element(
-      "div",
-      {},
-      nothing,
-      print,
-      element("p", { class: "hint" }, say("report-print-hint")),
-      paper,
-    ),
+    view,
     onShown(now) {
       shown = now;
       show();
@@ -37,11 +32,12 @@ export function reportView(store: PaneStore): {
 }
 
 /** Whatever stands on the page, paper gets the report alone, also from the browser's own command. */
-function printInsteadOfPage(store: PaneStore): void {
+function printInsteadOfPage(store: PaneStore, view: HTMLElement): void {
   let paper: HTMLElement | undefined;
   addEventListener("beforeprint", () => {
     const { checked } = store.get();
-    if (!checked) return;
+    // A pane that was replaced by another has nothing to print.
+    if (!checked || !view.isConnected) return;
     paper = element("div", { class: "fresh-paper" }, report(checked));
     document.body.append(paper);
   });

@@ -29,7 +29,15 @@ export function testView(store: PaneStore, commands: PaneCommands): HTMLElement 
     try {
       const read = testOfInputs(typed, decimal);
       const deviation = typedNumber(store.get().deviation, say("test-input-deviation"), decimal);
-      if (read) outcome.append(...outcomeOf(read.test, { deviation, check: read.check }, decimal));
+      if (!read) return;
+      const looked = whatIf(read.test, { deviation, check: read.check });
+      const row = rowUnderCursor(store.get());
+      outcome.append(
+        verdictView(looked, decimal, row === undefined || row.test === "valid"),
+        stepsView(looked, decimal),
+        outcomeGridView(looked, decimal),
+        turningPointsView(looked, decimal),
+      );
     } catch (error) {
       problem.textContent = problemSentence(error);
     }
@@ -79,20 +87,6 @@ export function testView(store: PaneStore, commands: PaneCommands): HTMLElement 
     problem,
     outcome,
   );
-}
-
-function outcomeOf(
-  test: Parameters<typeof whatIf>[0],
-  options: Parameters<typeof whatIf>[1],
-  decimal: DecimalMark,
-): HTMLElement[] {
-  const looked = whatIf(test, options);
-  return [
-    verdictView(looked, decimal),
-    stepsView(looked, decimal),
-    outcomeGridView(looked, decimal),
-    turningPointsView(looked, decimal),
-  ];
 }
 
 function rowUnderCursor({ checked, cursor }: PaneState): RowResult | undefined {

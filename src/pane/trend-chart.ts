@@ -6,7 +6,9 @@ const HEIGHT = 220;
 const POINT_RADIUS = 3.5;
 
 /** Colours of a chart, as CSS knows them. */
-type Ink = (name: "line" | "grid" | "text" | "band" | "limit" | "below" | "above") => string;
+type Ink = (
+  name: "line" | "grid" | "text" | "band" | "edge" | "limit" | "below" | "above",
+) => string;
 
 /**
  * Draws an individuals chart: the points in their order, mean and control limits as lines, the
@@ -58,6 +60,9 @@ function drawBand(plot: uPlot, points: readonly TrendPoint[], ink: Ink): void {
   const { ctx, bbox } = plot;
   ctx.save();
   ctx.fillStyle = ink("band");
+  ctx.strokeStyle = ink("edge");
+  ctx.lineWidth = 1.5 * devicePixelRatio;
+  ctx.setLineDash([2 * devicePixelRatio, 3 * devicePixelRatio]);
   points.forEach(({ limits: { low, high } }, i) => {
     if (low === undefined && high === undefined) return;
     // Whole pixels, so that neighbours meet without a seam.
@@ -66,6 +71,8 @@ function drawBand(plot: uPlot, points: readonly TrendPoint[], ink: Ink): void {
     const top = high === undefined ? bbox.top : plot.valToPos(high, "y", true);
     const bottom = low === undefined ? bbox.top + bbox.height : plot.valToPos(low, "y", true);
     ctx.fillRect(left, top, right - left, bottom - top);
+    if (high !== undefined) drawLine(ctx, left, right, top);
+    if (low !== undefined) drawLine(ctx, left, right, bottom);
   });
   ctx.restore();
 }
@@ -79,12 +86,16 @@ function drawLimits(plot: uPlot, limits: Trend["limits"], ink: Ink): void {
   for (const [name, value] of Object.entries(limits)) {
     const y = plot.valToPos(value, "y", true);
     ctx.setLineDash(name === "mean" ? [] : [6 * devicePixelRatio, 4 * devicePixelRatio]);
-    ctx.beginPath();
-    ctx.moveTo(bbox.left, y);
-    ctx.lineTo(bbox.left + bbox.width, y);
-    ctx.stroke();
+    drawLine(ctx, bbox.left, bbox.left + bbox.width, y);
   }
   ctx.restore();
+}
+
+function drawLine(ctx: CanvasRenderingContext2D, from: number, to: number, y: number): void {
+  ctx.beginPath();
+  ctx.moveTo(from, y);
+  ctx.lineTo(to, y);
+  ctx.stroke();
 }
 
 function drawPoint(plot: uPlot, point: TrendPoint, number: number, ink: Ink): void {

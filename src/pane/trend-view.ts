@@ -47,7 +47,7 @@ export function trendView(
     const { checked } = store.get();
     drawn?.destroy();
     drawn = undefined;
-    if (!trend || !checked || !shown) return;
+    if (!trend || !checked || !shown || !chart.isConnected) return;
     const sentences = trendSentences(trend, checked.decimal);
     words.replaceChildren(...sentences.map((sentence) => element("li", {}, sentence)));
     chart.hidden = trend.points.length === 0;

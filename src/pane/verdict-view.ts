@@ -5,8 +5,12 @@ import { badge } from "./badge";
 import { element } from "./element";
 import { shownChance, shownPercent } from "./shown-number";
 
-/** The result with its verdict, margin and chance, and what the check-test rule asks for next. */
-export function verdictView(looked: WhatIf, decimal: DecimalMark): HTMLElement {
+/**
+ * The result with its verdict, margin and chance, and what the check-test rule asks for next.
+ *
+ * @param stands Whether the test is valid; one that does not stand decides nothing.
+ */
+export function verdictView(looked: WhatIf, decimal: DecimalMark, stands: boolean): HTMLElement {
   const { air, verdict } = looked;
   return element(
     "div",
@@ -18,12 +22,17 @@ export function verdictView(looked: WhatIf, decimal: DecimalMark): HTMLElement {
       " ",
       ...(verdict ? [badge(verdict)] : []),
     ),
-    element("ul", {}, ...verdictSentences(looked, decimal).map((text) => element("li", {}, text))),
+    element(
+      "ul",
+      {},
+      ...verdictSentences(looked, decimal, stands).map((text) => element("li", {}, text)),
+    ),
   );
 }
 
 /** What there is to say about a result, one sentence each. */
-export function verdictSentences(looked: WhatIf, decimal: DecimalMark): string[] {
+export function verdictSentences(looked: WhatIf, decimal: DecimalMark, stands: boolean): string[] {
+  if (!stands) return [say("test-decides-nothing")];
   const { margin, certainty, decision } = looked;
   if (margin === undefined || !certainty || !decision) return [say("test-no-limits")];
   const amount = shownPercent(Math.abs(margin), decimal);

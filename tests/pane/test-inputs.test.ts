@@ -2,6 +2,7 @@ import { checkTable } from "../../src/fieldsheet/check-table";
 import { whatIf } from "../../src/acceptance/what-if";
 import type { CellValue } from "../../src/measure/cell-value";
 import { Problem } from "../../src/measure/problem";
+import { say } from "../../src/messages/catalogue";
 import { inputsOfRow, NO_INPUTS, testOfInputs } from "../../src/pane/test-inputs";
 import { turningPointSentence } from "../../src/pane/turning-points-view";
 import { verdictSentences } from "../../src/pane/verdict-view";
@@ -68,7 +69,7 @@ test("limits that are crossed are said", () => {
 // Derived: 7.75 − 0.60 = 7.15 → 7.25; 0.25 below 7.5. JCGM 106: s = 0.28 gives 0.814 (check value).
 test("the sentences give margin, chance and what comes next", () => {
   const { test } = testOfInputs(TYPED, ".")!;
-  const [margin, chance, decision] = verdictSentences(whatIf(test, { deviation: 0.28 }), ".");
+  const [margin, chance, decision] = verdictSentences(whatIf(test, { deviation: 0.28 }), ".", true);
   expect(margin).toBe("It lies 0.25 % inside the nearer limit.");
   expect(chance).toMatch(/is 81 %, with the deviation of 0.28 % that you gave/);
   expect(decision).toMatch(/accept/);
@@ -76,7 +77,7 @@ test("the sentences give margin, chance and what comes next", () => {
 
 test("a published deviation is called what it is: from memory and to be verified", () => {
   const { test } = testOfInputs(TYPED, ".")!;
-  expect(verdictSentences(whatIf(test), ".")[1]).toMatch(/C173.*from memory, to be verified/);
+  expect(verdictSentences(whatIf(test), ".", true)[1]).toMatch(/C173.*from memory, to be verified/);
 });
 
 test.each([
@@ -85,7 +86,12 @@ test.each([
   ["8.5", "7", /accept/],
 ])("reading %s with a check test of “%s” asks for the next step", (reading, check, asked) => {
   const read = testOfInputs({ ...TYPED, reading, check }, ".")!;
-  expect(verdictSentences(whatIf(read.test, { check: read.check }), ".")[2]).toMatch(asked);
+  expect(verdictSentences(whatIf(read.test, { check: read.check }), ".", true)[2]).toMatch(asked);
+});
+
+test("a test that does not stand decides nothing, whatever its numbers say", () => {
+  const { test } = testOfInputs(TYPED, ".")!;
+  expect(verdictSentences(whatIf(test), ".", false)).toEqual([say("test-decides-nothing")]);
 });
 
 test("how much it would take is said with both values (derived: 8.25 − 0.60 = 7.65 → 7.75)", () => {
