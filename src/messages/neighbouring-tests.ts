@@ -61,9 +61,9 @@ export const neighbouringTestsMessages = {
     "{where}: the density gives {gravimetric} % of air and the meter {volumetric} %. The yield, {yield}, is near 1 and speaks for the density: look first at the readings of the meter.",
   "density-outside-specification": "The fresh density is outside the specification.",
   "density-below-specification":
-    "{where}: the fresh density, {density} {unit}, is below the {limit} {unit} specified. Look at the air content and at the weighing; a check test decides.",
+    "{where}: the fresh density, {density} {unit}, is below the {limit} {unit} allowed. Look at the air content and at the weighing; a check test decides.",
   "density-above-specification":
-    "{where}: the fresh density, {density} {unit}, is above the {limit} {unit} specified. Look at the air content and at the weighing; a check test decides.",
+    "{where}: the fresh density, {density} {unit}, is above the {limit} {unit} allowed. Look at the air content and at the weighing; a check test decides.",
   "slump-outside-tolerance":
     "{where}: a slump of {slump} {unit} is too far from the {nominal} {unit} specified; {low} to {high} {unit} are allowed. A check test on another portion of the same sample decides.",
   "concrete-temperature": "The temperature of the concrete is outside its limits.",
@@ -76,13 +76,13 @@ export const neighbouringTestsMessages = {
   "bowl-too-small":
     "{where}: a bowl of {ft3} ft³ is smaller than the {least} ft³ that the method asks for. Standardise the bowl again, or use another meter.",
   "cup-out-of-tolerance":
-    "{where}: the calibrated cup holds {percent} % of the bowl; {low} to {high} % are allowed. Standardise it again: results with cups are off by that much for each cup.",
+    "{where}: the calibrated cup holds {percent} % of the bowl; {low} to {high} % are allowed. Each cup is counted as 1.00 %: standardise it again.",
   "evaporation-high":
     "{where}: {rate} {unit} of water evaporate, and care is due from {from} {unit} on. Shade, screen or fog the concrete, and begin curing at once.",
   "pressure-check-due":
     "{where}: with an aggregate correction factor of {factor} %, {from} % or more, a pressure meter is verified by the volumetric method. Make a volumetric test.",
   "stiff-pressure-check-due":
-    "{where}: with a slump of {slump} {unit}, 2 in or less, a pressure meter is verified by the volumetric method. Make a volumetric test.",
+    "{where}: with a slump of {slump} {unit}, {most} {unit} or less, a pressure meter is verified by the volumetric method. Make a volumetric test.",
   "discharged-late":
     "{where}: discharge ended {minutes} minutes after batching; {most} are allowed. See whether the purchaser agreed to more.",
 } as const;

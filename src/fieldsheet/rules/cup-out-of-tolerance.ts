@@ -1,5 +1,5 @@
 import { compareWithLimits } from "../../acceptance/limits";
-import { exact } from "../../measure/rounding";
+import { roundToStep } from "../../measure/rounding";
 import { litres } from "../../measure/volume";
 import { CUP_SHARE } from "../../methods/apparatus/meter-tolerances";
 import { firstOfEach } from "../first-of-each";
@@ -29,7 +29,8 @@ function shareOutside({ cupVolume, bowlVolume }: FieldValues): number | undefine
   const cup = cupVolume && litres(cupVolume, USUAL_CUPS);
   const bowl = bowlVolume && litres(bowlVolume, USUAL_BOWLS);
   if (!cup || !bowl) return undefined;
-  const percent = (cup / bowl) * 100;
-  const within = compareWithLimits(exact(percent), CUP_SHARE.low, CUP_SHARE.high) === "within";
-  return within ? undefined : Number(percent.toFixed(3));
+  // Compared to the place to which the tolerance is given.
+  const percent = roundToStep((cup / bowl) * 100, 0.01);
+  const verdict = compareWithLimits(percent, CUP_SHARE.low, CUP_SHARE.high);
+  return verdict === "within" ? undefined : percent;
 }

@@ -4,6 +4,7 @@ import { isPorousAggregate } from "../../methods/air-method/porous-aggregate";
 import {
   asksForVolumetricCheck,
   FACTOR_TO_VERIFY,
+  SLUMP_TO_VERIFY,
 } from "../../methods/pressure-air/volumetric-check";
 import type { Remark, Rule } from "../rule";
 
@@ -31,7 +32,7 @@ export const pressureCheckDue: Rule = {
     return {
       field: "slump",
       say: "stiff-pressure-check-due",
-      values: { slump: slump.value, unit },
+      values: { slump: slump.value, most: SLUMP_TO_VERIFY[system], unit },
     };
   },
 };

@@ -2,24 +2,12 @@ import type { RuleCases } from "../rule-cases";
 
 export const cases: RuleCases = {
   silent: [
-    [
-      {
-        "Bowl volume (ft³)": 0.075,
-      },
-      "Louisiana DOTD TR 202 (2008): 0.075 ft³",
-    ],
-    [
-      {
-        "Bowl volume (L)": 2.124,
-      },
-      "Louisiana DOTD TR 202 (2008): 0.075 ft³",
-    ],
+    [{ "Bowl volume (ft³)": 0.075 }, "Louisiana DOTD TR 202 (2008): 0.075 ft³"],
+    [{ "Bowl volume (L)": 2.124 }, "Louisiana DOTD TR 202 (2008): 0.075 ft³"],
   ],
   speaks: [
     [
-      {
-        "Bowl volume (ft³)": 0.0749,
-      },
+      { "Bowl volume (ft³)": 0.0749 },
       [
         [
           1,
@@ -30,9 +18,7 @@ export const cases: RuleCases = {
       "Louisiana DOTD TR 202 (2008): 0.075 ft³",
     ],
     [
-      {
-        "Bowl volume": "2.08 L",
-      },
+      { "Bowl volume": "2.08 L" },
       [
         [
           1,
@@ -44,18 +30,9 @@ export const cases: RuleCases = {
     ],
     [
       [
-        {
-          "Cup volume (mL)": 20,
-          "Bowl volume (ft³)": 0.074,
-        },
-        {
-          "Cup volume (mL)": 20,
-          "Bowl volume (ft³)": 0.074,
-        },
-        {
-          "Cup volume (mL)": 20,
-          "Bowl volume (ft³)": 0.074,
-        },
+        { "Cup volume (mL)": 20, "Bowl volume (ft³)": 0.074 },
+        { "Cup volume (mL)": 20, "Bowl volume (ft³)": 0.074 },
+        { "Cup volume (mL)": 20, "Bowl volume (ft³)": 0.074 },
       ],
       [
         [

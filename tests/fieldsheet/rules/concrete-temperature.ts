@@ -2,30 +2,13 @@ import type { RuleCases } from "../rule-cases";
 
 export const cases: RuleCases = {
   silent: [
-    [
-      {
-        "Concrete temp (°F)": 95,
-      },
-      "from memory, ACI 305.1: 95 °F, 35 °C",
-    ],
-    [
-      {
-        "Concrete temperature": 72,
-      },
-      "can only be °F, and is right",
-    ],
-    [
-      {
-        "Concrete temperature": 50,
-      },
-      "may be °F or °C, so nothing is said",
-    ],
+    [{ "Concrete temp (°F)": 95 }, "from memory, ACI 305.1: 95 °F, 35 °C"],
+    [{ "Concrete temperature": 72 }, "can only be °F, and is right"],
+    [{ "Concrete temperature": 50 }, "may be °F or °C, so nothing is said"],
   ],
   speaks: [
     [
-      {
-        "Concrete temp (°F)": 96,
-      },
+      { "Concrete temp (°F)": 96 },
       [
         [
           1,
@@ -36,9 +19,7 @@ export const cases: RuleCases = {
       "from memory, ACI 305.1: 95 °F, 35 °C",
     ],
     [
-      {
-        "Concrete temperature": "36 °C",
-      },
+      { "Concrete temperature": "36 °C" },
       [
         [
           1,
@@ -49,9 +30,7 @@ export const cases: RuleCases = {
       "from memory, ACI 305.1: 95 °F, 35 °C",
     ],
     [
-      {
-        "Concrete temperature (C)": 4,
-      },
+      { "Concrete temperature (C)": 4 },
       [
         [
           1,
@@ -62,9 +41,7 @@ export const cases: RuleCases = {
       "from memory, ASTM C94: 40 °F, 5 °C",
     ],
     [
-      {
-        "Concrete temp (°F)": 39,
-      },
+      { "Concrete temp (°F)": 39 },
       [
         [
           1,
@@ -75,10 +52,7 @@ export const cases: RuleCases = {
       "from memory, ASTM C94: 40 °F, 5 °C",
     ],
     [
-      {
-        "Concrete temp (°F)": 88,
-        "Max concrete temp": 85,
-      },
+      { "Concrete temp (°F)": 88, "Max concrete temp": 85 },
       [
         [
           1,

@@ -3,95 +3,55 @@ import type { RuleCases } from "../rule-cases";
 export const cases: RuleCases = {
   silent: [
     [
-      {
-        Density: 118,
-        "Specified density": 115,
-      },
+      { Density: 118, "Specified density": 115 },
       "±3 lb/ft³, common practice: on the limit is within",
     ],
-    [
-      {
-        Density: 1895,
-        "Target density": 1850,
-      },
-      "±50 kg/m³, our own pair",
-    ],
-    [
-      {
-        Density: 119,
-        "Min density": 110,
-        "Max density": 120,
-      },
-      "limits of the sheet",
-    ],
-    [
-      {
-        Density: 1850,
-        "Specified density": 115,
-      },
-      "two systems are not compared",
-    ],
-    [
-      {
-        Density: null,
-        "Specified density": 115,
-      },
-      "a blank is not a zero",
-    ],
+    [{ Density: 1895, "Target density": 1850 }, "±50 kg/m³, our own pair"],
+    [{ Density: 119, "Min density": 110, "Max density": 120 }, "limits of the sheet"],
+    [{ Density: 1850, "Specified density": 115 }, "two systems are not compared"],
+    [{ Density: null, "Specified density": 115 }, "a blank is not a zero"],
   ],
   speaks: [
     [
-      {
-        Density: 118.2,
-        "Specified density": 115,
-      },
+      { Density: 118.2, "Specified density": 115 },
       [
         [
           1,
           "Density",
-          "Density: the fresh density, 118.2 lb/ft³, is above the 118 lb/ft³ specified. Look at the air content and at the weighing; a check test decides.",
+          "Density: the fresh density, 118.2 lb/ft³, is above the 118 lb/ft³ allowed. Look at the air content and at the weighing; a check test decides.",
         ],
       ],
       "±3 lb/ft³, common practice",
     ],
     [
-      {
-        Density: 111.5,
-        "Specified density": 115,
-      },
+      { Density: 111.5, "Specified density": 115 },
       [
         [
           1,
           "Density",
-          "Density: the fresh density, 111.5 lb/ft³, is below the 112 lb/ft³ specified. Look at the air content and at the weighing; a check test decides.",
+          "Density: the fresh density, 111.5 lb/ft³, is below the 112 lb/ft³ allowed. Look at the air content and at the weighing; a check test decides.",
         ],
       ],
       "±3 lb/ft³, common practice",
     ],
     [
-      {
-        "Density (kg/m³)": 1901,
-        "Specified density": 1850,
-      },
+      { "Density (kg/m³)": 1901, "Specified density": 1850 },
       [
         [
           1,
           "Density (kg/m³)",
-          "Density (kg/m³): the fresh density, 1901 kg/m³, is above the 1900 kg/m³ specified. Look at the air content and at the weighing; a check test decides.",
+          "Density (kg/m³): the fresh density, 1901 kg/m³, is above the 1900 kg/m³ allowed. Look at the air content and at the weighing; a check test decides.",
         ],
       ],
       "±50 kg/m³, our own pair",
     ],
     [
-      {
-        Density: 121,
-        "Max density": 120,
-      },
+      { Density: 121, "Max density": 120 },
       [
         [
           1,
           "Density",
-          "Density: the fresh density, 121 lb/ft³, is above the 120 lb/ft³ specified. Look at the air content and at the weighing; a check test decides.",
+          "Density: the fresh density, 121 lb/ft³, is above the 120 lb/ft³ allowed. Look at the air content and at the weighing; a check test decides.",
         ],
       ],
       "limits of the sheet",

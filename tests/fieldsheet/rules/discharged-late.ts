@@ -2,28 +2,12 @@ import type { RuleCases } from "../rule-cases";
 
 export const cases: RuleCases = {
   silent: [
-    [
-      {
-        Batched: "10:00",
-        Discharged: "11:30",
-      },
-      "from memory, ASTM C94: 90 min",
-    ],
-    [
-      {
-        Batched: "10:00",
-        Discharged: "11:50",
-        "Discharge limit (min)": 120,
-      },
-      "limit of the sheet",
-    ],
+    [{ Batched: "10:00", Discharged: "11:30" }, "from memory, ASTM C94: 90 min"],
+    [{ Batched: "10:00", Discharged: "11:50", "Discharge limit (min)": 120 }, "limit of the sheet"],
   ],
   speaks: [
     [
-      {
-        Batched: "10:00",
-        Discharged: "11:31",
-      },
+      { Batched: "10:00", Discharged: "11:31" },
       [
         [
           1,
@@ -34,10 +18,7 @@ export const cases: RuleCases = {
       "from memory, ASTM C94",
     ],
     [
-      {
-        Batched: "23:30",
-        Discharged: "01:05",
-      },
+      { Batched: "23:30", Discharged: "01:05" },
       [
         [
           1,
@@ -48,11 +29,7 @@ export const cases: RuleCases = {
       "from memory, ASTM C94, past midnight",
     ],
     [
-      {
-        Batched: "10:00",
-        Discharged: "11:10",
-        "Discharge limit": 60,
-      },
+      { Batched: "10:00", Discharged: "11:10", "Discharge limit": 60 },
       [
         [
           1,

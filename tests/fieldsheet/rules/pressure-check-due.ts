@@ -2,42 +2,17 @@ import type { RuleCases } from "../rule-cases";
 
 export const cases: RuleCases = {
   silent: [
+    [{ Method: "C231", "Aggregate correction factor": 0.7 }, "Kansas DOT KT-18"],
+    [{ Method: "C231", "Slump (in)": 3 }, "Kansas DOT KT-18"],
+    [{ Method: "C173", "Aggregate correction factor": 0.9 }, "the volumetric method needs none"],
     [
-      {
-        Method: "C231",
-        "Aggregate correction factor": 0.7,
-      },
-      "Kansas DOT KT-18",
-    ],
-    [
-      {
-        Method: "C231",
-        "Slump (in)": 3,
-      },
-      "Kansas DOT KT-18",
-    ],
-    [
-      {
-        Method: "C173",
-        "Aggregate correction factor": 0.9,
-      },
-      "the volumetric method needs none",
-    ],
-    [
-      {
-        Method: "C231",
-        Aggregate: "lightweight",
-        "Aggregate correction factor": 0.9,
-      },
+      { Method: "C231", Aggregate: "lightweight", "Aggregate correction factor": 0.9 },
       "one cause, told by wrong-method-for-aggregate",
     ],
   ],
   speaks: [
     [
-      {
-        Method: "Pressure",
-        "Aggregate correction factor": 0.8,
-      },
+      { Method: "Pressure", "Aggregate correction factor": 0.8 },
       [
         [
           1,
@@ -48,10 +23,7 @@ export const cases: RuleCases = {
       "Kansas DOT KT-18",
     ],
     [
-      {
-        Method: "C231",
-        "Slump (in)": 2,
-      },
+      { Method: "C231", "Slump (in)": 2 },
       [
         [
           1,
@@ -62,15 +34,12 @@ export const cases: RuleCases = {
       "Kansas DOT KT-18",
     ],
     [
-      {
-        Method: "C231",
-        "Slump (mm)": 45,
-      },
+      { Method: "C231", "Slump (mm)": 45 },
       [
         [
           1,
           "Slump (mm)",
-          "Slump (mm): with a slump of 45 mm, 2 in or less, a pressure meter is verified by the volumetric method. Make a volumetric test.",
+          "Slump (mm): with a slump of 45 mm, 50 mm or less, a pressure meter is verified by the volumetric method. Make a volumetric test.",
         ],
       ],
       "Kansas DOT KT-18; our own pair",

@@ -2,48 +2,15 @@ import type { RuleCases } from "../rule-cases";
 
 export const cases: RuleCases = {
   silent: [
-    [
-      {
-        "Slump (in)": 2.5,
-        "Specified slump": 2,
-      },
-      "from memory, ASTM C94: 2 ± 1/2",
-    ],
-    [
-      {
-        "Slump (in)": 5,
-        "Specified slump": 4,
-      },
-      "from memory, ASTM C94: 4 ± 1",
-    ],
-    [
-      {
-        Slump: "6 1/2 in",
-        "Nominal slump": "5 in",
-      },
-      "from memory, ASTM C94",
-    ],
-    [
-      {
-        "Slump (mm)": 65,
-        "Target slump (mm)": 50,
-      },
-      "from memory, ASTM C94: 50 ± 15 mm",
-    ],
-    [
-      {
-        "Slump (mm)": 100,
-        "Specified slump (in)": 4,
-      },
-      "two systems are not compared",
-    ],
+    [{ "Slump (in)": 2.5, "Specified slump": 2 }, "from memory, ASTM C94: 2 ± 1/2"],
+    [{ "Slump (in)": 5, "Specified slump": 4 }, "from memory, ASTM C94: 4 ± 1"],
+    [{ Slump: "6 1/2 in", "Nominal slump": "5 in" }, "from memory, ASTM C94"],
+    [{ "Slump (mm)": 65, "Target slump (mm)": 50 }, "from memory, ASTM C94: 50 ± 15 mm"],
+    [{ "Slump (mm)": 100, "Specified slump (in)": 4 }, "two systems are not compared"],
   ],
   speaks: [
     [
-      {
-        "Slump (in)": 2.75,
-        "Specified slump": 2,
-      },
+      { "Slump (in)": 2.75, "Specified slump": 2 },
       [
         [
           1,
@@ -54,10 +21,7 @@ export const cases: RuleCases = {
       "from memory, ASTM C94",
     ],
     [
-      {
-        "Slump (in)": 5.25,
-        "Specified slump": 4,
-      },
+      { "Slump (in)": 5.25, "Specified slump": 4 },
       [
         [
           1,
@@ -68,10 +32,7 @@ export const cases: RuleCases = {
       "from memory, ASTM C94",
     ],
     [
-      {
-        "Slump (in)": "3 1/4",
-        "Specified slump": 5,
-      },
+      { "Slump (in)": "3 1/4", "Specified slump": 5 },
       [
         [
           1,
@@ -82,10 +43,7 @@ export const cases: RuleCases = {
       "from memory, ASTM C94: 5 ± 1 1/2",
     ],
     [
-      {
-        "Slump (mm)": 126,
-        "Target slump (mm)": 100,
-      },
+      { "Slump (mm)": 126, "Target slump (mm)": 100 },
       [
         [
           1,
@@ -96,10 +54,7 @@ export const cases: RuleCases = {
       "from memory, ASTM C94: 100 ± 25 mm",
     ],
     [
-      {
-        Slump: 105,
-        "Target slump": 150,
-      },
+      { Slump: 105, "Target slump": 150 },
       [
         [
           1,
