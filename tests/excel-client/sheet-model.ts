@@ -25,6 +25,13 @@ export interface TableModel {
   showTotals: boolean;
 }
 
+export interface ChartModel {
+  type: string;
+  from: Rectangle;
+  title: string;
+  place: Rectangle | undefined;
+}
+
 export interface ProtectionModel {
   protected: boolean;
   allowFormatCells: boolean;
@@ -49,6 +56,7 @@ export interface SheetModel {
   merges: Rectangle[];
   filter: { block: Rectangle; hiddenRows: number[] } | undefined;
   tables: TableModel[];
+  charts: ChartModel[];
   protection: ProtectionModel;
 }
 
@@ -69,6 +77,7 @@ export function newSheet(id: string, name: string): SheetModel {
     merges: [],
     filter: undefined,
     tables: [],
+    charts: [],
     protection: { protected: false, allowFormatCells: false, allowEditObjects: false },
   };
 }

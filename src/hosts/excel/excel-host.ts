@@ -1,5 +1,6 @@
 import type { DecimalMark } from "../../measure/number-from-cell";
 import type { SheetHost } from "../sheet-host";
+import { addLineChart } from "./chart";
 import { decimalMarkOfExcel } from "./decimal-mark";
 import { onEditOfOthers, onSelection } from "./events";
 import { putMarks, removeMarks } from "./marking";
@@ -26,6 +27,7 @@ export function excelHost(): SheetHost {
     mark: (marks, withNotes) => own.during(() => putMarks(marks, withNotes)),
     unmark: () => own.during(removeMarks),
     writeResultsSheet: (name, table) => own.during(() => writeNewSheet(name, table)),
+    addChart: (chart) => own.during(() => addLineChart(chart)),
     settings: readSettings,
     saveSettings: writeSettings,
     onSelectionChange: onSelection,

@@ -1,26 +1,30 @@
 import { isCellError, type CellValue } from "../../measure/cell-value";
 import { Problem } from "../../measure/problem";
+import { freeSheetName } from "../sheet-name";
 import { pieces } from "./chunk-size";
 import { inExcel } from "./in-excel";
-import { freeSheetName } from "../sheet-name";
 
 /** Rows of an Excel sheet. */
 const MOST_ROWS = 1_048_576;
 
 type Table = readonly (readonly CellValue[])[];
 
+/** Adds to a sheet what goes with its table; done with the next sync. */
+type Finish = (sheet: Excel.Worksheet, table: Excel.Range) => void;
+
 /**
  * Writes a table, with its header row first, to a new sheet and shows it.
  *
  * @param name The name wanted; where a sheet has it already, the new one gets a number behind it.
+ * @param finish What else to put on the sheet.
  * @returns The name of the new sheet.
  * @throws Problem `results-too-long`.
  */
-export async function writeNewSheet(name: string, table: Table): Promise<string> {
+export async function writeNewSheet(name: string, table: Table, finish?: Finish): Promise<string> {
   if (table.length > MOST_ROWS) throw new Problem("results-too-long", { rows: table.length });
   const added = await addSheet(name);
   try {
-    await fillSheet(added.id, table);
+    await fillSheet(added.id, table, finish);
   } catch (error) {
     await forgetSheet(added.id);
     throw error;
@@ -41,8 +45,8 @@ function addSheet(wanted: string): Promise<{ readonly id: string; readonly name:
   });
 }
 
-function fillSheet(id: string, table: Table): Promise<void> {
-  const columns = Math.max(1, ...table.map((row) => row.length));
+function fillSheet(id: string, table: Table, finish?: Finish): Promise<void> {
+  const columns = table.reduce((most, row) => Math.max(most, row.length), 1);
   return inExcel(async (context) => {
     const sheet = context.workbook.worksheets.getItem(id);
     let row = 0;
@@ -56,6 +60,7 @@ function fillSheet(id: string, table: Table): Promise<void> {
     const header = sheet.getRangeByIndexes(0, 0, 1, columns);
     header.format.font.bold = true;
     header.getEntireColumn().format.autofitColumns();
+    finish?.(sheet, sheet.getRangeByIndexes(0, 0, Math.max(1, table.length), columns));
     sheet.activate();
     await context.sync();
   });

@@ -1,6 +1,7 @@
 import { around, cellAt, rectangleFrom, rectanglesFrom, WHOLE_SHEET } from "../block";
 import { ExcelError } from "../excel-error";
 import type { SheetModel } from "../sheet-model";
+import { ChartCollection } from "./chart";
 import { Emulated, EmulatedCollection, type Session } from "./emulated";
 import { CommentCollection, NoteCollection } from "./note";
 import { Range } from "./range";
@@ -30,6 +31,9 @@ export class Worksheet extends Emulated {
   }
   get Notes(): NoteCollection {
     return new NoteCollection(this.session, this.sheet);
+  }
+  get Charts(): ChartCollection {
+    return new ChartCollection(this.session, this.sheet);
   }
   get Comments(): CommentCollection {
     return new CommentCollection(this.session, this.sheet);

@@ -94,6 +94,18 @@ const COMMANDS: readonly Command[] = [
     outcome: (name) => excel.workbook.sheets.find((sheet) => sheet.name === name)?.grid,
   },
   {
+    name: "add a chart",
+    before: nothing,
+    act: (h) =>
+      h.addChart!({
+        sheetName: "Findings",
+        title: "Air",
+        names: ["L-1"],
+        lines: [{ name: "Air", values: [5.25] }],
+      }),
+    outcome: (name) => excel.workbook.sheets.find((sheet) => sheet.name === name)?.charts,
+  },
+  {
     name: "select a cell",
     before: nothing,
     act: (h) => h.select({ sheetId: excel.workbook.sheet(1).id, row: 2, column: 2 }),
