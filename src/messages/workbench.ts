@@ -11,5 +11,9 @@ export const workbenchMessages = {
   "file-empty": "“{name}” holds no cells. Choose another file.",
   "file-too-large":
     "“{name}” holds {rows} rows, more than the {most} that the workbench takes. Use the add-in in Excel.",
+  "changes-would-be-lost":
+    "The workbook has been changed, and the workbench saves nothing. Open another one and lose the changes?",
+  "workbench-not-started":
+    "The workbench could not start, because a part of it is missing. Run npm start again, then load the page again.",
   "sample-not-loaded": "The sample could not be loaded. Start the workbench again with npm start.",
 } as const;

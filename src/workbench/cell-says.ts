@@ -11,8 +11,13 @@ const MOVES_FORMULAS = /^sheet\.mutation\.(insert|remove|move|reorder|delete)-/;
  * Shows under the grid why the selected cell holds an error, as Excel does on the cell's card.
  *
  * @param line The element for the sentence.
+ * @returns Stops it.
  */
-export function showWhatCellsSay(api: FUniver, sentences: ErrorSentences, line: HTMLElement): void {
+export function showWhatCellsSay(
+  api: FUniver,
+  sentences: ErrorSentences,
+  line: HTMLElement,
+): () => void {
   const show = () => {
     const sheet = api.getActiveWorkbook()?.getActiveSheet();
     const cell = sheet?.getActiveCell();
@@ -35,11 +40,14 @@ export function showWhatCellsSay(api: FUniver, sentences: ErrorSentences, line: 
     line.replaceChildren(name, sentence);
   };
   show();
-  api.addEvent(api.Event.SelectionChanged, show);
-  api.getFormula().calculationResultApplied(show);
-  api.addEvent(api.Event.CommandExecuted, ({ id }) => {
-    if (!MOVES_FORMULAS.test(id)) return;
-    sentences.clear();
-    api.getFormula().executeCalculation();
-  });
+  const listening = [
+    api.addEvent(api.Event.SelectionChanged, show),
+    api.getFormula().calculationResultApplied(show),
+    api.addEvent(api.Event.CommandExecuted, ({ id }) => {
+      if (!MOVES_FORMULAS.test(id)) return;
+      sentences.clear();
+      api.getFormula().executeCalculation();
+    }),
+  ];
+  return () => listening.forEach((each) => each.dispose());
 }

@@ -7,6 +7,8 @@ declare global {
   var univer: FUniver;
 }
 
+/** The cells are one picture; where each of them is, the spreadsheet tells. */
+const CELLS = "canvas[id^='univer-sheet-main-canvas']";
 const LONGEST_WAIT = 10_000;
 
 /** What the browser asked for and complained about since the page was opened. */
@@ -17,6 +19,9 @@ export interface Traffic {
 
 /** The workbench in a browser: cells are typed into by hand and read through the spreadsheet. */
 export class WorkbenchPage {
+  /** What is answered when the workbench asks whether changes may be lost. */
+  losesChanges = true;
+
   private constructor(
     readonly page: Page,
     readonly traffic: Traffic,
@@ -35,8 +40,9 @@ export class WorkbenchPage {
     const last = page.waitForRequest(`${origin}/assets/icon-32.png`);
     await page.goto(`${origin}/workbench.html`);
     await last;
+    await page.locator(CELLS).waitFor();
     const workbench = new WorkbenchPage(page, traffic);
-    await page.waitForFunction(() => Boolean(globalThis.univer?.getActiveWorkbook()));
+    page.on("dialog", (dialog) => (workbench.losesChanges ? dialog.accept() : dialog.dismiss()));
     return workbench;
   }
 
@@ -48,14 +54,12 @@ export class WorkbenchPage {
   }
 
   async click(cell: string): Promise<void> {
-    const middle = await this.page.evaluate((address) => {
+    const position = await this.page.evaluate((address) => {
       const sheet = globalThis.univer.getActiveWorkbook()!.getActiveSheet();
-      const cells = document.querySelector("canvas[id^='univer-sheet-main-canvas']")!;
-      const { left, top } = cells.getBoundingClientRect();
       const { x, y, width, height } = sheet.getRange(address).getCellRect();
-      return { x: left + x + width / 2, y: top + y + height / 2 };
+      return { x: x + width / 2, y: y + height / 2 };
     }, cell);
-    await this.page.mouse.click(middle.x, middle.y);
+    await this.page.locator(CELLS).click({ position });
   }
 
   /** What a cell of the sheet that is shown displays. */

@@ -78,6 +78,13 @@ test("a sentence stays with its formula when a row is put in above it", async ()
   await workbench.untilSaid("A meter reading of 10 % is beyond the 9 %");
 });
 
+test("changes are not thrown away without asking", async () => {
+  workbench.losesChanges = false;
+  await workbench.page.getByRole("button", { name: "Open the sample" }).click();
+  await workbench.untilShown("A2", "5.75");
+  workbench.losesChanges = true;
+});
+
 test("a file of one's own is opened in the browser", async () => {
   await workbench.page.locator("#file").setInputFiles({
     name: "north-yard.csv",
@@ -98,6 +105,11 @@ test("a file that cannot be read is said, and the open workbook stays", async ()
   });
   await workbench.untilSaid("“picture.xlsx” cannot be read");
   expect(await workbench.shown("B2")).toBe("5.25");
+});
+
+test("the sample is there again at any time", async () => {
+  await workbench.page.getByRole("button", { name: "Open the sample" }).click();
+  await workbench.untilShown("W2", "5.75");
 });
 
 test("nothing is asked for once the page has loaded, and the browser has no complaint", () => {

@@ -21,12 +21,26 @@ const SELECTS: ReadonlySet<string> = new Set([
   "sheet.operation.set-worksheet-active",
 ]);
 
-/** Tells of every change of cells, with the sheet it happened on. Marks and notes are none. */
+/**
+ * Tells of every change of cells, with the sheet it happened on, and once more when the formulas
+ * have followed it. Marks and notes are no change, though formulas are computed after them, too.
+ */
 export function listenToEdits(api: FUniver, listener: (sheetId: string) => void): () => void {
-  return listen(api, CHANGES_CELLS, (params) => {
+  let followed: string | undefined;
+  const stopListening = listen(api, CHANGES_CELLS, (params, byFormula) => {
     const sheetId = (params as { subUnitId?: unknown } | undefined)?.subUnitId;
-    if (typeof sheetId === "string") listener(sheetId);
+    if (byFormula || typeof sheetId !== "string") return;
+    followed = sheetId;
+    listener(sheetId);
   });
+  const results = api.getFormula().calculationResultApplied(() => {
+    if (followed !== undefined) listener(followed);
+    followed = undefined;
+  });
+  return () => {
+    stopListening();
+    results.dispose();
+  };
 }
 
 /** Tells the first cell of what is selected, whenever something else is. */
@@ -44,10 +58,10 @@ export function listenToSelection(api: FUniver, listener: (place: CellPlace) => 
 function listen(
   api: FUniver,
   ids: ReadonlySet<string>,
-  heard: (params: unknown) => void,
+  heard: (params: unknown, byFormula: boolean) => void,
 ): () => void {
-  const listening = api.addEvent(api.Event.CommandExecuted, ({ id, params }) => {
-    if (ids.has(id)) heard(params);
+  const listening = api.addEvent(api.Event.CommandExecuted, ({ id, params, options }) => {
+    if (ids.has(id)) heard(params, options?.fromFormula === true);
   });
   return () => listening.dispose();
 }

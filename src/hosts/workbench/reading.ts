@@ -4,13 +4,14 @@ import { Problem } from "../../measure/problem";
 import { areaAddress } from "../cell-address";
 import type { CellArea, ReadArea, ReadScope } from "../sheet-host";
 import { filledBlock, type Rectangle } from "./filled-block";
+import { namedTableAround } from "./named-table";
 import { SheetCells } from "./sheet-cells";
 import { openWorkbook, sheetWithId, type Sheet } from "./workbook";
 
 /** So many cells are read within a few seconds. */
 const MOST_CELLS = 2_000_000;
 
-/** Reads what is selected, or the block of filled cells around the selected cell. */
+/** Reads what is selected, or the table around the selected cell: a named one, else the filled cells. */
 export function readScope(api: FUniver, scope: ReadScope): ReadArea {
   const sheet = openWorkbook(api).getActiveSheet();
   const selected = sheet.getSelection()?.getActiveRangeList() ?? [];
@@ -21,7 +22,7 @@ export function readScope(api: FUniver, scope: ReadScope): ReadArea {
   const { startRow, endRow, startColumn, endColumn } = selected[0]!.getRange();
   const block =
     scope === "table"
-      ? blockAround(sheet, cells)
+      ? tableAround(api, sheet, cells)
       : {
           // Whole rows or columns have no first or last cell of their own.
           top: startRow || 0,
@@ -68,11 +69,12 @@ function readBlock(sheet: Sheet, { top, left, bottom, right }: Rectangle): ReadA
   return { area, address: areaAddress(area), values };
 }
 
-function blockAround(sheet: Sheet, cells: SheetCells): Rectangle | undefined {
-  const cell = sheet.getActiveCell();
+function tableAround(api: FUniver, sheet: Sheet, cells: SheetCells): Rectangle | undefined {
+  const selected = sheet.getActiveCell();
+  if (!selected) return undefined;
+  const [row, column] = [selected.getRow(), selected.getColumn()];
   return (
-    (cell &&
-      filledBlock(cell.getRow(), cell.getColumn(), cells.isFilled.bind(cells), cells.used())) ??
-    undefined
+    namedTableAround(api, sheet, row, column) ??
+    filledBlock(row, column, cells.isFilled.bind(cells), cells.used())
   );
 }

@@ -8,9 +8,23 @@ import { writeResults } from "./results-sheet";
 import { KeptSettings } from "./settings";
 import { openWorkbook, sheetWithId } from "./workbook";
 
+/** The port for the workbench, which can also be left when another workbook is opened. */
+export interface WorkbenchHost extends SheetHost {
+  /** Stops whatever still listens. */
+  stopListening(): void;
+}
+
 /** The port for the spreadsheet of the workbench. */
-export function workbenchHost(api: FUniver): SheetHost {
+export function workbenchHost(api: FUniver): WorkbenchHost {
   const settings = new KeptSettings();
+  const listening = new Set<() => void>();
+  const untilStopped = (stop: () => void) => {
+    const stopOnce = () => {
+      if (listening.delete(stopOnce)) stop();
+    };
+    listening.add(stopOnce);
+    return stopOnce;
+  };
   return {
     decimalMark: () => answer(() => "."),
     read: (scope, progress) =>
@@ -32,8 +46,9 @@ export function workbenchHost(api: FUniver): SheetHost {
     writeResultsSheet: (name, table) => answer(() => writeResults(api, name, table)),
     settings: () => answer(() => settings.read()),
     saveSettings: (kept) => answer(() => settings.keep(kept)),
-    onSelectionChange: (listener) => answer(() => listenToSelection(api, listener)),
-    onEdit: (listener) => answer(() => listenToEdits(api, listener)),
+    onSelectionChange: (listener) => answer(() => untilStopped(listenToSelection(api, listener))),
+    onEdit: (listener) => answer(() => untilStopped(listenToEdits(api, listener))),
+    stopListening: () => [...listening].forEach((stop) => stop()),
   };
 }
 

@@ -20,6 +20,8 @@ const CELL_PADDING = 5;
 const USUAL_WIDTH = 10;
 /** Bold letters and other fonts are wider than the characters that a file counts. */
 const SPARE_CHARACTERS = 2;
+/** Where a name is known, as the spreadsheet says it. */
+const WHOLE_WORKBOOK = "AllDefaultWorkbook";
 const LINE_HEIGHT = 20;
 const ROW_PADDING = 4;
 
@@ -32,7 +34,20 @@ export function workbookData(name: string, file: FileWorkbook): Partial<IWorkboo
     locale: LocaleType.EN_US,
     sheetOrder: sheets.map(({ id }) => id!),
     sheets: Object.fromEntries(sheets.map((sheet) => [sheet.id!, sheet])),
+    resources: [{ name: "SHEET_DEFINED_NAME_PLUGIN", data: JSON.stringify(namesOfTables(shown)) }],
   };
+}
+
+/** Tables as names for their cells: the spreadsheet has names and no tables. */
+function namesOfTables(sheets: readonly FileSheet[]): Record<string, object> {
+  const names = sheets.flatMap(({ name: sheetName, tables = [] }) =>
+    tables.flatMap(({ name, range = "" }) => {
+      const cells = range.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2");
+      const formulaOrRefString = `'${sheetName.replaceAll("'", "''")}'!${cells}`;
+      return cells ? [{ id: name, name, formulaOrRefString, localSheetId: WHOLE_WORKBOOK }] : [];
+    }),
+  );
+  return Object.fromEntries(names.map((each) => [each.id, each]));
 }
 
 function sheetData(id: string, sheet: FileSheet, theme?: string[]): Partial<IWorksheetData> {
