@@ -18,8 +18,6 @@ beforeAll(async () => {
   browser = await launchBrowser();
   workbench = await WorkbenchPage.open(browser, server.origin);
   page = workbench.page;
-  // Opening another workbook asks whether the changes may go.
-  page.on("dialog", (dialog) => void dialog.accept());
 });
 afterAll(async () => {
   await browser?.close();
