@@ -174,3 +174,11 @@ test("a check once more takes in rows that were added below", async () => {
   await commands.checkAgain();
   expect(store.get().status).toBe("Loads!A1:E5 is checked. Tests: 4. Findings: 3.");
 });
+
+test("a chart is offered only where the spreadsheet draws charts", async () => {
+  const { store, host, commands } = pane();
+  expect(commands.addChart).toBeUndefined();
+  const drawing = paneCommands(store, { ...host, addChart: async ({ sheetName }) => sheetName });
+  await drawing.addChart!({ sheetName: "Trend", title: "Air", names: [], lines: [] });
+  expect(store.get().status).toBe("The chart is on the sheet “Trend”.");
+});
