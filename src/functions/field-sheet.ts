@@ -2,6 +2,7 @@ import { checkTable } from "../fieldsheet/check-table";
 import { checkedRows, findingsList } from "../fieldsheet/result-tables";
 import { tableOf } from "./runner/argument";
 import { orThrow } from "./runner/lift";
+import { refuseWholeColumn } from "./runner/shape";
 
 /**
  * Checks a table of volumetric air tests, row by row: test ("valid", "void" or "incomplete"), air content in %, specification ("within", "below" or "above") and the findings in words.
@@ -30,6 +31,7 @@ export function findings(headers: any[][], rows: any[][], low?: any[][], high?: 
 }
 
 function resultFor(headers: any[][], rows: any[][], low?: any[][], high?: any[][]) {
+  refuseWholeColumn(rows, "rows");
   const table = { headers: tableOf(headers).flat(), rows: tableOf(rows) };
   return checkTable(table, { low: tableOf(low).flat(), high: tableOf(high).flat() });
 }

@@ -5,6 +5,7 @@ export const alcoholUnitMissing: Rule = {
   id: "alcohol-unit-missing",
   weight: "error",
   needs: ["alcohol"],
+  anyMethod: true,
   basis:
     "The correction table has a column for each unit, and a guessed unit gives a wrong correction (common practice).",
   look({ unreadable: { alcohol: problem }, cells }) {

@@ -1,7 +1,12 @@
 import { Problem } from "../../measure/problem";
 
-/** Rows of a whole column; nobody means that many tests. */
-const WHOLE_COLUMN = 1_048_576;
+/** A column holds 1,048,576 rows, or a few less below its headers; nobody means that many tests. */
+const NEARLY_A_WHOLE_COLUMN = 1_000_000;
+
+/** Refuses a whole column. @throws Problem `whole-column`, with the argument's name. */
+export function refuseWholeColumn(table: readonly unknown[], where: string): void {
+  if (table.length >= NEARLY_A_WHOLE_COLUMN) throw new Problem("whole-column", { where });
+}
 
 export interface Shape {
   readonly rows: number;
@@ -23,7 +28,7 @@ export function commonShape(
   const columns = Math.max(...shapes.map((shape) => shape.columns));
   shapes.forEach((shape, i) => {
     const where = names[i] ?? "";
-    if (shape.rows >= WHOLE_COLUMN) throw new Problem("whole-column", { where });
+    refuseWholeColumn(tables[i]!, where);
     const fits = (size: number, whole: number) => size === 1 || size === whole;
     if (!fits(shape.rows, rows) || !fits(shape.columns, columns)) {
       throw new Problem("sizes-differ", {

@@ -1,0 +1,105 @@
+import { checkTable } from "../../src/fieldsheet/check-table";
+import { findTable } from "../../src/fieldsheet/layout";
+import { findingSentence } from "../../src/fieldsheet/finding-sentence";
+import { sheetFor, type Cells } from "./rule-cases";
+
+/** What is said of one bad record that stands between two sound ones, which must stay as they are. */
+function saidBetweenSoundRows(bad: Cells): string[] {
+  const { rows, findings, columns } = checkTable(sheetFor([{}, bad, {}]));
+  expect([rows[0], rows[2]].map((row) => [row!.test, row!.air])).toEqual([
+    ["valid", 6],
+    ["valid", 6],
+  ]);
+  expect(rows[1]!.air).toBeUndefined();
+  expect(rows[1]!.test).toBe("incomplete");
+  expect(findings.every(({ row }) => row === 1)).toBe(true);
+  return findings.map((finding) => findingSentence(finding, columns));
+}
+
+describe("one sentence says what is wrong and where, and the rows beside it stay", () => {
+  test.each<[what: string, bad: Cells, sentence: string]>([
+    [
+      "text in a reading",
+      { "First reading": "about 6" },
+      "First reading: “about 6” is not a number. Type a number, such as 5.25.",
+    ],
+    [
+      "a negative reading",
+      { "Second reading": -6 },
+      "Second reading: -6 is below zero, which cannot be. Look at the record again.",
+    ],
+    [
+      "a reading beyond the scale",
+      { "Second reading": 9.5 },
+      "Second reading: 9.5 % is beyond the 9 % that the neck scale is sure to reach. Enter the level that was read on the scale, and the calibrated cups in a column of their own.",
+    ],
+    [
+      "a reading off the grid",
+      { "Second reading": 6.1 },
+      "Second reading: 6.1 % is not on the quarter-percent grid. Readings are taken to the nearest 0.25 %: 6 or 6.25.",
+    ],
+    [
+      "part of a cup",
+      { Cups: 0.5 },
+      "Cups: 0.5 is not a whole number of calibrated cups. Only full cups count, each 1.00 %.",
+    ],
+    [
+      "cups below zero",
+      { Cups: -1 },
+      "Cups: -1 is below zero, which cannot be. Look at the record again.",
+    ],
+    [
+      "an unknown unit",
+      { "Alcohol (oz)": "2 cups" },
+      "Alcohol (oz): “cups” is not a unit of alcohol that the correction table lists. Use pt, oz, L or mL.",
+    ],
+    [
+      "alcohol beyond the table",
+      { "Alcohol (oz)": 96 },
+      "The correction table ends at 80 oz, and 96 oz lies beyond it. No correction can be given.",
+    ],
+    [
+      "an error value",
+      { "Second reading": { error: "#N/A" } },
+      "Second reading: the cell holds the error #N/A. Correct that cell first.",
+    ],
+    [
+      "an error value in a cell that only decides whether the test is void",
+      { Foam: { error: "#DIV/0!" } },
+      "Foam: the cell holds the error #DIV/0!. Correct that cell first.",
+    ],
+    [
+      "a number with a comma that can be read in two ways",
+      { "First reading": "6,25" },
+      "First reading: “6,25” can be read in two ways. Type 6.25 if the comma is a decimal comma.",
+    ],
+    [
+      "neither yes nor no",
+      { "Packed concrete": "a bit" },
+      "Packed concrete: “a bit” is neither yes nor no. Type yes, no, or nothing.",
+    ],
+    [
+      "true where a number belongs",
+      { "First reading": true },
+      "First reading: “true” is not a number. Type a number, such as 5.25.",
+    ],
+  ])("%s", (_, bad, sentence) => {
+    expect(saidBetweenSoundRows(bad)).toEqual([sentence]);
+  });
+});
+
+describe("there is no table to check", () => {
+  test.each([
+    ["an empty selection", []],
+    [
+      "blank cells",
+      [
+        [null, ""],
+        [null, null],
+      ],
+    ],
+    ["one cell", [["Tests"]]],
+  ])("%s", (_, block) => {
+    expect(() => findTable(block)).toThrow("no-header-row");
+  });
+});

@@ -1,0 +1,254 @@
+import fc from "fast-check";
+import { checkInSteps, checkTable } from "../../src/fieldsheet/check-table";
+import type { RowResult } from "../../src/fieldsheet/check-result";
+import type { SheetTable } from "../../src/fieldsheet/sheet-table";
+import type { CellValue } from "../../src/measure/cell-value";
+import { sheetFor, type Cells } from "./rule-cases";
+
+function resultOf(record: Cells, options = {}): RowResult {
+  return checkTable(sheetFor(record), options).rows[0]!;
+}
+
+describe("worked examples of the method: state and air", () => {
+  test.each<[record: Cells, test: string, air: number | undefined, source: string]>([
+    [
+      { "First reading": 5.5, "Second reading": 5.75 },
+      "valid",
+      5.75,
+      "a concrete field-technician study guide (2026)",
+    ],
+    [
+      { "First reading": 5.5, "Second reading": 6.25, "Third reading": 6.25 },
+      "valid",
+      6.25,
+      "a concrete field-technician study guide (2026)",
+    ],
+    [
+      { "Second reading": 6.25, "Alcohol (oz)": "3 pt" },
+      "valid",
+      6,
+      "derived from ASTM C173 Table 1: 6.25 - 0.3 = 5.95",
+    ],
+    [
+      { "First reading": 7.5, "Second reading": 7.75, "Alcohol (oz)": 64 },
+      "valid",
+      7.25,
+      "derived from ASTM C173 Table 1: 7.75 - 0.6 = 7.15",
+    ],
+    [
+      { "First reading": 8, "Second reading": 8, "Alcohol (oz)": "5 pt" },
+      "valid",
+      7,
+      "derived from ASTM C173 Table 1: 8 - 0.9 = 7.1",
+    ],
+    [
+      { "First reading": 8.25, "Second reading": 8.5, "Alcohol (oz)": 32, Cups: 3 },
+      "valid",
+      11.5,
+      "derived: 8.5 + 3 cups of 1.00 %",
+    ],
+    [
+      { "First reading": 5, "Second reading": 5.5, "Third reading": 6 },
+      "void",
+      undefined,
+      "derived from the rule of the third reading, common practice",
+    ],
+    [{ Foam: 2.25 }, "void", undefined, "over 2 divisions, a meter maker's manual (2019)"],
+    [{ "Time to settle": 6.5 }, "void", undefined, "over 6 min, a meter maker's manual (2019)"],
+    [{ "Second reading": null }, "incomplete", undefined, "a meter maker's manual (2019)"],
+    [{ "First reading": 5, "Second reading": 6 }, "incomplete", undefined, "common practice"],
+    [{ "Alcohol (oz)": null }, "incomplete", undefined, "common practice"],
+    [{ Foam: "some" }, "incomplete", undefined, "it decides, and cannot be read"],
+    [{ "Second reading": null, Foam: 3 }, "void", undefined, "void goes before incomplete"],
+    [{ Method: "C231" }, "incomplete", undefined, "no volumetric result"],
+    [{ Date: "someday" }, "valid", 6, "a date decides nothing about the air"],
+  ])("%j: %s %s (%s)", (record, test, air) => {
+    expect(resultOf(record)).toMatchObject({ test, air });
+  });
+});
+
+describe("the air against the specification", () => {
+  test.each<[record: Cells, options: object, verdict: string | undefined]>([
+    [{}, {}, undefined],
+    [{}, { low: 6, high: 6 }, "within"],
+    [{}, { low: 6.25 }, "below"],
+    [{}, { high: 5.75 }, "above"],
+    [{ Low: 5, High: 7 }, {}, "within"],
+    [{ Low: 5, High: 7 }, { low: 6.25 }, "below"],
+    [{ Target: 7, Tolerance: 1 }, {}, "within"],
+    [{ Target: 7.5, Tolerance: "±1" }, {}, "below"],
+    [{ Target: 7.5, Tolerance: null }, {}, undefined],
+    [{}, { low: [6.25] }, "below"],
+    [{}, { low: [null], high: [5] }, "above"],
+    [{ Foam: 3 }, { low: 6.25 }, undefined],
+  ])("%j with %j: %s", (record, options, verdict) => {
+    expect(resultOf(record, options).specification).toBe(verdict);
+  });
+
+  test("a column of limits is taken row by row, and a bad one says so in its row only", () => {
+    const sheet = sheetFor([{}, {}, {}]);
+    const { rows } = checkTable(sheet, { low: [5, "x", 6.25] });
+    expect(rows.map(({ specification }) => specification)).toEqual(["within", undefined, "below"]);
+    expect(rows.map(({ findings }) => findings.map(({ rule }) => rule))).toEqual([
+      [],
+      ["not-a-number"],
+      expect.arrayContaining(["outside-specification"]),
+    ]);
+  });
+});
+
+describe("what concerns the whole table is thrown", () => {
+  const rows = [[6, 6]];
+  test.each<[table: SheetTable, options: object, problem: string]>([
+    [{ headers: ["First reading"], rows }, {}, "headers-and-rows-differ"],
+    [{ headers: [null, ""], rows }, {}, "no-header-row"],
+    [{ headers: ["Sample", "Cups"], rows }, {}, "no-readings-column"],
+    [{ headers: ["First reading", "Second reading"], rows }, { low: [1, 2] }, "limits-do-not-fit"],
+    [{ headers: ["First reading", "Second reading"], rows }, { low: ["x"] }, "not-a-number"],
+  ])("%j with %j: %s", (table, options, problem) => {
+    expect(() => checkTable(table, options)).toThrow(problem);
+  });
+});
+
+/** Cells as they come: sound, blank, wrong, unreadable. */
+const anyCell: fc.Arbitrary<CellValue> = fc.oneof(
+  fc.constantFrom<CellValue[]>(null, "", "-", "n/a", 0, 3, 5, 5.25, 5.5, 6, 6.1, 12, -1, 2, 48),
+  fc.constantFrom<CellValue[]>(
+    "48 oz",
+    "1.4 L",
+    "yes",
+    "no",
+    "C231",
+    "about 6",
+    "5,25",
+    "2026-06-09",
+  ),
+  fc.constantFrom<CellValue[]>(true, false, { error: "#N/A" }, { error: "#REF!" }),
+  fc.double({ noNaN: true, noDefaultInfinity: true }),
+  fc.string({ maxLength: 8 }),
+);
+const HEADERS = [
+  "Sample",
+  "First reading",
+  "Second reading",
+  "Third reading",
+  "Final reading",
+  "Cups",
+  "Alcohol (oz)",
+  "Foam",
+  "Time to settle",
+  "Packed concrete",
+  "Leak",
+  "Reported air",
+  "Low",
+  "High",
+  "Method",
+  "Aggregate",
+  "Date",
+  "Test start",
+];
+const anyRow = fc.tuple(...HEADERS.map(() => anyCell));
+const anyRows = fc.array(anyRow, { minLength: 1, maxLength: 6 });
+const runs = { numRuns: 300 };
+
+describe("whatever stands in the cells", () => {
+  test("a state, an air content and findings stand for each row", () => {
+    fc.assert(
+      fc.property(anyRows, (rows) => {
+        const result = checkTable({ headers: HEADERS, rows });
+        expect(result.rows).toHaveLength(rows.length);
+        for (const { test, air, specification, findings, judged } of result.rows) {
+          expect(["valid", "void", "incomplete", ""]).toContain(test);
+          expect(test === "").toBe(judged.blank);
+          // A void or an incomplete test has no air; a valid one always has.
+          expect(air !== undefined).toBe(test === "valid");
+          if (air === undefined) expect(specification).toBeUndefined();
+          if (air !== undefined) expect(Number.isInteger(air * 4) && air >= 0).toBe(true);
+          expect(findings.some(({ weight }) => weight === "void")).toBe(test === "void");
+          if (test === "incomplete") expect(findings.length).toBeGreaterThan(0);
+          if (test === "") expect(findings).toEqual([]);
+        }
+      }),
+      runs,
+    );
+  });
+
+  test("every cell that cannot be read is spoken of once", () => {
+    fc.assert(
+      fc.property(anyRow, (row) => {
+        const [{ judged, findings }] = checkTable({ headers: HEADERS, rows: [row] }).rows as [
+          RowResult,
+        ];
+        const aboutReading = ["not-a-number", "cannot-be-read", "alcohol-unit-missing"];
+        const told = findings.filter(({ rule }) => aboutReading.includes(rule));
+        expect(told.map(({ field }) => field).sort()).toEqual(
+          Object.keys(judged.unreadable).sort(),
+        );
+      }),
+      runs,
+    );
+  });
+
+  test("one row never changes the result of another", () => {
+    fc.assert(
+      fc.property(anyRows, anyRow, (rows, other) => {
+        const alone = checkTable({ headers: HEADERS, rows }).rows;
+        const together = checkTable({ headers: HEADERS, rows: [...rows, other] }).rows;
+        const results = (of: readonly RowResult[]) =>
+          of
+            .slice(0, rows.length)
+            .map(({ test, air, specification }) => [test, air, specification]);
+        expect(results(together)).toEqual(results(alone));
+      }),
+      runs,
+    );
+  });
+
+  test("blank rows give blanks and move nothing", () => {
+    fc.assert(
+      fc.property(anyRows, fc.nat({ max: 5 }), (rows, at) => {
+        const blank: CellValue[] = HEADERS.map((_, i) => ["", null, "—"][i % 3] as CellValue);
+        const place = Math.min(at, rows.length);
+        const withBlank = [...rows.slice(0, place), blank, ...rows.slice(place)];
+        const result = checkTable({ headers: HEADERS, rows: withBlank });
+        expect(result.rows[place]).toMatchObject({ test: "", findings: [], sample: "" });
+        const without = checkTable({ headers: HEADERS, rows });
+        const found = (of: readonly RowResult[]) =>
+          of.flatMap(({ findings }) => findings.map(({ rule, field }) => [rule, field]));
+        expect(found(result.rows)).toEqual(found(without.rows));
+      }),
+      runs,
+    );
+  });
+
+  test("the table is left as it was, and the same table gives the same result", () => {
+    fc.assert(
+      fc.property(anyRows, (rows) => {
+        const table = { headers: HEADERS, rows };
+        const before = structuredClone(table);
+        const first = checkTable(table);
+        expect(table).toEqual(before);
+        expect(checkTable(table)).toEqual(first);
+      }),
+      { numRuns: 50 },
+    );
+  });
+});
+
+test("in steps or at once, the result is the same", () => {
+  const sheet = sheetFor(
+    Array.from({ length: 1200 }, (_, i) => ({ Foam: i % 4, "Reported air": 6 })),
+  );
+  const shares: number[] = [];
+  const steps = checkInSteps(sheet);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) {
+      expect(step.value).toEqual(checkTable(sheet));
+      break;
+    }
+    shares.push(step.value);
+  }
+  expect(shares.length).toBeGreaterThan(3);
+  expect(shares).toEqual([...shares].sort((a, b) => a - b));
+});

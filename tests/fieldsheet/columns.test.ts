@@ -1,0 +1,129 @@
+import { recogniseColumns } from "../../src/fieldsheet/columns";
+import { FIELDS, type FieldId } from "../../src/fieldsheet/fields";
+
+/** Field and unit that one header is recognised as, with nothing beside it. */
+function recognised(header: string): [field: string | undefined, unit: string | undefined] {
+  const [[field, place] = []] = Object.entries(recogniseColumns([header]));
+  return [field, place?.unit];
+}
+
+describe("every heading of a field is that field alone", () => {
+  test.each(
+    Object.entries(FIELDS).flatMap(([field, { headings }]) =>
+      headings.map((heading) => [heading, field] as const),
+    ),
+  )("%s: %s", (heading, field) => {
+    expect(recognised(heading)[0]).toBe(field);
+    expect(recognised(heading.toUpperCase())[0]).toBe(field);
+  });
+});
+
+describe("headers as people write them (common practice)", () => {
+  const rows: [header: string, field: FieldId, unit?: string][] = [
+    ["First reading (%)", "first", "%"],
+    ["  1st Reading ", "first"],
+    ["Initial Meter Reading, %", "first", "%"],
+    ["Meter reading no. 1", "first"],
+    ["Rdg 1", "first"],
+    ["1st Rdg.", "first"],
+    ["Reading, first", "first"],
+    ["R1", "first"],
+    ["2nd RDG (%)", "second", "%"],
+    ["Reading #2", "second"],
+    ["Confirming reading", "second"],
+    ["Third reading [%]", "third", "%"],
+    ["Final meter reading %", "final", "%"],
+    ["Reading", "final"],
+    ["Cups added (1 % each)", "cups", "%"],
+    ["No. of cups", "cups"],
+    ["Number of calibrated cups", "cups"],
+    ["Alcohol (oz)", "alcohol", "oz"],
+    ["Alcohol, pints", "alcohol", "pints"],
+    ["Alcohol (IPA, fl. oz.)", "alcohol", "oz"],
+    ["Alcohol (IPA) oz", "alcohol", "oz"],
+    ["Isopropyl alcohol, 70 % (mL)", "alcohol", "ml"],
+    ["IPA added [L]", "alcohol", "l"],
+    ["Amount of alcohol (gal)", "alcohol", "gal"],
+    ["Alcohol added after zeroing the meter (oz)", "lateAlcohol", "oz"],
+    ["Alcohol strength (%)", "alcoholStrength", "%"],
+    ["Foam (full divisions)", "foam", "full divisions"],
+    ["Foam on the neck", "foam"],
+    ["Time to settle, min", "settle", "min"],
+    ["Settling time (s)", "settle", "s"],
+    ["Undisturbed concrete?", "packed"],
+    ["Packed concrete left (y/n)", "packed", "y/n"],
+    ["Air", "air"],
+    ["Air content of the concrete (%)", "air", "%"],
+    ["Air, final", "air"],
+    ["Reported air %", "air", "%"],
+    ["Low", "low"],
+    ["Air min", "low"],
+    ["Spec. min", "low"],
+    ["Lower limit (%)", "low", "%"],
+    ["Air spec max.", "high"],
+    ["Target air (%)", "target", "%"],
+    ["± (%)", "tolerance", "%"],
+    ["Tolerance", "tolerance"],
+    ["Test #", "sample"],
+    ["Sample ID", "sample"],
+    ["Truck No.", "load"],
+    ["Ticket #", "load"],
+    ["Date tested", "date"],
+    ["Time of sampling", "sampledTo"],
+    ["Test started", "start"],
+    ["Time of test", "start"],
+    ["Meter No.", "meter"],
+    ["Date of meter check", "meterCheck"],
+    ["Inversion time, s", "inversion", "s"],
+    ["Agg. size (in.)", "aggregateSize", "in"],
+    ["Nominal max. size (mm)", "aggregateSize", "mm"],
+    ["Unit weight (lb/ft³)", "density", "lb/ft³"],
+    ["Air, gravimetric (%)", "gravimetricAir", "%"],
+  ];
+  test.each(rows.map(([header, field, unit]) => ({ header, field, unit })))(
+    "$header: $field $unit",
+    ({ header, field, unit }) => {
+      expect(recognised(header)).toEqual([field, unit]);
+    },
+  );
+});
+
+describe("headers that mean something else are left alone", () => {
+  test.each([
+    "Remarks",
+    "Tested by",
+    "No.",
+    "Number",
+    "Initial set",
+    "Alcohol supplier",
+    "Alcohol correction",
+    "Water (lb/yd³)",
+    "First name",
+    "Air entrainer (oz/cwt)",
+    "Test age",
+    "",
+  ])("%s", (header) => {
+    expect(recogniseColumns([header])).toEqual({});
+  });
+});
+
+describe("between columns", () => {
+  test("the plain heading wins over one that contains it, wherever it stands", () => {
+    const columns = recogniseColumns(["Air content by the lab", "Air"]);
+    expect(columns.air).toEqual({ index: 1, header: "Air", unit: undefined });
+  });
+
+  test("of two equals the one further left counts", () => {
+    expect(recogniseColumns(["Air", "Air"]).air?.index).toBe(0);
+  });
+
+  test("a column has one field", () => {
+    const columns = recogniseColumns(["First reading", "Second reading", "Reading"]);
+    expect(Object.values(columns).map(({ index }) => index)).toEqual([0, 1, 2]);
+  });
+
+  test("numbers, blanks and errors as headers are no hindrance", () => {
+    const columns = recogniseColumns([null, 7, true, { error: "#N/A" }, "Air"]);
+    expect(Object.keys(columns)).toEqual(["air"]);
+  });
+});

@@ -1,0 +1,90 @@
+import { recogniseColumns } from "../../src/fieldsheet/columns";
+import { readRecord } from "../../src/fieldsheet/read-record";
+import type { CellValue } from "../../src/measure/cell-value";
+
+/** A record of one row, read. */
+function read(cells: Readonly<Record<string, CellValue>>, decimal?: "," | ".") {
+  const columns = recogniseColumns(Object.keys(cells));
+  return readRecord(Object.values(cells), 0, columns, decimal);
+}
+
+describe("a cell is read as what its column is for", () => {
+  test.each<[header: string, cell: CellValue, field: string, value: unknown]>([
+    ["First reading", "5 1/4", "first", 5.25],
+    ["First reading", " 5.25 % ", "first", 5.25],
+    ["Cups", 0, "cups", 0],
+    ["Sample", 17, "sample", "17"],
+    ["Alcohol", "48 oz", "alcohol", { amount: 48, unit: "oz" }],
+    ["Alcohol (mL)", 1400, "alcohol", { amount: 1.4, unit: "L" }],
+    ["Alcohol (oz)", "3 pt", "alcohol", { amount: 3, unit: "pt" }],
+    ["Water before alcohol (pt)", 1, "water", { amount: 1, unit: "pt" }],
+    ["Time to settle", 3, "settle", 3],
+    ["Time to settle (s)", 90, "settle", 1.5],
+    ["Time to settle", "90 s", "settle", 1.5],
+    ["Inversion time", 45, "inversion", 45],
+    ["Inversion time (min)", 1, "inversion", 60],
+    ["Inversion time", "1:30", "inversion", 90],
+    ["Packed concrete", "x", "packed", true],
+    ["Packed concrete", false, "packed", false],
+    ["Alcohol after zeroing", "no", "lateAlcohol", false],
+    ["Alcohol after zeroing (oz)", 8, "lateAlcohol", true],
+    ["Alcohol after zeroing", "4 oz", "lateAlcohol", true],
+    ["Tolerance", "±1.5", "tolerance", 1.5],
+    ["Tolerance", "+/- 1.5 %", "tolerance", 1.5],
+    ["Date", "2026-06-09", "date", 46182],
+    ["Test start", "2:05 pm", "start", 845],
+    ["Aggregate size", "3/4 in", "aggregateSize", { size: 0.75, unit: "in" }],
+    ["Aggregate size", 19, "aggregateSize", { size: 19, unit: "mm" }],
+    ["Aggregate size", 0.75, "aggregateSize", { size: 0.75, unit: "in" }],
+    ["Aggregate size (mm)", 19, "aggregateSize", { size: 19, unit: "mm" }],
+  ])("%s, %j: %s %j", (header, cell, field, value) => {
+    const { values, unreadable } = read({ [header]: cell });
+    expect(unreadable).toEqual({});
+    expect(values).toEqual({ [field]: value });
+  });
+});
+
+test("the unit beside an amount goes before the unit in its header", () => {
+  const { values } = read({ "Alcohol (oz)": 1.4, "Alcohol unit": "L" });
+  expect(values.alcohol).toEqual({ amount: 1.4, unit: "L" });
+});
+
+test("a decimal comma is read where the workbook writes it", () => {
+  expect(read({ "First reading": "5,25" }, ",").values.first).toBe(5.25);
+  expect(read({ Alcohol: "1,4 L" }, ",").values.alcohol).toEqual({ amount: 1.4, unit: "L" });
+});
+
+describe("what says nothing is left out, and is no zero", () => {
+  test.each<[CellValue]>([[null], [""], ["  "], ["-"], ["—"], ["n/a"], ["N.A."]])("%j", (cell) => {
+    const { values, unreadable, blank } = read({ Cups: cell, "First reading": 6 });
+    expect([values, unreadable, blank]).toEqual([{ first: 6 }, {}, false]);
+  });
+});
+
+describe("a row is blank when every recognised cell is", () => {
+  test.each<[Readonly<Record<string, CellValue>>, boolean]>([
+    [{ Sample: null, "First reading": "" }, true],
+    [{ Sample: "-", "First reading": null, Remarks: "lunch" }, true],
+    [{ Sample: "S-1", "First reading": null }, false],
+    [{ Sample: null, "First reading": { error: "#N/A" } }, false],
+    [{ Sample: null, "First reading": 0 }, false],
+  ])("%j: %s", (cells, blank) => {
+    expect(read(cells).blank).toBe(blank);
+  });
+});
+
+test("a cell that cannot be read is kept with its problem, and hides none of the others", () => {
+  const { values, unreadable, cells } = read({
+    "First reading": "about 6",
+    "Second reading": 6,
+    "Alcohol (oz)": { error: "#REF!" },
+    Leak: "perhaps",
+  });
+  expect(values).toEqual({ second: 6 });
+  expect(cells.first).toBe("about 6");
+  expect(Object.entries(unreadable).map(([field, problem]) => [field, problem.id])).toEqual([
+    ["first", "not-a-number"],
+    ["alcohol", "cell-error"],
+    ["leak", "not-yes-or-no"],
+  ]);
+});

@@ -1,0 +1,64 @@
+import { checkTable } from "../../src/fieldsheet/check-table";
+import { checkedRows, findingsList } from "../../src/fieldsheet/result-tables";
+import { sheetFor } from "./rule-cases";
+
+const HEADER = ["row", "sample", "rule", "weight", "column", "value", "message"];
+
+test("four cells stand for each row, and blanks for a blank row", () => {
+  const sheet = sheetFor([
+    { Low: 5, High: 7 },
+    { Low: 5, Foam: 3 },
+  ]);
+  const blank = sheet.headers.map(() => null);
+  const rows = checkedRows(checkTable({ ...sheet, rows: [...sheet.rows, blank] }));
+  expect(rows).toEqual([
+    ["valid", 6, "within", ""],
+    ["void", "", "", expect.stringMatching(/^Foam: 3 divisions of foam/)],
+    ["", "", "", ""],
+  ]);
+});
+
+test("what concerns the whole sheet is said with its first test", () => {
+  const sheet = sheetFor([{ Sample: null, "First reading": null, "Second reading": null }, {}]);
+  const without = {
+    headers: sheet.headers.slice(0, 3),
+    rows: sheet.rows.map((row) => row.slice(0, 3)),
+  };
+  const rows = checkedRows(checkTable(without));
+  expect(rows.map((row) => row[3])).toEqual(["", expect.stringMatching(/no column for alcohol/)]);
+});
+
+test("every finding has a line, and a wrong result one more for each cause", () => {
+  const sheet = sheetFor([
+    {},
+    { Sample: "S-9", "Alcohol (oz)": 64, "Reported air": 6, Foam: 1 },
+    { Foam: 3, Sample: "S-10", "Reported air": 5 },
+  ]);
+  const list = findingsList(checkTable(sheet));
+  expect(list[0]).toEqual(HEADER);
+  expect(list.slice(1).map((line) => line.slice(0, 6))).toEqual([
+    [2, "S-9", "reported-air-wrong", "error", "Reported air", 6],
+    [2, "S-9", "correction-forgotten", "error", "Reported air", 6],
+    [3, "S-10", "foam-over-limit", "void", "Foam", 3],
+    [3, "S-10", "void-test-reported", "error", "Reported air", 5],
+    [3, "S-10", "void-without-repeat", "doubt", "Sample", "S-10"],
+  ]);
+});
+
+test("a finding points at what stands in the cell, errors too", () => {
+  const [, line] = findingsList(checkTable(sheetFor({ Foam: { error: "#REF!" } })));
+  expect(line!.slice(3, 6)).toEqual(["error", "Foam", "#REF!"]);
+});
+
+test("where nothing is found, one line says so", () => {
+  const list = findingsList(checkTable(sheetFor([{}, {}])));
+  expect(list).toEqual([
+    HEADER,
+    ["", "", "", "", "", "", expect.stringMatching(/^Nothing was found.*2/)],
+  ]);
+});
+
+test("a row without a sample is named by its load", () => {
+  const sheet = sheetFor({ Sample: null, Load: "L-4", Foam: 3 });
+  expect(findingsList(checkTable(sheet))[1]![1]).toBe("L-4");
+});
