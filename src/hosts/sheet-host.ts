@@ -77,6 +77,7 @@ export interface SheetHost {
   /**
    * Reads the selection, or the table around it: the spreadsheet table if there is one, else the
    * block of filled cells. A selection of whole rows or columns is cut to the cells in use.
+   * @param progress Told the rows read so far; what it throws ends the reading and is passed on.
    * @throws Problem `selection-empty`, `selection-in-parts`, `selection-too-large`, `host-busy` …
    */
   read(scope: ReadScope, progress?: (done: number) => void): Promise<ReadArea>;

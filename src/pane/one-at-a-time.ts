@@ -6,7 +6,7 @@ import { problemSentence } from "./problem-sentence";
 export interface Job {
   /** Shows how far the work is, lets the page breathe, and ends the work when it was stopped. */
   pause(share?: number): Promise<void>;
-  /** Shows what the work is at. */
+  /** Shows what the work is at, and ends the work when it was stopped. */
   tell(label: string): void;
 }
 
@@ -36,6 +36,7 @@ export function oneAtATime(store: PaneStore): Runner {
       if (stopped) throw new Stopped();
     },
     tell(label) {
+      if (stopped) throw new Stopped();
       const { work } = store.get();
       if (work) store.set({ work: { ...work, label } });
     },

@@ -49,7 +49,8 @@ export class Interpreter {
     } catch (error) {
       if (!(error instanceof ExcelError)) throw error;
       const { code: Code, message: Message } = error;
-      return { Results, Error: { Code, Message, ActionIndex: index, Location: "" } };
+      const ActionIndex = Math.min(index, body.Actions.length - 1);
+      return { Results, Error: { Code, Message, ActionIndex, Location: "" } };
     }
   }
 

@@ -72,7 +72,7 @@ const TOO_MUCH_TO_READ = new Set([
   "ResponsePayloadSizeLimitExceeded",
 ]);
 
-/** The error code of whatever Excel threw; "" where it has none. */
+/** The error code of whatever was thrown; "" where it has none. */
 export function codeOf(error: unknown): string {
   const { code } = (error ?? {}) as { code?: unknown };
   return typeof code === "string" ? code : "";
@@ -83,7 +83,7 @@ export function isTooMuchToRead(error: unknown): boolean {
   return TOO_MUCH_TO_READ.has(codeOf(error));
 }
 
-/** Turns whatever Excel threw into a problem with a sentence of ours. */
+/** Turns whatever went wrong in Excel into a problem with a sentence of ours. */
 export function problemFromExcel(error: unknown): Problem {
   if (error instanceof Problem) return error;
   return new Problem(SENTENCE_OF_CODE[codeOf(error)] ?? "host-failed");

@@ -1,6 +1,7 @@
 import { cellValueFrom, type CellValue } from "../../measure/cell-value";
 import { Problem } from "../../measure/problem";
 import type { CellArea } from "../sheet-host";
+import { tellProgress } from "./called-off";
 import { bytesOfRow, firstRows, nextRows } from "./chunk-size";
 import { isTooMuchToRead } from "./excel-errors";
 
@@ -36,7 +37,7 @@ export async function readValues(
       values.push(row.map(cellValueFrom));
     }
     size = nextRows(bytes, values.length * columns, columns);
-    progress?.(values.length);
+    tellProgress(progress, values.length);
   }
   return values;
 }

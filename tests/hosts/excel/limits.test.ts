@@ -129,7 +129,7 @@ describe("reading", () => {
   });
 
   test("stops where the caller calls it off", async () => {
-    const calledOff = Object.assign(new Error("stopped"), { name: "AbortError" });
+    const calledOff = new Error("stopped");
     const stop = (): void => {
       throw calledOff;
     };

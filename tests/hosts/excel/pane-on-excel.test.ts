@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { excelHost } from "../../../src/hosts/excel/excel-host";
+import { say } from "../../../src/messages/catalogue";
 import { paneCommands, type PaneCommands } from "../../../src/pane/commands";
 import { followEdits } from "../../../src/pane/listening";
 import { createPaneStore, type PaneStore } from "../../../src/pane/pane-state";
@@ -9,7 +10,10 @@ import { filledBlock, type Held, type SheetModel } from "../../excel-client/shee
 import { copyCells, deleteRows, edit, insertRows, sortRows } from "../../excel-client/user-edits";
 import { WorkbookModel } from "../../excel-client/workbook-model";
 
-/* The pane's live check on the Excel host: what it asks of Excel, and that it finds what a full check finds. */
+/*
+ * The pane on the Excel host: what its live check asks of Excel, that it finds what a full check finds, and that a long
+ * reading can be stopped.
+ */
 
 const HEADERS = ["Sample", "First reading", "Second reading", "Alcohol (oz)", "Reported air"];
 const ROWS = 8;
@@ -156,6 +160,22 @@ test("500 random edit scripts end with the findings of a full check", async () =
   // The scripts do make mistakes for the check to find.
   expect(found).toBeGreaterThan(200);
 }, 60_000);
+
+test("a long reading ends where the user stops it", async () => {
+  await openPane();
+  sheet.grid = [HEADERS, ...Array.from({ length: 200_000 }, () => ["L-1", 5, 5, 32, 5])];
+  excel.workbook.select(sheet, table());
+  excel.startCounting();
+  const checking = commands.check();
+  store.watch(
+    ({ work }) => work?.label,
+    () => excel.traffic.calls === 2 && commands.stop(),
+  );
+  await checking;
+  expect(store.get().status).toBe(say("pane-stopped"));
+  // Where the table is, its first rows, and one piece more that was on its way.
+  expect(excel.traffic.calls).toBe(3);
+});
 
 function later(milliseconds: number): Promise<void> {
   return new Promise((resolve) => setTimeout(resolve, milliseconds));
