@@ -16,7 +16,7 @@ const UNIT_OF = new Map(
     words.map((word) => [word, unit as WrittenAlcoholUnit] as const),
   ),
 );
-const AMOUNT_AND_UNIT = /^(.*[\d%¼½¾.])\s*([a-zA-Z][a-zA-Z3³. ]*)$/;
+const AMOUNT_AND_UNIT = /^([^a-zA-Z]*[\d%¼½¾.])\s*([a-zA-Z][a-zA-Z3³. ]*)$/;
 
 /** The unit that a word stands for, or `undefined` where it is not a unit of alcohol we know. */
 export function alcoholUnitNamed(word: string): WrittenAlcoholUnit | undefined {

@@ -7,7 +7,7 @@ export type DurationUnit = "s" | "min";
 
 const SECONDS: Readonly<Record<DurationUnit, number>> = { s: 1, min: 60 };
 const SPELLING = /^(?:(s|secs?|seconds?)|(?:m|mins?|minutes?))\.?$/i;
-const AMOUNT_AND_UNIT = /^(.*[\d¼½¾.])\s*([a-z]+\.?)$/i;
+const AMOUNT_AND_UNIT = /^([^a-z]*[\d¼½¾.])\s*([a-z]+\.?)$/i;
 const MINUTES_AND_SECONDS = /^(\d+):([0-5]\d)$/;
 
 /**
