@@ -14,6 +14,7 @@ export interface SpreadsheetUnderTest {
   /** The user types into a cell of the sheet in front. */
   edit(row: number, column: number, value: CellValue): void;
   insertRow(above: number): void;
+  deleteRow(at: number): void;
   /** The user writes the note of a cell, in place of one that it has. */
   giveNote(row: number, column: number, text: string): void;
   noteAt(row: number, column: number): string | undefined;
@@ -294,6 +295,21 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
         sheet.edit(1, 1, 6);
         await soon();
         expect(sheets).toHaveLength(told);
+      });
+
+      test("to edits tells where rows were put in and taken out", async () => {
+        await readAll();
+        const moves: unknown[] = [];
+        const stop = await host.onEdit((_, moved) => moved && moves.push(moved));
+        sheet.insertRow(2);
+        sheet.deleteRow(1);
+        sheet.edit(1, 1, 5.5);
+        await soon();
+        expect(moves).toEqual([
+          { at: 2, count: 1 },
+          { at: 1, count: -1 },
+        ]);
+        await stop();
       });
 
       test("to edits tells nothing of our own marks", async () => {

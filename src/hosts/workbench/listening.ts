@@ -1,4 +1,6 @@
+import type { IRange } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
+import type { RowsMoved } from "../rows-moved";
 import type { CellPlace } from "../sheet-host";
 import { openWorkbook } from "./workbook";
 
@@ -15,6 +17,12 @@ const CHANGES_CELLS: ReadonlySet<string> = new Set([
   "sheet.mutation.move-columns",
 ]);
 
+/** Whether rows are put in or taken out. */
+const MOVES_ROWS: Readonly<Record<string, 1 | -1>> = {
+  "sheet.mutation.insert-row": 1,
+  "sheet.mutation.remove-rows": -1,
+};
+
 /** What it does when another cell is selected, on the same sheet or on another one. */
 const SELECTS: ReadonlySet<string> = new Set([
   "sheet.operation.set-selections",
@@ -25,13 +33,16 @@ const SELECTS: ReadonlySet<string> = new Set([
  * Tells of every change of cells, with the sheet it happened on, and once more when the formulas
  * have followed it. Marks and notes are no change, though formulas are computed after them, too.
  */
-export function listenToEdits(api: FUniver, listener: (sheetId: string) => void): () => void {
+export function listenToEdits(
+  api: FUniver,
+  listener: (sheetId: string, moved?: RowsMoved) => void,
+): () => void {
   let followed: string | undefined;
-  const stopListening = listen(api, CHANGES_CELLS, (params, byFormula) => {
-    const sheetId = (params as { subUnitId?: unknown } | undefined)?.subUnitId;
-    if (byFormula || typeof sheetId !== "string") return;
-    followed = sheetId;
-    listener(sheetId);
+  const stopListening = listen(api, CHANGES_CELLS, ({ id, params, byFormula }) => {
+    const { subUnitId, range } = (params ?? {}) as { subUnitId?: unknown; range?: IRange };
+    if (byFormula || typeof subUnitId !== "string") return;
+    followed = subUnitId;
+    listener(subUnitId, rowsMovedBy(id, range));
   });
   const results = api.getFormula().calculationResultApplied(() => {
     if (followed !== undefined) listener(followed);
@@ -41,6 +52,12 @@ export function listenToEdits(api: FUniver, listener: (sheetId: string) => void)
     stopListening();
     results.dispose();
   };
+}
+
+function rowsMovedBy(id: string, range: IRange | undefined): RowsMoved | undefined {
+  const sign = MOVES_ROWS[id];
+  if (sign === undefined || !range) return undefined;
+  return { at: range.startRow, count: sign * (range.endRow - range.startRow + 1) };
 }
 
 /** Tells the first cell of what is selected, whenever something else is. */
@@ -55,13 +72,16 @@ export function listenToSelection(api: FUniver, listener: (place: CellPlace) => 
   });
 }
 
-function listen(
-  api: FUniver,
-  ids: ReadonlySet<string>,
-  heard: (params: unknown, byFormula: boolean) => void,
-): () => void {
+/** Something that the spreadsheet has done. */
+interface Done {
+  readonly id: string;
+  readonly params: unknown;
+  readonly byFormula: boolean;
+}
+
+function listen(api: FUniver, ids: ReadonlySet<string>, heard: (done: Done) => void): () => void {
   const listening = api.addEvent(api.Event.CommandExecuted, ({ id, params, options }) => {
-    if (ids.has(id)) heard(params, options?.fromFormula === true);
+    if (ids.has(id)) heard({ id, params, byFormula: options?.fromFormula === true });
   });
   return () => listening.dispose();
 }

@@ -2,7 +2,7 @@ import { excelHost } from "../../../src/hosts/excel/excel-host";
 import { cellAt, LAST_ROW, overlap } from "../../excel-client/block";
 import { startExcel } from "../../excel-client/excel-client";
 import type { Held } from "../../excel-client/sheet-model";
-import { edit, giveNote, insertRows } from "../../excel-client/user-edits";
+import { deleteRows, edit, giveNote, insertRows } from "../../excel-client/user-edits";
 import { describeHost } from "../contract";
 import type { CellValue } from "../../../src/measure/cell-value";
 
@@ -37,7 +37,11 @@ describeHost("the Excel host, on the real client library", () => {
     },
     insertRow: (above) => {
       insertRows(workbook.front, above, 1);
-      excel.userChanged(workbook.front, "RowInserted");
+      excel.userChanged(workbook.front, "RowInserted", `${above + 1}:${above + 1}`);
+    },
+    deleteRow: (at) => {
+      deleteRows(workbook.front, at, 1);
+      excel.userChanged(workbook.front, "RowDeleted", `${at + 1}:${at + 1}`);
     },
     giveNote: (row, column, content) => giveNote(workbook.front, row, column, content),
     noteAt: (row, column) =>

@@ -48,6 +48,7 @@ export function openWorkbench(): SpreadsheetUnderTest & { readonly api: FUniver 
     selectColumns: (first, count) => selectBlocks(api, [[0, first, NaN, count]]),
     edit,
     insertRow: (above) => front().insertRowBefore(above),
+    deleteRow: (at) => front().deleteRow(at),
     giveNote: (row, column, text) =>
       front()
         .getRange(row, column)
