@@ -1,5 +1,6 @@
 import type { FUniver } from "@univerjs/core/facade";
 import { columnLetters } from "../hosts/cell-address";
+import { listenToSelection } from "../hosts/workbench/listening";
 import { SheetCells } from "../hosts/workbench/sheet-cells";
 import { isCellError } from "../measure/cell-value";
 import type { ErrorSentences } from "./functions/error-sentences";
@@ -37,11 +38,11 @@ export function showWhatCellsSay(
     const name = document.createElement("span");
     name.className = "says-cell";
     name.textContent = `${columnLetters(place.column)}${place.row + 1} ${error}`;
-    line.replaceChildren(name, sentence);
+    line.replaceChildren(name, " ", sentence);
   };
   show();
+  const stopFollowing = listenToSelection(api, show);
   const listening = [
-    api.addEvent(api.Event.SelectionChanged, show),
     api.getFormula().calculationResultApplied(show),
     api.addEvent(api.Event.CommandExecuted, ({ id }) => {
       if (!MOVES_FORMULAS.test(id)) return;
@@ -49,5 +50,8 @@ export function showWhatCellsSay(
       api.getFormula().executeCalculation();
     }),
   ];
-  return () => listening.forEach((each) => each.dispose());
+  return () => {
+    stopFollowing();
+    listening.forEach((each) => each.dispose());
+  };
 }
