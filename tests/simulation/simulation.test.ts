@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import { diagnosisPage } from "../../scripts/reference/diagnosis-page";
 import { checkTable } from "../../src/fieldsheet/check-table";
 import { findingsList } from "../../src/fieldsheet/result-tables";
 import { measureDiagnosis, SEED } from "./measure-diagnosis";
@@ -72,6 +74,11 @@ describe("1,000 records with each slip", () => {
     expect(score.rows).toBe(1000);
     expect(score.missed).toBe(0);
     expect(score.first / score.rows).toBeGreaterThanOrEqual(NAMED_FIRST_AT_LEAST[slip] ?? 0.9);
+  });
+
+  test("docs/diagnosis.md tells these figures; if not, run: npm run reference", () => {
+    const committed = readFileSync("docs/diagnosis.md", "utf8").replaceAll("\r\n", "\n");
+    expect(committed).toBe(diagnosisPage(scores));
   });
 
   test("an average of two readings that agree gives the result of one of them", () => {

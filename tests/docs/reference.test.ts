@@ -1,0 +1,24 @@
+import { readFileSync } from "node:fs";
+import { functionsPage } from "../../scripts/reference/functions-page";
+import { rulesPage } from "../../scripts/reference/rules-page";
+
+/** A committed page. */
+const committed = (name: string) => readFileSync(`docs/${name}`, "utf8").replaceAll("\r\n", "\n");
+
+describe("the reference pages are those that the sources give; if not, run: npm run reference", () => {
+  test("docs/rules.md", () => {
+    expect(committed("rules.md")).toBe(rulesPage());
+  });
+
+  test("docs/functions.md", async () => {
+    expect(committed("functions.md")).toBe(await functionsPage());
+  });
+
+  // docs/diagnosis.md is held by tests/simulation, which measures what it tells.
+});
+
+test("a page says nothing of what is not there", () => {
+  for (const name of ["rules.md", "functions.md", "diagnosis.md"]) {
+    expect(committed(name)).not.toMatch(/undefined|\[object|\{\w+\}/);
+  }
+});
