@@ -8,6 +8,7 @@ import type { FailureMoment } from "../../excel-client/emulated-excel";
 import { startExcel } from "../../excel-client/excel-client";
 import { WorkbookModel } from "../../excel-client/workbook-model";
 import { documentedCodes } from "./error-codes";
+import { expectSame } from "./expect-same";
 import { withoutOurs } from "./without-ours";
 
 /*
@@ -17,8 +18,17 @@ import { withoutOurs } from "./without-ours";
 
 const excel = startExcel();
 const host = excelHost();
-const MOMENTS: readonly FailureMoment[] = ["before", "halfway", "after"];
 const CODES = documentedCodes();
+/** Codes that the host goes by, and some that it does not: enough where the moment is what matters. */
+const SOME_CODES = [
+  ...["GeneralException", "InvalidOperation", "ItemNotFound", "RangeExceedsLimit"],
+  ...["ResponsePayloadSizeLimitExceeded", "OperationCellsExceedLimit", "AccessDenied", "Conflict"],
+];
+const MOMENTS: readonly { moment: FailureMoment; codes: readonly string[] }[] = [
+  { moment: "before", codes: CODES },
+  { moment: "halfway", codes: SOME_CODES },
+  { moment: "after", codes: SOME_CODES },
+];
 
 /** A sheet of a user, with formats, notes and comments of their own. */
 function openWorkbook(): WorkbookModel {
@@ -152,18 +162,18 @@ describe.each(COMMANDS)("$name", ({ before, act, outcome }) => {
           );
           if (excel.takeBackFailure()) break;
           failed += 1;
-          expect(ofTheUser()).toEqual(untouched);
+          expectSame(ofTheUser(), untouched);
           if (problem !== undefined) {
             expect(problem).toBeInstanceOf(Problem);
             const { id, values } = problem as Problem;
             expect(Object.keys(catalogue)).toContain(id);
             expect(say(id, values)).not.toMatch(/raw text of the host/);
           }
-          expect(outcome(await act(host))).toEqual(expected);
-          expect(ofTheUser()).toEqual(untouched);
+          expectSame(outcome(await act(host)), expected);
+          expectSame(ofTheUser(), untouched);
         }
       }
-      expect(failed).toBeGreaterThanOrEqual(CODES.length);
+      expect(failed).toBeGreaterThanOrEqual(codes.length);
     },
     60_000,
   );

@@ -3,6 +3,7 @@ import { excelHost } from "../../../src/hosts/excel/excel-host";
 import { startExcel, untilReleased } from "../../excel-client/excel-client";
 import { WorkbookModel } from "../../excel-client/workbook-model";
 import { fillSheet, marksOn, randomCase, type SheetContent, type UserAct } from "./random-sheets";
+import { expectSame } from "./expect-same";
 import { withoutOurs } from "./without-ours";
 
 const excel = startExcel();
@@ -32,15 +33,15 @@ describe("on 2,000 random sheets, with the user's fills, formats, notes, comment
         const { cells } = await host.mark(toMark, withNotes);
         marked += cells;
         const once = excel.workbook.snapshot();
-        expect(withoutOurs(excel.workbook.sheets)).toEqual(untouched.snapshot());
+        expectSame(withoutOurs(excel.workbook.sheets), untouched.snapshot());
 
         await host.mark(toMark, withNotes);
-        expect(excel.workbook.snapshot()).toEqual(once);
+        expectSame(excel.workbook.snapshot(), once);
 
         doAll(acts, excel.workbook);
         doAll(acts, untouched);
         await host.unmark();
-        expect(excel.workbook.snapshot()).toEqual(untouched.snapshot());
+        expectSame(excel.workbook.snapshot(), untouched.snapshot());
       }),
       { numRuns: 2_000, seed: 173 },
     );
