@@ -144,13 +144,13 @@ function ofTheUser(): unknown {
 
 describe.each(COMMANDS)("$name", ({ before, act, outcome }) => {
   test.each(MOMENTS)(
-    "fails %s any of its calls and loses nothing",
-    async (moment) => {
+    "fails $moment any of its calls and loses nothing",
+    async ({ moment, codes }) => {
       excel.workbook = openWorkbook();
       await before();
       const expected = outcome(await act(host));
       let failed = 0;
-      for (const code of CODES) {
+      for (const code of codes) {
         for (let call = 1; ; call += 1) {
           excel.workbook = openWorkbook();
           const untouched = ofTheUser();
