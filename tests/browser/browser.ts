@@ -20,6 +20,7 @@ export function launchBrowser(): Promise<Browser> {
   return chromium.launch({
     executablePath,
     args: ARGUMENTS,
-    env: process.env as Record<string, string>,
+    // In a bare Linux the browser would speak "en-US@posix", which is no language of the web.
+    env: { ...(process.env as Record<string, string>), LC_ALL: "en_US.UTF-8" },
   });
 }

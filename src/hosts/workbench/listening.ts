@@ -2,7 +2,6 @@ import type { IRange } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import type { RowsMoved } from "../rows-moved";
 import type { CellPlace } from "../sheet-host";
-import { openWorkbook } from "./workbook";
 
 /** What the spreadsheet does when cells change: typing, pasting, sorting, inserting, deleting. */
 const CHANGES_CELLS: ReadonlySet<string> = new Set([
@@ -63,9 +62,9 @@ function rowsMovedBy(id: string, range: IRange | undefined): RowsMoved | undefin
 /** Tells the first cell of what is selected, whenever something else is. */
 export function listenToSelection(api: FUniver, listener: (place: CellPlace) => void): () => void {
   return listen(api, SELECTS, () => {
-    const sheet = openWorkbook(api).getActiveSheet();
-    const selected = sheet.getSelection()?.getActiveRange()?.getRange();
-    if (!selected) return;
+    const sheet = api.getActiveWorkbook()?.getActiveSheet();
+    const selected = sheet?.getSelection()?.getActiveRange()?.getRange();
+    if (!sheet || !selected) return;
     // Whole rows have no first column of their own, whole columns no first row.
     const { startRow, startColumn } = selected;
     listener({ sheetId: sheet.getSheetId(), row: startRow || 0, column: startColumn || 0 });
