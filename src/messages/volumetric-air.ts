@@ -6,6 +6,8 @@ export const volumetricAirMessages = {
     "A meter reading of {value} % is beyond the {end} % that the neck scale is sure to reach. Add calibrated cups of water until the level is on the scale, and give the cups separately.",
   "reading-off-grid":
     "A meter reading of {value} % is not on the quarter-percent grid. Readings are taken to the nearest 0.25 %: {below} or {above}.",
+  "reading-as-share":
+    "A meter reading of {value} looks like {percent} % in a cell with a percentage format. Type {percent} into a cell with a number format.",
   "cups-negative": "{value} calibrated cups cannot be. Give the number of cups added, or 0.",
   "cups-not-whole-number":
     "{value} is not a whole number of calibrated cups. Only full cups count, each 1.00 %.",

@@ -1,10 +1,11 @@
 import {
   nearestGraduations,
   onGraduation,
+  readingFromShare,
   SCALE_END,
 } from "../../methods/volumetric-air/meter-reading";
 import { readingsByThemselves } from "../reading-fields";
-import type { Rule } from "../rule";
+import type { Remark, Rule } from "../rule";
 
 /** A reading between two graduations. */
 export const offGridReading: Rule = {
@@ -16,6 +17,11 @@ export const offGridReading: Rule = {
   look(row) {
     return readingsByThemselves(row)
       .filter(({ value }) => value >= 0 && value <= SCALE_END && !onGraduation(value))
-      .map(({ field, value }) => ({ field, values: { value, ...nearestGraduations(value) } }));
+      .map(({ field, value }): Remark => {
+        const percent = readingFromShare(value);
+        return percent
+          ? { field, say: "reading-as-share", values: { value, percent } }
+          : { field, values: { value, ...nearestGraduations(value) } };
+      });
   },
 };

@@ -27,11 +27,21 @@ export function nearestGraduations(reading: number): { below: number; above: num
 }
 
 /**
+ * The reading in percent where a value below 0.1 is one on the grid if taken as a share: a cell with a
+ * percentage format holds 0.0575 and shows 5.75 %. `undefined` for any other value.
+ */
+export function readingFromShare(value: number): number | undefined {
+  const percent = exact(value * 100);
+  return value > 0 && percent <= SCALE_END && onGraduation(percent) ? percent : undefined;
+}
+
+/**
  * Checks one meter reading.
  *
  * @param reading Meter reading in %, before any correction or cups.
  * @returns The same reading.
- * @throws Problem `reading-negative`, `reading-beyond-scale`, `reading-off-grid`.
+ * @throws Problem `reading-negative`, `reading-beyond-scale`, `reading-off-grid`,
+ *   `reading-as-share`.
  */
 export function meterReading(reading: number): number {
   if (reading < 0) throw new Problem("reading-negative", { value: reading });
@@ -39,6 +49,8 @@ export function meterReading(reading: number): number {
     throw new Problem("reading-beyond-scale", { value: reading, end: SCALE_END });
   }
   if (!onGraduation(reading)) {
+    const percent = readingFromShare(reading);
+    if (percent) throw new Problem("reading-as-share", { value: reading, percent });
     throw new Problem("reading-off-grid", { value: reading, ...nearestGraduations(reading) });
   }
   return reading;

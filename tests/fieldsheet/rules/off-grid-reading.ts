@@ -20,6 +20,17 @@ export const cases: RuleCases = {
       MANUAL,
     ],
     [
+      { "First reading": 0.0575 },
+      [
+        [
+          1,
+          "First reading",
+          "A meter reading of 0.0575 looks like 5.75 % in a cell with a percentage format. Type 5.75 into a cell with a number format.",
+        ],
+      ],
+      "derived: 0.0575 × 100 = 5.75, which is on the grid",
+    ],
+    [
       { "First reading": undefined, "Second reading": undefined, "Final reading": 5.9 },
       [
         [

@@ -17,6 +17,8 @@ test.each([
   [{ reading: -0.25 }, "reading-negative"],
   [{ reading: 9.25 }, "reading-beyond-scale"],
   [{ reading: 5.9 }, "reading-off-grid"],
+  [{ reading: 0.0575 }, "reading-as-share"],
+  [{ reading: 0.1 }, "reading-off-grid"],
   [{ reading: 5, cups: 1.5 }, "cups-not-whole-number"],
   [{ reading: 5, cups: -1 }, "cups-negative"],
   [{ reading: 5, alcohol: { amount: 6, unit: "pt" as const } }, "alcohol-beyond-table"],
