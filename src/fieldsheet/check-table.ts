@@ -105,11 +105,11 @@ function canSpeak({ needs, needsOneOf }: Rule, sheet: SheetContext): boolean {
 function lookAt(row: JudgedRow, rules: readonly Rule[], sheet: SheetContext): Finding[] {
   if (row.blank) return [];
   const called = row.otherMethod ? rules.filter(({ anyMethod }) => anyMethod) : rules;
-  return called.flatMap((rule) =>
-    [rule.look?.(row, sheet) ?? []]
-      .flat()
-      .map((remark) => findingOf(rule, row.row, remark, sheet.columns)),
-  );
+  return called.flatMap((rule) => {
+    const said = rule.look?.(row, sheet);
+    if (!said) return [];
+    return [said].flat().map((remark) => findingOf(rule, row.row, remark, sheet.columns));
+  });
 }
 
 function findingOf(rule: Rule, row: number | null, remark: Remark, columns: Columns): Finding {
