@@ -9,16 +9,16 @@ import { MEASURED_ROWS, measureHost, type HostFigures } from "../tests/hosts/exc
 const TEXT = `# What the add-in asks of Excel
 
 Measured on an emulated workbook behind Microsoft's own client library for Excel, not in Excel itself: a sheet of 12 columns is
-read, then one cell in a hundred is marked, hardly any two of them neighbours. A sync is one trip to Excel and back. On the web,
-Excel refuses requests and answers of more than 5 MB.
+read, then one cell in a hundred is marked, hardly any two of them neighbours. A sync is one trip to Excel and back; objects are
+what the client library holds of Excel's, all syncs together. On the web, Excel refuses requests and answers of more than 5 MB.
 
 {table}
 
 - The first sync of a reading finds the table and how decimals are written. The others fetch values, as many rows at a time as make
   about 2.5 MB; the first 40,000 cells go ahead to see how long the values are.
 - An Excel table takes one sync more, to learn where it ends.
-- Marking takes two syncs, a third where formula rules or earlier marks stand on the sheet, and a fourth where notes are wanted or stand
-  there.
+- Marking takes two syncs, one more where rules with a formula or earlier marks stand on the sheet, and one more where notes,
+  comments or merged cells have to be minded.
 - Growth is linear: ten times the rows take about ten times the syncs and the time.
 
 \`npm run host-figures\` measures again and writes this page; a test measures too and compares.

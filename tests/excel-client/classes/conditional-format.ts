@@ -42,12 +42,6 @@ export class ConditionalFormatCollection extends EmulatedCollection {
     this.session.changedByAddin(this.sheet, this.blocks.map(addressOf).join(","));
     return new ConditionalFormat(this.session, this.sheet, model);
   }
-
-  ClearAll(): void {
-    demandLeave(this.sheet, "allowFormatCells");
-    const mine = new Set(this.items().map(({ model }) => model));
-    this.sheet.formats = this.sheet.formats.filter((format) => !mine.has(format));
-  }
 }
 
 export class ConditionalFormat extends Emulated {

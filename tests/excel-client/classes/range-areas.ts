@@ -1,10 +1,8 @@
-import { addressOf, cellsOf, type Rectangle } from "../block";
+import { cellsOf, type Rectangle } from "../block";
 import type { SheetModel } from "../sheet-model";
 import { ConditionalFormatCollection } from "./conditional-format";
 import { Emulated, EmulatedCollection, type Session } from "./emulated";
 import { Range } from "./range";
-
-const LONGEST_ADDRESS = 8_192;
 
 export class RangeAreas extends Emulated {
   readonly className = "RangeAreas";
@@ -22,10 +20,6 @@ export class RangeAreas extends Emulated {
   }
   get CellCount(): number {
     return this.blocks.reduce((sum, block) => sum + cellsOf(block), 0);
-  }
-  /** Excel cuts it off without a word. */
-  get Address(): string {
-    return this.blocks.map(addressOf).join(",").slice(0, LONGEST_ADDRESS);
   }
   get Areas(): RangeCollection {
     return new RangeCollection(this.session, this.sheet, this.blocks);

@@ -17,7 +17,6 @@ import { ConditionalFormatCollection } from "./conditional-format";
 import { RangeAreas } from "./range-areas";
 import { surroundingRegion } from "./surrounding-region";
 import { TableScopedCollection } from "./table";
-import { Worksheet } from "./worksheet";
 
 /** Cells of which Excel still gives values. */
 const MOST_CELLS_READ = 5_000_000;
@@ -49,17 +48,11 @@ export class Range extends Emulated {
   get ColumnCount(): number {
     return columnsOf(this.block);
   }
-  get Address(): string {
-    return `${this.sheet.name}!${addressOf(this.block)}`;
-  }
   get IsEntireColumn(): boolean {
     return this.block.top === 0 && this.block.bottom === LAST_ROW;
   }
   get IsEntireRow(): boolean {
     return this.block.left === 0 && this.block.right === LAST_COLUMN;
-  }
-  get Worksheet(): Worksheet {
-    return new Worksheet(this.session, this.sheet);
   }
   get ConditionalFormats(): ConditionalFormatCollection {
     return new ConditionalFormatCollection(this.session, this.sheet, [this.block]);
@@ -115,9 +108,6 @@ export class Range extends Emulated {
     }
   }
 
-  GetCell(row: number, column: number): Range {
-    return this.part(cellAt(this.block.top + row, this.block.left + column));
-  }
   GetRow(row: number): Range {
     return this.part({ ...this.block, top: this.block.top + row, bottom: this.block.top + row });
   }
@@ -171,9 +161,6 @@ class RangeFormat extends Emulated {
   get Font(): RangeFont {
     return new RangeFont(this.session, this.sheet, this.block);
   }
-  get Fill(): RangeFill {
-    return new RangeFill(this.session, this.sheet, this.block);
-  }
   AutofitColumns(): void {
     demandLeave(this.sheet, "allowFormatCells");
   }
@@ -185,14 +172,5 @@ class RangeFont extends RangeFormat {
   set Bold(bold: boolean) {
     demandLeave(this.sheet, "allowFormatCells");
     if (bold) this.sheet.bold.push(this.block);
-  }
-}
-
-class RangeFill extends RangeFormat {
-  override readonly className = "RangeFill";
-
-  set Color(color: string) {
-    demandLeave(this.sheet, "allowFormatCells");
-    this.sheet.fills.push({ row: this.block.top, column: this.block.left, color });
   }
 }

@@ -66,9 +66,6 @@ class Setting extends Emulated {
     super(session);
   }
 
-  get Key(): string {
-    return this.key;
-  }
   get Value(): unknown {
     return this.workbook.settings.get(this.key);
   }

@@ -23,9 +23,6 @@ export class Worksheet extends Emulated {
   get Name(): string {
     return this.sheet.name;
   }
-  get Visibility(): string {
-    return this.sheet.visibility;
-  }
   get Protection(): WorksheetProtection {
     return new WorksheetProtection(this.session, this.sheet);
   }

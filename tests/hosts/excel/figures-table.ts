@@ -3,8 +3,8 @@ import type { HostFigures } from "./measure-host";
 /** The lines of the table in docs/host-figures.md; without times, which differ from machine to machine. */
 export function figuresTable(figures: readonly HostFigures[]): string[] {
   return [
-    "| rows | syncs to read | cells marked | syncs to mark | largest request | largest answer |",
-    "| ---: | ---: | ---: | ---: | ---: | ---: |",
+    "| rows | syncs to read | cells marked | syncs to mark | objects | largest request | largest answer |",
+    "| ---: | ---: | ---: | ---: | ---: | ---: | ---: |",
     ...figures.map(figuresLine),
   ];
 }
@@ -16,6 +16,7 @@ export function figuresLine(one: HostFigures): string {
     one.readSyncs,
     grouped(one.marks),
     one.markSyncs,
+    grouped(one.objects),
     megabytes(one.largestRequest),
     megabytes(one.largestResponse),
   ];

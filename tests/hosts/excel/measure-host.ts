@@ -11,6 +11,8 @@ export interface HostFigures {
   readonly readSyncs: number;
   readonly marks: number;
   readonly markSyncs: number;
+  /** Objects of Excel's that the client library held, all syncs together. */
+  readonly objects: number;
   readonly largestRequest: number;
   readonly largestResponse: number;
   readonly seconds: number;
@@ -56,6 +58,7 @@ export async function measureHost(excel: EmulatedExcel, rows: number): Promise<H
     readSyncs: read.calls,
     marks: marks.length,
     markSyncs: mark.calls,
+    objects: read.objects + mark.objects,
     largestRequest: Math.max(read.largestRequest, mark.largestRequest),
     largestResponse: Math.max(read.largestResponse, mark.largestResponse),
     seconds: (performance.now() - begun) / 1_000,
