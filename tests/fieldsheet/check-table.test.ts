@@ -59,6 +59,13 @@ describe("worked examples of the method: state and air", () => {
     [{ "First reading": 5, "Second reading": 6 }, "incomplete", undefined, "common practice"],
     [{ "Alcohol (oz)": null }, "incomplete", undefined, "common practice"],
     [{ Foam: "some" }, "incomplete", undefined, "it decides, and cannot be read"],
+    [{ Leak: "some" }, "incomplete", undefined, "it decides, and cannot be read"],
+    [
+      { "Alcohol after zeroing": "some" },
+      "incomplete",
+      undefined,
+      "it decides, and cannot be read",
+    ],
     [{ "Second reading": null, Foam: 3 }, "void", undefined, "void goes before incomplete"],
     [{ Method: "C231" }, "incomplete", undefined, "no volumetric result"],
     [{ Date: "someday" }, "valid", 6, "a date decides nothing about the air"],

@@ -153,6 +153,11 @@ describe("where several explain the number, all are named and the likelier first
       `${AVERAGE}; the sheet's final reading is the average`,
     ],
     [
+      { ...readings(5.5, 5.75), "Alcohol (oz)": 0, "Final reading": 6, "Reported air": 5.5 },
+      ["first-reading-used", "readings-averaged"],
+      `${AVERAGE}; the sheet's final reading is neither`,
+    ],
+    [
       { ...readings(6.25, 6), "Alcohol (oz)": 48, "Final reading": 6, "Reported air": 6 },
       ["correction-forgotten", "rounded-to-other-step", "first-reading-used"],
       "6 - 0.3 = 5.7, 5.75; 6 without it, 5.7 to the whole percent 6, 6.25 - 0.3 = 5.95 to 6.00",

@@ -24,6 +24,20 @@ export const cases: RuleCases = {
   ],
   speaks: [
     [
+      [
+        { Leak: "yes", Sample: undefined, Load: 4, Date: "2026-06-09" },
+        { Load: 4, Date: "2026-06-10" },
+      ],
+      [
+        [
+          1,
+          "Load",
+          "Load: the test is void, and no later test of the same sample is in the sheet. Repeat it, or enter the repeat below it.",
+        ],
+      ],
+      "the same load number on another day is another load",
+    ],
+    [
       [{ Foam: 3, Sample: "S-7" }, { Sample: "S-8" }],
       [
         [
