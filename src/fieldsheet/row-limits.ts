@@ -70,7 +70,7 @@ function withProblems(
   record: FieldRecord,
   { low, high }: { low?: Problem; high?: Problem },
 ): FieldRecord {
-  if (record.blank || (!low && !high)) return record;
+  if (!low && !high) return record;
   const unreadable = { ...record.unreadable, ...(low && { low }), ...(high && { high }) };
   return { ...record, unreadable };
 }

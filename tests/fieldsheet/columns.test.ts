@@ -120,6 +120,8 @@ describe("between columns", () => {
   test("a column has one field", () => {
     const columns = recogniseColumns(["First reading", "Second reading", "Reading"]);
     expect(Object.values(columns).map(({ index }) => index)).toEqual([0, 1, 2]);
+    const late = recogniseColumns(["Alcohol added after zeroing"]);
+    expect(Object.keys(late)).toEqual(["lateAlcohol"]);
   });
 
   test("numbers, blanks and errors as headers are no hindrance", () => {
