@@ -9,6 +9,7 @@ import {
 import { cellStyle } from "./cell-style";
 import { serialOf, type FileCell, type FileSheet, type FileWorkbook } from "./file-reader";
 import { writtenFormula } from "./formula-text";
+import { heightOfRow } from "./row-height";
 
 /** Room to type in, around what a file holds. */
 const SPARE_ROWS = 100;
@@ -17,13 +18,8 @@ const LEAST_COLUMNS = 20;
 /** A width in files counts characters; a character of the usual font takes so many pixels. */
 const CHARACTER_WIDTH = 7;
 const CELL_PADDING = 5;
-const USUAL_WIDTH = 10;
-/** Bold letters and other fonts are wider than the characters that a file counts. */
-const SPARE_CHARACTERS = 2;
 /** Where a name is known, as the spreadsheet says it. */
 const WHOLE_WORKBOOK = "AllDefaultWorkbook";
-const LINE_HEIGHT = 20;
-const ROW_PADDING = 4;
 
 /** What a file holds, as the spreadsheet takes it. */
 export function workbookData(name: string, file: FileWorkbook): Partial<IWorkbookData> {
@@ -76,8 +72,8 @@ function sheetData(id: string, sheet: FileSheet, theme?: string[]): Partial<IWor
     ),
     rowData: Object.fromEntries(
       sheet.rows.flatMap((_, row) => {
-        const lines = linesOfRow(sheet, row);
-        return lines > 1 ? [[row, { h: lines * LINE_HEIGHT + ROW_PADDING }]] : [];
+        const h = heightOfRow(sheet, row);
+        return h ? [[row, { h }]] : [];
       }),
     ),
     mergeData: (sheet.merges ?? []).map(({ startRow, endRow, startCol, endCol }) => ({
@@ -121,28 +117,6 @@ function contentOf(value: FileCell["value"]): ICellData | undefined {
   if (value instanceof Date) return { v: serialOf(value), t: CellValueType.NUMBER };
   if (typeof value === "boolean") return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
   return { v: value, t: typeof value === "number" ? CellValueType.NUMBER : CellValueType.STRING };
-}
-
-/** Lines that the wrapped texts of a row need at most, by the width of their columns. */
-function linesOfRow(sheet: FileSheet, row: number): number {
-  const lines = sheet.rows[row]!.map((value, column) => {
-    const wrapped = sheet.cells?.get(`${row},${column}`)?.style?.alignment?.wrapText;
-    if (!wrapped || typeof value !== "string") return 1;
-    const width = (sheet.columns?.[column]?.width ?? USUAL_WIDTH) - SPARE_CHARACTERS;
-    return value.split("\n").reduce((sum, line) => sum + wrappedLines(line, width), 0);
-  });
-  return Math.max(1, ...lines);
-}
-
-function wrappedLines(text: string, width: number): number {
-  let lines = 1;
-  let length = 0;
-  for (const word of text.split(" ")) {
-    const longer = length === 0 ? word.length : length + 1 + word.length;
-    if (longer > width && length > 0) lines++;
-    length = longer > width ? word.length : longer;
-  }
-  return lines;
 }
 
 /** Cells that only show a part of another cell's result: the formula fills them again by itself. */
