@@ -51,6 +51,11 @@ export const QUANTITIES = {
     units: { us: "psi", si: "MPa" },
     limits: { us: [250, 35_000], si: [1, 240] },
   },
+  strengthDeviation: {
+    name: "a standard deviation",
+    units: { us: "psi", si: "MPa" },
+    limits: { us: [25, 5000], si: [0.1, 24] },
+  },
   /** A nominal slump: what lies below is no slump to ask for. */
   nominalSlump: {
     name: "a nominal slump",

@@ -51,7 +51,9 @@ checkWorked("STRENGTH.REQUIRED", strengthRequired, STRENGTH_REQUIRED);
 checkRefused("STRENGTH.REQUIRED", strengthRequired, [
   [[4000, 420, 14], /^#N\/A A standard deviation from 14 tests is not enough; at least 15/],
   [[4000, 420, 20.5], /^#VALUE! .*20.5 is not a number of tests/],
-  [[4000, -1, 20], /^#VALUE! Standard deviation: -1 cannot be/],
+  [[4000, -1, 20], /^#VALUE! A standard deviation of -1 psi cannot be/],
+  [[4000, 3, 30], /^#VALUE! A standard deviation of 3 psi cannot be. Give "si"/],
+  [[30, 420, 30, "si"], /^#VALUE! A standard deviation of 420 MPa cannot be. Give "us"/],
   [[30, 3.5, 30], /^#VALUE! A strength of 30 psi cannot be. Give "si"/],
 ]);
 

@@ -1,4 +1,3 @@
-import { zeroOrMore } from "../../measure/bounds";
 import { plausible, QUANTITIES } from "../../measure/plausible";
 import { Problem } from "../../measure/problem";
 import type { UnitSystem } from "../../measure/unit-system";
@@ -24,7 +23,7 @@ export const FEW_TESTS_TABLE = [
  * @param specified Specified strength f′c, psi or MPa.
  * @param deviation Standard deviation of the tests on record, in the same unit.
  * @param tests How many tests the deviation comes from; 15 at least.
- * @throws Problem `deviation-from-too-few`, `tests-not-whole`, `below-zero`, and those of `plausible`.
+ * @throws Problem `deviation-from-too-few`, `tests-not-whole`, and those of `plausible`.
  * @see ACI 318 and ACI 301, required average strength (trade articles quoting ACI).
  */
 export function requiredStrength(
@@ -34,7 +33,7 @@ export function requiredStrength(
   system: UnitSystem,
 ): number {
   plausible(specified, QUANTITIES.strength, system);
-  zeroOrMore(deviation, "standard deviation");
+  plausible(deviation, QUANTITIES.strengthDeviation, system);
   const s = deviation * fewTestsFactor(tests);
   return Math.max(
     specified + FOR_MEAN_OF_THREE * s,
