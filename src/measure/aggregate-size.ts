@@ -1,5 +1,5 @@
-import { isBlank, type CellValue } from "./cell-value";
-import { numberFromCell, numberFromText, type DecimalMark } from "./number-from-cell";
+import { isBlank, shownValue, type CellValue } from "./cell-value";
+import { numberFromCell, type DecimalMark } from "./number-from-cell";
 import { plausible, QUANTITIES } from "./plausible";
 import { Problem } from "./problem";
 import type { UnitSystem } from "./unit-system";
@@ -22,7 +22,8 @@ const FIRST_DAY_NUMBER = 10_000;
  * @param system Says the unit of a size without one: inches or millimetres.
  * @returns The size in its own unit: sizes of the two systems are pairs of names, not conversions.
  *   `undefined` for a blank.
- * @throws Problem `size-looks-like-date`, those of `numberFromCell` and of `plausible`.
+ * @throws Problem `size-looks-like-date`, `aggregate-size-cannot-be`, the others of `numberFromCell`
+ *   and those of `plausible`.
  */
 export function aggregateSizeFromCell(
   value: CellValue,
@@ -34,11 +35,20 @@ export function aggregateSizeFromCell(
   const split = typeof written === "string" ? SIZE_AND_UNIT.exec(written) : null;
   if (split) {
     const unit = split[2]!.toLowerCase().startsWith("m") ? "mm" : "in";
-    const size = numberFromText(split[1]!, decimal);
+    const size = sizeFrom(split[1]!, decimal);
     return { size: plausible(size, QUANTITIES.aggregateSize, unit === "mm" ? "si" : "us"), unit };
   }
-  const size = numberFromCell(written, decimal)!;
+  const size = sizeFrom(written, decimal);
   if (size >= FIRST_DAY_NUMBER) throw new Problem("size-looks-like-date", { value: size });
   plausible(size, QUANTITIES.aggregateSize, system);
   return { size, unit: system === "si" ? "mm" : "in" };
+}
+
+function sizeFrom(written: CellValue, decimal: DecimalMark): number {
+  try {
+    return numberFromCell(written, decimal)!;
+  } catch (problem) {
+    if (!(problem instanceof Problem) || problem.id !== "not-a-number") throw problem;
+    throw new Problem("aggregate-size-cannot-be", { value: shownValue(written) });
+  }
 }

@@ -42,5 +42,8 @@ checkRefused("SPEC.AIR", specAir, [
   [[46085, "F1"], /^#VALUE! Aggregate: 46085 is the number of a date/],
   [[0.75, "F1", 35], /^#VALUE! A strength of 35 psi cannot be. Give "si"/],
   [[null, "F1"], /^#VALUE! Aggregate: nothing is given/],
-  [["coarse", "F1"], /^#VALUE! Aggregate: “coarse” is not a number/],
+  [
+    ["coarse", "F1"],
+    /^#VALUE! Aggregate: coarse cannot be an aggregate size. Write it with its unit/,
+  ],
 ]);

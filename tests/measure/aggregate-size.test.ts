@@ -30,7 +30,9 @@ test.each([
   [0.75, "si", "value-in-other-system"],
   [0, "us", "value-cannot-be"],
   [46085, "us", "size-looks-like-date"],
-  ["coarse", "us", "not-a-number"],
+  ["coarse", "us", "aggregate-size-cannot-be"],
+  ["No. 67", "us", "aggregate-size-cannot-be"],
+  ["3/4 in to No. 4", "us", "aggregate-size-cannot-be"],
   [{ error: "#N/A" }, "us", "cell-error"],
 ] as const)("%j in %s is refused: %s", (written, system, id) => {
   expect(() => aggregateSizeFromCell(written, system)).toThrow(
