@@ -77,6 +77,8 @@ export const neighbouringTestsMessages = {
     "{where}: a bowl of {ft3} ft³ is smaller than the {least} ft³ that the method asks for. Standardise the bowl again, or use another meter.",
   "cup-out-of-tolerance":
     "{where}: the calibrated cup holds {percent} % of the bowl; {low} to {high} % are allowed. Each cup is counted as 1.00 %: standardise it again.",
+  "humidity-as-share":
+    "A humidity of {value} looks like {percent} % in a cell with a percentage format. Type {percent} into a cell with a number format.",
   "evaporation-high":
     "{where}: {rate} {unit} of water evaporate, and care is due from {from} {unit} on. Shade, screen or fog the concrete, and begin curing at once.",
   "pressure-check-due":

@@ -1,6 +1,10 @@
 import { QUANTITIES } from "../../measure/plausible";
 import { systemOf } from "../../measure/system-of-value";
-import { evaporation, TAKE_CARE_FROM } from "../../methods/evaporation/evaporation";
+import {
+  evaporation,
+  humidityFromShare,
+  TAKE_CARE_FROM,
+} from "../../methods/evaporation/evaporation";
 import type { Rule } from "../rule";
 
 const UNITS = { us: "lb/ft²/h", si: "kg/m²/h" } as const;
@@ -16,6 +20,10 @@ export const evaporationHigh: Rule = {
   look({ values: { concreteTemperature: concrete, airTemperature: air, humidity, wind } }) {
     if (!concrete || !air || humidity === undefined || !wind) return undefined;
     if (humidity < 0 || humidity > 100) return undefined;
+    const percent = humidityFromShare(humidity);
+    if (percent) {
+      return { field: "humidity", say: "humidity-as-share", values: { value: humidity, percent } };
+    }
     const system = systemOf(
       [concrete, QUANTITIES.concreteTemperature],
       [air, QUANTITIES.airTemperature],

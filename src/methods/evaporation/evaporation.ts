@@ -1,5 +1,7 @@
 import { percentage } from "../../measure/bounds";
 import { plausible, QUANTITIES } from "../../measure/plausible";
+import { Problem } from "../../measure/problem";
+import { exact } from "../../measure/rounding";
 import type { UnitSystem } from "../../measure/unit-system";
 
 /** From this rate on fresh concrete needs care against drying: lb/ft²/h, kg/m²/h (retarder literature). */
@@ -14,6 +16,14 @@ const CONSTANTS = {
   us: { factor: 0.4, zero: 0, still: 2.5 },
   si: { factor: 5.275, zero: 17.778, still: 4.02336 },
 } as const;
+
+/**
+ * The humidity in percent where a value below 1 can only be a share: a cell with a percentage format
+ * holds 0.5 and shows 50 %. `undefined` for any other value.
+ */
+export function humidityFromShare(value: number): number | undefined {
+  return value > 0 && value < 1 ? exact(value * 100) : undefined;
+}
 
 /** The weather at the surface of the concrete. */
 export interface Weather {
@@ -31,7 +41,7 @@ export interface Weather {
  * Rate at which water evaporates from the surface of fresh concrete.
  *
  * @returns lb/ft²/h or kg/m²/h; 0 where the air is so moist and warm that nothing evaporates.
- * @throws Problem `not-a-percentage` and those of `plausible`.
+ * @throws Problem `not-a-percentage`, `humidity-as-share` and those of `plausible`.
  * @see Menzel's equation in the form of Uno 1998 (from memory).
  */
 export function evaporation(weather: Weather, system: UnitSystem): number {
@@ -39,6 +49,8 @@ export function evaporation(weather: Weather, system: UnitSystem): number {
   const concrete = plausible(weather.concrete, QUANTITIES.concreteTemperature, system);
   const air = plausible(weather.air, QUANTITIES.airTemperature, system);
   const wind = plausible(weather.wind, QUANTITIES.wind, system);
+  const percent = humidityFromShare(weather.humidity);
+  if (percent) throw new Problem("humidity-as-share", { value: weather.humidity, percent });
   const moist = percentage(weather.humidity, "humidity") / 100;
   const drive = (concrete + zero) ** 2.5 - moist * (air + zero) ** 2.5;
   return Math.max(0, factor * drive * (wind + still) * 1e-6);

@@ -33,6 +33,22 @@ export const cases: RuleCases = {
   speaks: [
     [
       {
+        "Concrete temp (°F)": 80,
+        "Air temp (°F)": 80,
+        "Relative humidity (%)": 0.5,
+        "Wind (mph)": 10,
+      },
+      [
+        [
+          1,
+          "Relative humidity (%)",
+          "A humidity of 0.5 looks like 50 % in a cell with a percentage format. Type 50 into a cell with a number format.",
+        ],
+      ],
+      "our own rule: a cell that shows 50 % holds 0.5",
+    ],
+    [
+      {
         "Concrete temp (°F)": 87,
         "Air temp (°F)": 80,
         "Relative humidity (%)": 50,
