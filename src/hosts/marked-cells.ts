@@ -8,14 +8,21 @@ export interface MarkedCell extends CellPlace {
   readonly sentences: readonly string[];
 }
 
-/** Brings the marks of one cell together, gravest first, by sheet. */
-export function markedCellsBySheet(marks: readonly Mark[]): Map<string, MarkedCell[]> {
+/**
+ * Brings the marks of one cell together, gravest first, by sheet.
+ *
+ * @param sheetId A sheet that is there also without a mark.
+ */
+export function markedCellsBySheet(
+  marks: readonly Mark[],
+  sheetId?: string,
+): Map<string, MarkedCell[]> {
   const byPlace = new Map<string, Mark[]>();
   for (const mark of marks) {
     const place = `${mark.sheetId} ${mark.row} ${mark.column}`;
     byPlace.set(place, [...(byPlace.get(place) ?? []), mark]);
   }
-  const bySheet = new Map<string, MarkedCell[]>();
+  const bySheet = new Map<string, MarkedCell[]>(sheetId === undefined ? [] : [[sheetId, []]]);
   for (const ofCell of byPlace.values()) {
     const sorted = [...ofCell].sort((a, b) => gravity(a.weight) - gravity(b.weight));
     const [gravest] = sorted;

@@ -88,8 +88,9 @@ export interface SheetHost {
   /**
    * Takes our earlier marks off the sheets of these marks and puts these on: one conditional format
    * a weight and sheet, recognised by a tag in its formula, and a note where the user has none.
+   * @param sheetId The sheet that was checked: its earlier marks go also where nothing was found.
    */
-  mark(marks: readonly Mark[], withNotes: boolean): Promise<MarkReport>;
+  mark(marks: readonly Mark[], withNotes: boolean, sheetId?: string): Promise<MarkReport>;
   /** Takes every mark of ours off the whole workbook. */
   unmark(): Promise<MarkReport>;
   /** Writes a table to a new sheet of its own and shows it; never over an existing sheet. */

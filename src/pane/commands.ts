@@ -92,7 +92,9 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
       const { checked, withNotes } = store.get();
       if (!checked) return true;
       return run("pane-marking", async () => {
-        const { cells, notes, remarks } = await host.mark(marksOfFindings(checked), withNotes);
+        const { sheetId } = checked.read.area;
+        const marks = marksOfFindings(checked);
+        const { cells, notes, remarks } = await host.mark(marks, withNotes, sheetId);
         marked = cells > 0;
         return [say("pane-marked", { cells, notes }), ...remarks].join(" ");
       });

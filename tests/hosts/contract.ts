@@ -172,6 +172,18 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
         expect(sheet.noteAt(2, 2)).toBeUndefined();
       });
 
+      test("takes earlier marks off also where nothing is to be marked any more", async () => {
+        const area = await readAll();
+        await host.mark([markAt(area, 1, 1)], true);
+        expect(await host.mark([], true, area.sheetId)).toEqual({
+          cells: 0,
+          notes: 0,
+          remarks: [],
+        });
+        expect(sheet.fillsAt(1, 1)).toEqual([]);
+        expect(sheet.noteAt(1, 1)).toBeUndefined();
+      });
+
       test("leaves the notes and formats of the user as they are, and says so", async () => {
         const area = await readAll();
         sheet.giveNote(1, 1, "Ask the driver.");

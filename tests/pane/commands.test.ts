@@ -49,6 +49,13 @@ test("marks carry weight and sentence, and the spreadsheet's remarks are passed 
   expect(store.get().status).toBe("Marked cells: 2. With a note: 0. A remark of the spreadsheet.");
 });
 
+test("marking after nothing was found renews the checked sheet, so that earlier marks go", async () => {
+  const { commands, asked } = pane(ROWS.slice(0, 2));
+  await commands.check();
+  await commands.mark();
+  expect(asked).toMatchObject({ marks: [], markedSheet: "s1" });
+});
+
 test("after a further check it is said that the marks are older, until they are gone", async () => {
   const { store, commands } = pane();
   await commands.check();

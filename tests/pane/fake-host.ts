@@ -5,7 +5,12 @@ import type { CellValue } from "../../src/measure/cell-value";
 /** A spreadsheet for the tests of the pane: one sheet in memory, and a record of what was asked. */
 export function fakeHost(cells: CellValue[][], top = 0, left = 0) {
   const sheet = { sheetId: "s1", sheetName: "Loads" };
-  const asked = { marks: [] as Mark[], selected: [] as CellPlace[], scopes: [] as string[] };
+  const asked = {
+    marks: [] as Mark[],
+    selected: [] as CellPlace[],
+    scopes: [] as string[],
+    markedSheet: undefined as string | undefined,
+  };
   const edits = new Set<(sheetId: string) => void>();
   const read = (area: CellArea): ReadArea => {
     const values = Array.from({ length: area.rows }, (_, r) =>
@@ -28,8 +33,9 @@ export function fakeHost(cells: CellValue[][], top = 0, left = 0) {
     },
     readArea: async (area) => read(area),
     select: async (place) => void asked.selected.push(place),
-    mark: async (marks) => {
+    mark: async (marks, _, sheetId) => {
       asked.marks = [...marks];
+      asked.markedSheet = sheetId;
       return { cells: marks.length, notes: 0, remarks: ["A remark of the spreadsheet."] };
     },
     unmark: async () => ({ cells: 3, notes: 2, remarks: [] }),

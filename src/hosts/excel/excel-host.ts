@@ -24,7 +24,7 @@ export function excelHost(): SheetHost {
     },
     readArea: readAgain,
     select: selectCell,
-    mark: (marks, withNotes) => own.during(() => putMarks(marks, withNotes)),
+    mark: (marks, withNotes, sheetId) => own.during(() => putMarks(marks, withNotes, sheetId)),
     unmark: () => own.during(removeMarks),
     writeResultsSheet: (name, table) => own.during(() => writeNewSheet(name, table)),
     addChart: (chart) => own.during(() => addLineChart(chart)),

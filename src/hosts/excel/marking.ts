@@ -20,10 +20,14 @@ const MOST_NOTES = 1_000;
 type SheetReport = Partial<MarkReport>;
 
 /** Marks cells in place of all earlier marks of ours on their sheets. */
-export async function putMarks(marks: readonly Mark[], withNotes: boolean): Promise<MarkReport> {
-  if (marks.length === 0) return totalOf([]);
+export async function putMarks(
+  marks: readonly Mark[],
+  withNotes: boolean,
+  sheetId?: string,
+): Promise<MarkReport> {
+  const bySheet = [...markedCellsBySheet(marks, sheetId)];
+  if (bySheet.length === 0) return totalOf([]);
   return inExcel(async (context) => {
-    const bySheet = [...markedCellsBySheet(marks)];
     const sheets = bySheet.map(([id]) => context.workbook.worksheets.getItem(id));
     const forNotes = withNotes && excelCan("notes");
     const states = await stateOfSheets(context, sheets, forNotes);

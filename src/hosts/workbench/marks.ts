@@ -12,11 +12,16 @@ const NOTE_WIDTH = 260;
 const NOTE_HEIGHT = 120;
 
 /** Takes our earlier marks off the sheets of these marks and puts these on. */
-export function putMarks(api: FUniver, marks: readonly Mark[], withNotes: boolean): MarkReport {
+export function putMarks(
+  api: FUniver,
+  marks: readonly Mark[],
+  withNotes: boolean,
+  checkedSheet?: string,
+): MarkReport {
   let count = 0;
   let notes = 0;
   let kept = 0;
-  for (const [sheetId, cells] of markedCellsBySheet(marks)) {
+  for (const [sheetId, cells] of markedCellsBySheet(marks, checkedSheet)) {
     const sheet = sheetWithId(api, sheetId);
     takeMarksOff(sheet);
     putRules(sheet, cells);

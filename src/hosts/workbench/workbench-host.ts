@@ -41,7 +41,7 @@ export function workbenchHost(api: FUniver): WorkbenchHost {
         sheet.getRange(row, column).activate();
         sheet.scrollToCell(Math.max(0, row - 3), Math.max(0, column - 3));
       }),
-    mark: (marks, withNotes) => answer(() => putMarks(api, marks, withNotes)),
+    mark: (marks, withNotes, sheetId) => answer(() => putMarks(api, marks, withNotes, sheetId)),
     unmark: () => answer(() => takeAllMarksOff(api)),
     writeResultsSheet: (name, table) => answer(() => writeResults(api, name, table)),
     settings: () => answer(() => settings.read()),
