@@ -8,7 +8,7 @@ import { fileURLToPath } from "node:url";
 import webpack from "webpack";
 import { devServer, ReadyLine } from "./dev-server.mjs";
 import { FunctionsMetadata } from "./functions-metadata.mjs";
-import { manifestFor, originFrom } from "./origin.mjs";
+import { addressFrom, manifestFor } from "./origin.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 const src = resolve(root, "src");
@@ -48,7 +48,7 @@ export default async (env, { mode }) => ({
       patterns: [
         { from: "src/assets", to: "assets" },
         { from: "samples", to: "samples", noErrorOnMissing: true },
-        { from: "manifest.xml", transform: (text) => manifestFor(text, originFrom(env.origin)) },
+        { from: "manifest.xml", transform: (text) => manifestFor(text, addressFrom(env.origin)) },
       ],
     }),
     withoutHyphenation(),

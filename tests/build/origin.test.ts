@@ -1,24 +1,45 @@
-import { manifestFor, originFrom } from "../../build/origin.mjs";
+import { readFileSync } from "node:fs";
+import { addressFrom, manifestFor } from "../../build/origin.mjs";
 
 test.each([
   [undefined, "https://localhost:3000"],
   ["https://tests.example.org", "https://tests.example.org"],
   ["https://tests.example.org/", "https://tests.example.org"],
   ["https://tests.example.org:8443", "https://tests.example.org:8443"],
-])("an origin given as %s is %s", (given, origin) => {
-  expect(originFrom(given)).toBe(origin);
+  ["https://example.org/fresh", "https://example.org/fresh"],
+  ["https://example.org/concrete/fresh/", "https://example.org/concrete/fresh"],
+])("an origin given as %s is %s", (given, address) => {
+  expect(addressFrom(given)).toBe(address);
 });
 
-test.each(["http://tests.example.org", "https://example.org/add-in", "example.org", "", true])(
+test.each(["http://tests.example.org", "https://example.org/?a=1", "example.org", "", true])(
   "an origin given as %s is refused",
   (given) => {
-    expect(() => originFrom(given)).toThrow("Give the https address without a path");
+    expect(() => addressFrom(given)).toThrow("Give the https address of the server");
   },
 );
 
-test("every address in the manifest moves to the origin", () => {
-  const manifest = '<a b="https://localhost:3000/x.png"/><c d="https://localhost:3000/y.html"/>';
-  expect(manifestFor(manifest, "https://tests.example.org")).toBe(
-    '<a b="https://tests.example.org/x.png"/><c d="https://tests.example.org/y.html"/>',
+describe.each([
+  ["https://tests.example.org", "https://tests.example.org"],
+  ["https://example.org/fresh", "https://example.org"],
+])("the manifest for %s", (address, domain) => {
+  const manifest = manifestFor(readFileSync("manifest.xml"), address);
+
+  test("names every file there", () => {
+    const files = [...manifest.matchAll(/DefaultValue="(https:[^"]*)"/g)].map((match) => match[1]);
+    expect(files).toHaveLength(10);
+    for (const file of files) expect(file).toMatch(/\/(?:assets\/)?[\w-]+\.(?:png|html|js|json)$/);
+    for (const file of files) expect(file!.startsWith(`${address}/`)).toBe(true);
+    expect(manifest).not.toContain("localhost");
+  });
+
+  test("allows its domain, which has no folder", () => {
+    expect(manifest).toContain(`<AppDomain>${domain}</AppDomain>`);
+  });
+});
+
+test("a sign that XML keeps for itself is written as XML wants it", () => {
+  expect(manifestFor('<a b="https://localhost:3000/x.png"/>', "https://example.org/a&b")).toBe(
+    '<a b="https://example.org/a&amp;b/x.png"/>',
   );
 });
