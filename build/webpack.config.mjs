@@ -7,6 +7,7 @@ import { resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import webpack from "webpack";
 import { devServer, ReadyLine } from "./dev-server.mjs";
+import { examplesFile } from "./function-examples.mjs";
 import { FunctionsMetadata } from "./functions-metadata.mjs";
 import { addressFrom, manifestFor } from "./origin.mjs";
 
@@ -48,6 +49,7 @@ export default async (env, { mode }) => ({
       patterns: [
         { from: "src/assets", to: "assets" },
         { from: "samples", to: "samples", noErrorOnMissing: true },
+        { from: "src/functions/*.ts", to: "examples.json", transformAll: examplesFile },
         { from: "manifest.xml", transform: (text) => manifestFor(text, addressFrom(env.origin)) },
       ],
     }),

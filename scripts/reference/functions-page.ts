@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
+import { examplesIn } from "../../build/function-examples.mjs";
 import { functionFiles } from "../functions-record";
 import { page, table } from "./markdown";
 
@@ -28,6 +29,7 @@ export async function functionsPage(): Promise<string> {
   return page(
     "# Worksheet functions",
     `Every function of the namespace \`${NAMESPACE}\`. Arguments in brackets may be left out. Where nothing else is said, an argument is a value or a range; ranges of one size give a result of that size, and a single value, row or column stands for all. A blank row gives a blank. A cell that cannot be computed shows \`#VALUE!\`, and a result that does not exist (yet) \`#N/A\`, each with a sentence that says why.`,
+    "In the examples, `{1,2;3,4}` stands for a range: a comma parts cells beside each other, a semicolon rows. Results of several cells are written in the same way. Each result was worked out by hand or comes from the source beside it, and the tests run each formula.",
     "Results support, and never replace, the project specification, the local codes and the judgement of the licensed engineer and the certified technician.",
     ...areas.flat(),
     "## What is from memory",
@@ -40,11 +42,20 @@ async function areaSections(file: string): Promise<string[]> {
   const { metadataJson, errors } = await generateCustomFunctionsMetadata([file]);
   if (errors.length > 0) throw new Error(errors.join("\n"));
   const { functions } = JSON.parse(metadataJson) as { functions: Described[] };
-  const returns = returnsByName(readFileSync(file, "utf8"));
-  return [`## ${titleOf(file)}`, ...functions.flatMap((fn) => section(fn, returns.get(fn.name)!))];
+  const source = readFileSync(file, "utf8");
+  const returns = returnsByName(source);
+  const examples = examplesIn(source);
+  return [
+    `## ${titleOf(file)}`,
+    ...functions.flatMap((fn) => section(fn, returns.get(fn.name)!, examples.get(fn.name)!)),
+  ];
 }
 
-function section({ name, description, parameters }: Described, returns: string): string[] {
+function section(
+  { name, description, parameters }: Described,
+  returns: string,
+  examples: readonly { formula: string; gives: string; from: string }[],
+): string[] {
   const shown = parameters.map((parameter) =>
     parameter.optional ? `[${parameter.name}]` : parameter.name,
   );
@@ -55,6 +66,10 @@ function section({ name, description, parameters }: Described, returns: string):
     description,
     table(["argument", "what it is"], rows),
     `Gives: ${returns}`,
+    table(
+      ["example", "gives", "worked out from"],
+      examples.map(({ formula, gives, from }) => [`\`${formula}\``, `\`${gives}\``, from]),
+    ),
   ];
 }
 

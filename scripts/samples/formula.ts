@@ -1,3 +1,5 @@
+import * as agreement from "../../src/functions/agreement";
+import * as controlChart from "../../src/functions/control-chart";
 import * as densityAndYield from "../../src/functions/density-and-yield";
 import * as evaporation from "../../src/functions/evaporation";
 import * as fieldSheet from "../../src/functions/field-sheet";
@@ -18,12 +20,13 @@ import type { SampleCell, Value } from "./sheet";
 // The functions report what is wrong to the host; here the script stands in for it.
 Object.assign(globalThis, { CustomFunctions: customFunctionsFor(new Map()) });
 
-/** The worksheet functions that the samples call, by their ids. */
+/** The worksheet functions, by their ids. */
 export const FUNCTIONS = {
   AIR: volumetricAir.air,
   "ALCOHOL.CORRECTION": volumetricAir.alcoholCorrectionFor,
   "READING.FINAL": volumetricAir.readingFinal,
   "READING.NEXT": volumetricAir.readingNext,
+  "LEVEL.SETTLED": volumetricAir.levelSettled,
   CHECK: fieldSheet.check,
   FINDINGS: fieldSheet.findings,
   "ROUND.STEP": rounding.roundStep,
@@ -47,13 +50,21 @@ export const FUNCTIONS = {
   "STRENGTH.ACCEPT": strength.strengthAccept,
   "STRENGTH.REQUIRED": strength.strengthRequired,
   "STRENGTH.WITHIN": strength.strengthWithin,
+  "SPEC.LIMITS": specification.limitsFromTarget,
   "SPEC.COMPARE": specification.compareWithSpecification,
   "SPEC.MARGIN": specification.marginToSpecification,
   "SPEC.CHANCE": specification.chanceWithinSpecification,
+  "SPEC.GUARD": specification.guardedSpecification,
   "SPEC.ACCEPT": specification.acceptByCheckTest,
+  AGREEMENT: agreement.agreementOfResults,
+  "AGREEMENT.LIMIT": agreement.agreementLimitOfResults,
+  "CHART.LIMITS": controlChart.chartLimits,
+  "CHART.EWMA": controlChart.chartEwma,
+  "CHART.CUSUM": controlChart.chartCusum,
+  "CHART.SIGNALS": controlChart.chartSignals,
 };
 
-/** The id of a worksheet function that the samples call. */
+/** The id of a worksheet function. */
 export type FunctionName = keyof typeof FUNCTIONS;
 
 /** An argument as it stands in the formula, and the cells that it stands for. */

@@ -18,6 +18,8 @@ const pair = [
  * @param method Method of both: "C173", "C231", "C138" (lb/ft³), "C138M" (kg/m³), "C143" (in), "C143M" (mm), "C1064" (°F) or "C1064M" (°C).
  * @param [operators] "one" when one operator made both, else "several"; "several" unless given.
  * @returns TRUE when they agree.
+ * @example =FRESH.AGREEMENT(5, 6.9, "C173") gives TRUE [1.9 is not more than 32 % of 5.95, 1.904; from memory, ASTM C173]
+ * @example =FRESH.AGREEMENT(142, 144, "C138", "one") gives FALSE [2.0 is more than 1.85 lb/ft³; from memory, ASTM C138]
  */
 export function agreementOfResults(
   a: any[][],
@@ -39,6 +41,8 @@ const agreementOf = lift(pair, (a, b, method, operators) =>
  * @param method Method of both: "C173", "C231", "C138" (lb/ft³), "C138M" (kg/m³), "C143" (in), "C143M" (mm), "C1064" (°F) or "C1064M" (°C).
  * @param [operators] "one" when one operator made both, else "several"; "several" unless given.
  * @returns Limit of the difference, in the unit of the method.
+ * @example =FRESH.AGREEMENT.LIMIT(5, 7, "C173") gives 1.92 [32 % of 6.00; from memory, ASTM C173]
+ * @example =FRESH.AGREEMENT.LIMIT(142, 144, "C138", "one") gives 1.85 [from memory, ASTM C138]
  */
 export function agreementLimitOfResults(
   a: any[][],

@@ -16,6 +16,7 @@ import { fewNumbers, single } from "./runner/setting";
  * @customfunction CHART.LIMITS CHART.LIMITS
  * @param values Results in the order in which they were made, one column or one row.
  * @returns Lower limit, mean, upper limit.
+ * @example =FRESH.CHART.LIMITS({49.6;47.6;49.9;51.3;47.8;51.2;52.6;52.4;53.6;52.1}) gives 45.8159, 50.81, 55.8041 [NIST/SEMATECH e-Handbook, 6.3.2.2]
  */
 export function chartLimits(values: any[][]): any[][] {
   return limitsOf(values);
@@ -33,6 +34,7 @@ const limitsOf = fromSeries("values", (values) => {
  * @param [target] Where the smoothing starts and the limits are centred; the mean of the results unless given.
  * @param [deviation] Standard deviation of one result; mean moving range / 1.128 unless given.
  * @returns Three cells for each result.
+ * @example =FRESH.CHART.EWMA({52;47;53}, 0.3, 50, 2.0539) gives 50.60, 47.41, 52.59; 49.52, 47.41, 52.59; 50.56, 47.41, 52.59 [NIST/SEMATECH e-Handbook, 6.3.2.4]
  */
 export function chartEwma(
   values: any[][],
@@ -64,6 +66,7 @@ const ewmaOf = alongSeries(
  * @param k Allowance, in the unit of the results: half the shift that matters.
  * @param h Decision value, in the unit of the results.
  * @returns Three cells for each result.
+ * @example =FRESH.CHART.CUSUM({6.5;6.75;7}, 6, 0.25, 1) gives 0.25, 0, ""; 0.75, 0, ""; 1.50, 0, "high" [each high sum grows by the result − 6 − 0.25]
  */
 export function chartCusum(values: any[][], target: any[][], k: any[][], h: any[][]): any[][] {
   return cusumOf(values, target, k, h);
@@ -82,6 +85,7 @@ const cusumOf = alongSeries(
  * @param values Results in the order in which they were made, one column or one row.
  * @param [limits] Lower limit, mean and upper limit, three cells as CHART.LIMITS gives them; worked out from the results unless given.
  * @returns One cell for each result.
+ * @example =FRESH.CHART.SIGNALS({6;7.75;6.25}, {4.5,6,7.5}) gives ""; "Beyond a control limit"; "" [7.75 lies above 7.5]
  */
 export function chartSignals(values: any[][], limits?: any[][]): any[][] {
   return signalsOf(values, limits);

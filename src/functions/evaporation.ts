@@ -12,6 +12,8 @@ import { units } from "./runner/units-argument";
  * @param wind Wind speed in mph, or km/h in SI.
  * @param [units] "us" or "si"; "us" unless given.
  * @returns Rate in lb/ft²/h, or kg/m²/h in SI; never below 0.
+ * @example =FRESH.EVAPORATION(87, 80, 50, 12) gives 0.2435 [(87^2.5 − 0.5 × 80^2.5) × 5.8 / 10⁶; Menzel's equation in the form of Uno (1998), from memory]
+ * @example =FRESH.EVAPORATION(30, 30, 50, 16, "si") gives 0.8333 [5.275 × 0.5 × 47.778^2.5 × 20.02336 / 10⁶; metric constants of a weather-meter support page]
  */
 export function evaporationRate(
   concrete: any[][],

@@ -12,6 +12,7 @@ import { refuseWholeColumn } from "./runner/shape";
  * @param [low] Low limit in %: a number or a column; else the sheet's own low or target and tolerance columns are used.
  * @param [high] High limit in %: a number or a column.
  * @returns Four cells for each row.
+ * @example =FRESH.CHECK({"First reading","Second reading","Alcohol (oz)"}, {6,6.25,48}, 4.5, 7.5) gives "valid", 6, "within", "" [6.25 − 0.30 = 5.95, rounded to 6.00]
  */
 export function check(headers: any[][], rows: any[][], low?: any[][], high?: any[][]): any[][] {
   return orThrow(() => checkedRows(resultFor(headers, rows, low, high)));
@@ -25,6 +26,7 @@ export function check(headers: any[][], rows: any[][], low?: any[][], high?: any
  * @param [low] Low limit in %: a number or a column; else the sheet's own low or target and tolerance columns are used.
  * @param [high] High limit in %: a number or a column.
  * @returns One line for each finding, or one that says that nothing was found.
+ * @example =FRESH.FINDINGS({"Reading 1","Reading 2","Alcohol (oz)"}, {6,6,0}, 4.5, 7.5) gives "row", "sample", "rule", "weight", "column", "value", "message"; "", "", "", "", "", "", "Nothing was found. Rows checked: 1." [two equal readings, nothing to subtract]
  */
 export function findings(headers: any[][], rows: any[][], low?: any[][], high?: any[][]): any[][] {
   return orThrow(() => findingsList(resultFor(headers, rows, low, high)));

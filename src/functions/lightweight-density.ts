@@ -14,6 +14,8 @@ import { units } from "./runner/units-argument";
  * @param volume Volume of concrete that the batch makes, in ft³, or m³ in SI.
  * @param [units] "us" or "si"; "us" unless given.
  * @returns Density in lb/ft³, or kg/m³ in SI.
+ * @example =FRESH.DENSITY.OVENDRY(1350, 900, 611, 27) gives 110.49 [(1,350 + 900 + 1.2 × 611) / 27]
+ * @example =FRESH.DENSITY.OVENDRY(800, 535, 362, 1, "si") gives 1769.4 [800 + 535 + 1.2 × 362]
  */
 export function densityOvenDry(
   fine: any[][],
@@ -38,6 +40,8 @@ const ovenDryOf = lift(
  * @param suspended Its mass hanging in water.
  * @param [units] "us" or "si"; "us" unless given.
  * @returns Density in lb/ft³, or kg/m³ in SI.
+ * @example =FRESH.DENSITY.OVENDRY.MEASURED(20.4, 22.9, 11.2) gives 108.63 [20.4 × 62.3 / 11.7]
+ * @example =FRESH.DENSITY.OVENDRY.MEASURED(10.9, 11.8, 5.85, "si") gives 1826.4 [10.9 × 997 / 5.95]
  */
 export function densityOvenDryMeasured(
   dried: any[][],
@@ -59,6 +63,8 @@ const measuredOf = lift(
  * @param ovendry Oven-dry density in lb/ft³, or kg/m³ in SI.
  * @param [units] "us" or "si"; "us" unless given.
  * @returns Density in the same unit.
+ * @example =FRESH.DENSITY.EQUILIBRIUM(110.5) gives 113.5 [110.5 + 3]
+ * @example =FRESH.DENSITY.EQUILIBRIUM(1770, "si") gives 1820 [1,770 + 50]
  */
 export function densityEquilibrium(ovendry: any[][], units?: any[][]): any[][] {
   return equilibriumOf(ovendry, units);

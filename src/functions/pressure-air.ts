@@ -9,6 +9,7 @@ import { lift } from "./runner/lift";
  * @param gauge Gauge reading in %.
  * @param factor Aggregate correction factor in %; give 0 only where it was found to be 0.
  * @returns Air content in %, not rounded.
+ * @example =FRESH.AIR.PRESSURE(4, 0.3) gives 3.70 [AASHTO re:source, April 2015: 4.0 − 0.3]
  */
 export function airPressure(gauge: any[][], factor: any[][]): any[][] {
   return pressureOf(gauge, factor);
@@ -22,6 +23,7 @@ const pressureOf = lift([number("gauge"), number("factor")], pressureAir);
  * @param passing Absolute volume of the ingredients that pass the sieve.
  * @param coarse Absolute volume of the aggregate kept on the sieve, in the same unit.
  * @returns Air content in %, not rounded.
+ * @example =FRESH.AIR.FULLMIX(6, 20, 5) gives 4.8583 [100 × 6 × 20 / (100 × 25 − 6 × 5)]
  */
 export function airFullMix(sieved: any[][], passing: any[][], coarse: any[][]): any[][] {
   return fullMixOf(sieved, passing, coarse);
@@ -35,6 +37,7 @@ const fullMixOf = lift([number("sieved"), number("passing"), number("coarse")], 
  * @param passing Absolute volume of the ingredients that pass the sieve.
  * @param mortar Absolute volume of cement, water and fine aggregate among them, in the same unit.
  * @returns Air content in %, not rounded.
+ * @example =FRESH.AIR.MORTAR(6, 20, 14) gives 8.3565 [100 × 6 × 20 / (100 × 14 + 6 × 6)]
  */
 export function airMortar(sieved: any[][], passing: any[][], mortar: any[][]): any[][] {
   return mortarOf(sieved, passing, mortar);

@@ -8,6 +8,8 @@ import { lift } from "./runner/lift";
  * @param value Number to round.
  * @param step Step in the unit of the value, such as 0.25; 0 for no rounding.
  * @returns Nearest multiple of the step.
+ * @example =FRESH.ROUND.STEP(5.125, 0.25) gives 5.00 [half-way from 5.00 to 5.25; 5.00 is 20 steps, 5.25 is 21]
+ * @example =FRESH.ROUND.STEP(6075, 50) gives 6100 [half-way from 6,050 to 6,100, which is 122 steps]
  */
 export function roundStep(value: any[][], step: any[][]): any[][] {
   return roundedOf(value, step);

@@ -19,6 +19,8 @@ const limits = [setting(number("low")), setting(number("high"))] as const;
  * @param [tolerance] How far a result may lie below the target, and above it too unless the next argument is given; 1.5 unless given.
  * @param [toleranceAbove] How far a result may lie above the target.
  * @returns Low limit and high limit, in the unit of the target.
+ * @example =FRESH.SPEC.LIMITS(6) gives 4.5, 7.5 [6 ± 1.5]
+ * @example =FRESH.SPEC.LIMITS(6, 1, 2) gives 5, 8 [6 − 1 and 6 + 2]
  */
 export function limitsFromTarget(
   target: any[][],
@@ -44,6 +46,9 @@ const limitsOf = liftSideBySide(
  * @param high High limit; blank for none.
  * @param [places] Decimal places to round the result to before it is compared, half to the even place (rounding method of ASTM E29).
  * @returns "within", "below" or "above".
+ * @example =FRESH.SPEC.COMPARE(7.5, 4.5, 7.5) gives "within" [a result on a limit is within]
+ * @example =FRESH.SPEC.COMPARE(4.49, 4.5, 7.5) gives "below" [the number as it is]
+ * @example =FRESH.SPEC.COMPARE(4.49, 4.5, 7.5, 1) gives "within" [4.49 is 4.5 to one place]
  */
 export function compareWithSpecification(
   value: any[][],
@@ -69,6 +74,8 @@ const comparisonOf = lift(
  * @param low Low limit; blank for none.
  * @param high High limit; blank for none.
  * @returns Margin, in the unit of the limits.
+ * @example =FRESH.SPEC.MARGIN(7.25, 4.5, 7.5) gives 0.25 [7.50 − 7.25]
+ * @example =FRESH.SPEC.MARGIN(7.75, 4.5, 7.5) gives -0.25 [7.50 − 7.75]
  */
 export function marginToSpecification(value: any[][], low: any[][], high: any[][]): any[][] {
   return marginOf(value, low, high);
@@ -86,6 +93,8 @@ const marginOf = lift([number("value"), ...limits], (value, low, high) =>
  * @param [deviation] Standard deviation of one result, in the unit of the limits.
  * @param [method] Method whose published precision is taken where no deviation is given: "C173" unless given (11 % of the value), "C231" (0.28), "C138" (lb/ft³), "C138M" (kg/m³), "C143", "C143M", "C1064", "C1064M".
  * @returns Chance, 0 to 1.
+ * @example =FRESH.SPEC.CHANCE(7.25, 4.5, 7.5, 0.28) gives 0.814 [share of a normal distribution below (7.5 − 7.25) / 0.28 = 0.893]
+ * @example =FRESH.SPEC.CHANCE(7.25, 4.5, 7.5, , "C231") gives 0.814 [the same: 0.28 is the deviation of C231; from memory, ASTM C231]
  */
 export function chanceWithinSpecification(
   value: any[][],
@@ -114,6 +123,8 @@ const chanceOf = lift(
  * @param [deviation] Standard deviation of one result, in the unit of the limits.
  * @param [method] Method whose published precision is taken where no deviation is given: "C173" unless given, and as for SPEC.CHANCE. From memory, to be verified against the standard in force.
  * @returns Guarded low limit and guarded high limit; blank where there is no limit.
+ * @example =FRESH.SPEC.GUARD(4.5, 7.5, 0.05, 0.28) gives 4.9606, 7.0394 [1.64485 × 0.28 = 0.4606 inside the limits]
+ * @example =FRESH.SPEC.GUARD(4.5, 7.5, 0.05, , "C173") gives 5.3142, 6.1430 [1.64485 × 11 % of each limit; from memory, ASTM C173]
  */
 export function guardedSpecification(
   low: any[][],
@@ -148,6 +159,8 @@ const guardedOf = liftSideBySide(
  * @param high High limit; blank for none.
  * @param [check] Result of the check test; blank when not made yet.
  * @returns "accept", "check test" or "reject".
+ * @example =FRESH.SPEC.ACCEPT(7.75, 4.5, 7.5) gives "check test" [7.75 lies above 7.5]
+ * @example =FRESH.SPEC.ACCEPT(7.75, 4.5, 7.5, 4.25) gives "reject" [both fail, though their mean lies within]
  */
 export function acceptByCheckTest(
   first: any[][],

@@ -13,6 +13,9 @@ import { units } from "./runner/units-argument";
  * @param [source] "ACI 318-19" unless given; also "ACI 211.1", "CSA A23.1", "EN 206", "UFC 3-250-04FA".
  * @param [units] "us" or "si"; "us" unless given.
  * @returns Air content in %.
+ * @example =FRESH.SPEC.AIR("3/4 in", "F2") gives 6 [from memory, ACI 318-19]
+ * @example =FRESH.SPEC.AIR(0.75, "F3", 5500) gives 5 [6.0 − 1.0 for a strength over 5,000 psi; from memory, ACI 318-19]
+ * @example =FRESH.SPEC.AIR("20 mm", "category 1", , "CSA A23.1", "si") gives 6.5 [middle of 5 to 8; from memory, CSA A23.1]
  */
 export function specAir(
   aggregate: any[][],

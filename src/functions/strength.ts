@@ -14,6 +14,8 @@ import { units } from "./runner/units-argument";
  * @param specified Specified strength in the same unit; one for all.
  * @param [units] "us" or "si"; "us" unless given.
  * @returns A text for each test.
+ * @example =FRESH.STRENGTH.ACCEPT({4600;3490;4600}, 4000) gives "accepted"; "single test too low"; "accepted" [3,490 is under 4,000 − 500; mean 4,230]
+ * @example =FRESH.STRENGTH.ACCEPT({36;44;39}, 40, "si") gives "accepted"; "accepted"; "mean of three too low" [0.90 × 40 = 36 is enough; mean 39.7]
  */
 export function strengthAccept(results: any[][], specified: any[][], units?: any[][]): any[][] {
   return orThrow(() => {
@@ -30,6 +32,8 @@ export function strengthAccept(results: any[][], specified: any[][], units?: any
  * @param tests How many tests the deviation comes from, 15 at least; from few tests it is raised.
  * @param [units] "us" or "si"; "us" unless given.
  * @returns Strength in the same unit, not rounded.
+ * @example =FRESH.STRENGTH.REQUIRED(4000, 420, 30) gives 4562.8 [4,000 + 1.34 × 420]
+ * @example =FRESH.STRENGTH.REQUIRED(40, 5, 27, "si") gives 47.86 [0.90 × 40 + 2.33 × 1.018 × 5]
  */
 export function strengthRequired(
   specified: any[][],
@@ -49,6 +53,7 @@ const requiredOf = lift(
  * @customfunction STRENGTH.WITHIN STRENGTH.WITHIN
  * @param cylinders One test in each row, 2 or 3 cylinders beside each other, in one unit. Blank rows are skipped.
  * @returns Standard deviation in the same unit.
+ * @example =FRESH.STRENGTH.WITHIN({4230,4390;4360,4160;4270,4390}) gives 141.8 [ranges 160, 200 and 120, mean 160; / 1.128]
  */
 export function strengthWithin(cylinders: any[][]): any[][] {
   return orThrow(() => [[withinTestDeviation(companionCylinders(cylinders))]]);

@@ -21,6 +21,8 @@ import { pairedSeries } from "./runner/series";
  * @param [unit] Unit of a number given as alcohol: "pt", "oz", "L" or "mL".
  * @param [step] Step of the reported result in %: 0.25 unless given; 0 for no rounding.
  * @returns Air content in %.
+ * @example =FRESH.AIR(6, 0, "48 oz") gives 5.75 [6.00 − 0.30 = 5.70]
+ * @example =FRESH.AIR(7.75, 1, 64, "oz", 0) gives 8.15 [7.75 − 0.60 + 1.00, not rounded]
  */
 export function air(
   reading: any[][],
@@ -55,6 +57,8 @@ const airOf = lift(
  * @param alcohol Isopropyl alcohol added: a number with the unit argument, or a text with its unit such as "1.4 L".
  * @param [unit] Unit of a number given as alcohol: "pt", "oz", "L" or "mL".
  * @returns % of air to subtract.
+ * @example =FRESH.ALCOHOL.CORRECTION("48 oz") gives 0.30 [ASTM C173 Table 1, in a meter maker's manual (2019)]
+ * @example =FRESH.ALCOHOL.CORRECTION(56, "oz") gives 0.45 [half-way from 0.30 at 48 oz to 0.60 at 64 oz]
  */
 export function alcoholCorrectionFor(alcohol: any[][], unit?: any[][]): any[][] {
   return correctionOf(alcohol, unit);
@@ -71,6 +75,9 @@ const correctionOf = lift([cell("alcohol"), setting(text("unit"))], (alcohol, un
  * @param second Second reading in %, after rolling again.
  * @param [third] Third reading in %, where the second differs from the first by more than 0.25 %.
  * @returns Final meter reading in %.
+ * @example =FRESH.READING.FINAL(5.5, 5.75) gives 5.75 [they differ by no more than 0.25]
+ * @example =FRESH.READING.FINAL(5.5, 6.25) gives #N/A [a third reading is needed]
+ * @example =FRESH.READING.FINAL(5.5, 6.25, 6.25) gives 6.25 [the third agrees with the second]
  */
 export function readingFinal(first: any[][], second: any[][], third?: any[][]): any[][] {
   return finalOf(first, second, third);
@@ -97,6 +104,8 @@ const finalOf = lift(readings, (first, second, third) => {
  * @param [second] Second reading in %, after rolling again.
  * @param [third] Third reading in %, where the second differs from the first by more than 0.25 %.
  * @returns What comes next, as a text.
+ * @example =FRESH.READING.NEXT(5.5, 6.25) gives "third reading" [they differ by 0.75]
+ * @example =FRESH.READING.NEXT(5, 5.5, 6) gives "void" [the third differs from the second by 0.50]
  */
 export function readingNext(first: any[][], second?: any[][], third?: any[][]): any[][] {
   return nextOf(first, second, third);
@@ -116,6 +125,7 @@ function judge(first: number, second?: number, third?: number) {
  * @param minutes Minutes since rolling ended: a column, or a row above a table with one test a row.
  * @param levels Levels in %, over the same minutes.
  * @returns Minute at which the level has settled.
+ * @example =FRESH.LEVEL.SETTLED({1;2;3;4;5}, {7;6;5.5;5.5;5.25}) gives 5 [from minute 3 on within 0.25]
  */
 export function levelSettled(minutes: any[][], levels: any[][]): any[][] {
   const { pairs, down } = orThrow(() => pairedSeries(minutes, levels, ["minutes", "levels"]));

@@ -11,6 +11,8 @@ import { units } from "./runner/units-argument";
  * @param temperature Temperature of the water in °F, or °C in SI.
  * @param [units] "us" or "si"; "us" unless given.
  * @returns Density in lb/ft³, or kg/m³ in SI.
+ * @example =FRESH.WATER.DENSITY(68) gives 62.316 [998.2067 × 0.0624280]
+ * @example =FRESH.WATER.DENSITY(20, "si") gives 998.2067 [Tanaka and others (2001)]
  */
 export function waterDensityAt(temperature: any[][], units?: any[][]): any[][] {
   return waterDensityOf(temperature, units);
@@ -24,6 +26,8 @@ const waterDensityOf = lift([number("temperature"), units], waterDensity);
  * @param temperature Temperature of the water in °F, or °C in SI.
  * @param [units] "us" or "si"; "us" unless given.
  * @returns Volume in ft³, or litres in SI.
+ * @example =FRESH.BOWL.VOLUME(15.6, 60) gives 0.2501 [15.6 / 62.366; water of ASTM C29, from memory]
+ * @example =FRESH.BOWL.VOLUME(6.985, 23, "si") gives 7.002 [6.985 / 997.54 × 1,000; water of ASTM C29, from memory]
  */
 export function bowlVolumeFor(mass: any[][], temperature: any[][], units?: any[][]): any[][] {
   return bowlVolumeOf(mass, temperature, units);
@@ -36,6 +40,7 @@ const bowlVolumeOf = lift([number("mass"), number("temperature"), units], bowlVo
  * @param cup Volume of the cup.
  * @param bowl Volume of the bowl, in the same unit.
  * @returns % of the bowl.
+ * @example =FRESH.CUP.PERCENT(0.0125, 0.245) gives 5.10 [Iowa DOT I.M. 318, canister of a meter]
  */
 export function cupPercent(cup: any[][], bowl: any[][]): any[][] {
   return cupPercentOf(cup, bowl);

@@ -44,7 +44,7 @@ export function startUniver(
           worksheetFunction(each, sentences),
           NAMESPACE + each.declaration.name,
         ]),
-        description: functions.map(({ declaration }) => functionHelp(declaration)),
+        description: functions.map(functionHelp),
       },
     }),
     UniverSheetsConditionalFormattingPreset(),

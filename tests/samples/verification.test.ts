@@ -1,5 +1,4 @@
 import { readFileSync } from "node:fs";
-import { FUNCTIONS } from "../../scripts/samples/formula";
 import type { SampleSheet } from "../../scripts/samples/sheet";
 import { CASES, WITHOUT_ORDINARY_FORMULA } from "../../scripts/samples/verification/cases";
 import { verificationSheets } from "../../scripts/samples/verification/sheets";
@@ -8,38 +7,15 @@ import { readWorkbook } from "../../src/workbench/files/file-reader";
 import recorded from "../functions/functions-record.json";
 import { bundledEngine } from "./bundled-engine";
 
-const { calculated, ErrorSentences, worksheetFunction } = bundledEngine();
+const { calculated, worksheetFunctions } = bundledEngine();
 
 const SPREADSHEET = "in the workbench's spreadsheet";
-
-const ours = Object.entries(FUNCTIONS).map(([id, implementation]) => {
-  const { parameters } = recorded.find((each) => each.id === id)!;
-  const declaration = {
-    id,
-    name: id,
-    description: "",
-    parameters: parameters.map((name) => ({
-      name,
-      description: "",
-      optional: name.includes("?"),
-      repeating: false,
-    })),
-  };
-  const loaded = {
-    declaration,
-    implementation: implementation as (...given: unknown[]) => unknown,
-  };
-  return [worksheetFunction(loaded, new ErrorSentences()), `FRESH.${id}`] as const;
-});
 
 const verdicts = (sheets: readonly SampleSheet[]) => sheets.map(({ rows }) => rows[0]![0]!.v);
 const ALL_MATCH = [`${CASES.length} of ${CASES.length} match`, "10 of 10 match", "1 of 1 match"];
 
 test(`each function gives what the ordinary formulas give, both ${SPREADSHEET}`, async () => {
-  const sheets = await calculated(
-    verificationSheets(),
-    ours.map(([kind, name]) => [kind, name]),
-  );
+  const sheets = await calculated(verificationSheets(), worksheetFunctions);
   const differing = sheets.flatMap(({ rows }) =>
     rows.map((row) => row.map((cell) => cell?.v ?? "")).filter((row) => row.includes("DIFFERS")),
   );

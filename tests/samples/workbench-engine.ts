@@ -1,4 +1,31 @@
-/** What a test needs of the workbench's spreadsheet, in one file: see bundled-engine.ts. */
+/** The workbench's spreadsheet with the worksheet functions, in one file: see bundled-engine.ts. */
+import { FUNCTIONS } from "../../scripts/samples/formula";
+import type { AddedFunction } from "../../scripts/samples/verification/headless-spreadsheet";
+import { ErrorSentences } from "../../src/workbench/functions/error-sentences";
+import { worksheetFunction } from "../../src/workbench/functions/worksheet-function";
+import recorded from "../functions/functions-record.json";
+
 export { calculated } from "../../scripts/samples/verification/headless-spreadsheet";
-export { ErrorSentences } from "../../src/workbench/functions/error-sentences";
-export { worksheetFunction } from "../../src/workbench/functions/worksheet-function";
+
+/** Where the functions say why a cell shows an error. */
+export const sentences = new ErrorSentences();
+
+/** The worksheet functions as the workbench adds them to its spreadsheet. */
+export const worksheetFunctions: readonly AddedFunction[] = recorded.map(({ id, parameters }) => {
+  const declaration = {
+    id,
+    name: id,
+    description: "",
+    parameters: parameters.map((name) => ({
+      name,
+      description: "",
+      optional: name.includes("?"),
+      repeating: false,
+    })),
+  };
+  const implementation = FUNCTIONS[id as keyof typeof FUNCTIONS] as (
+    ...given: unknown[]
+  ) => unknown;
+  const loaded = { declaration, implementation, example: [] };
+  return [worksheetFunction(loaded, sentences), `FRESH.${id}`];
+});

@@ -17,7 +17,7 @@ export type AddedFunction = NonNullable<
  * Calculates sheets in the workbench's spreadsheet, without a screen.
  *
  * @param added The functions of the add-in. Without them a cell that calls one holds its known result.
- * @returns The sheets with the result of every formula that was calculated.
+ * @returns The sheets with the results of every formula that was calculated, in each cell over which they spread.
  */
 export async function calculated(
   sheets: readonly SampleSheet[],
@@ -44,11 +44,12 @@ export async function calculated(
   await formulas.onCalculationEnd();
   const results = sheets.map((sheet) => {
     const found = workbook.getSheetByName(sheet.name)!;
+    const spilled = spilledInto(sheet, isCalculated);
     return {
       ...sheet,
       rows: sheet.rows.map((row, r) =>
         row.map((cell, c) =>
-          cell && isCalculated(cell)
+          (cell && isCalculated(cell)) || spilled.has(`${r},${c}`)
             ? { ...cell, v: found.getRange(r, c).getValue() as Value }
             : cell,
         ),

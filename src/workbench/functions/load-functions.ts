@@ -1,30 +1,36 @@
 import { customFunctionsFor, type Implementation } from "./custom-functions";
-import { declarationsFrom, type Declaration } from "./declaration";
+import { declarationsFrom, examplesFrom, type Declaration } from "./declaration";
 
 /** A worksheet function, ready to be put into a spreadsheet. */
 export interface LoadedFunction {
   readonly declaration: Declaration;
   readonly implementation: Implementation;
+  /** Arguments of an example of a call, each as it is written in a formula. */
+  readonly example: readonly string[];
 }
 
 /**
  * Loads the worksheet functions the way Excel does: functions.js registers what functions.json
- * declares. Both are the very files of the add-in.
+ * declares. Both are the very files of the add-in; examples.json is for the workbench alone.
  */
 export async function loadFunctions(): Promise<LoadedFunction[]> {
   const implementations = new Map<string, Implementation>();
   Object.assign(globalThis, { CustomFunctions: customFunctionsFor(implementations) });
-  const [declarations] = await Promise.all([readDeclarations(), runScript("functions.js")]);
+  const [declarations, examples] = await Promise.all([
+    read("functions.json").then(declarationsFrom),
+    read("examples.json").then(examplesFrom),
+    runScript("functions.js"),
+  ]);
   return declarations.map((declaration) => {
     const implementation = implementations.get(declaration.id);
     if (!implementation) throw new Error(`functions.js does not register ${declaration.id}`);
-    return { declaration, implementation };
+    return { declaration, implementation, example: examples[declaration.name] ?? [] };
   });
 }
 
-async function readDeclarations(): Promise<Declaration[]> {
-  const response = await fetch("functions.json");
-  return declarationsFrom(await response.json());
+async function read(file: string): Promise<unknown> {
+  const response = await fetch(file);
+  return response.json();
 }
 
 function runScript(src: string): Promise<void> {
