@@ -42,7 +42,7 @@ export const COLUMNS: readonly DayColumn[] = [
   column("Third reading (%)", 12, "hundredths"),
   column("Cups", 7),
   column("Alcohol (oz)", 10),
-  column("Foam (divisions)", 12),
+  column("Foam (divisions)", 13),
   column("Time to settle (min)", 12),
   column("Packed concrete", 11),
   column("Reported air (%)", 12, "hundredths"),
