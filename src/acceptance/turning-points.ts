@@ -4,7 +4,7 @@ import { measuredAmounts } from "./alcohol-steps";
 import { outcomeOf, type BorderlineTest } from "./borderline-test";
 import type { Verdict } from "./limits";
 
-/** A change of one input alone that changes the verdict. */
+/** The smallest change of one input alone that changes the verdict. */
 export interface TurningPoint {
   readonly input: "reading" | "cups" | "alcohol";
   readonly from: number;
@@ -16,18 +16,16 @@ export interface TurningPoint {
   /** Air content after the change, %. */
   readonly air: number;
   readonly verdict: Verdict;
-  /** Whether no smaller change of this input changes the verdict. */
-  readonly smallest: boolean;
 }
 
 /** More cups than anybody would add; the search ends here. */
 const MOST_CUPS = 30;
 
 /**
- * How much it would take: for each input, the nearest smaller and the nearest larger value that
- * changes the verdict while the others stay as recorded. Readings move on the quarter-percent grid,
- * cups by one, alcohol on the marks of its measure. An input that cannot change the verdict is not
- * listed.
+ * How much it would take: for each input, the smallest change that changes the verdict while the
+ * others stay as recorded, down and up where both are equally small. Readings move on the
+ * quarter-percent grid, cups by one, alcohol on the marks of its measure. An input that cannot change
+ * the verdict is not listed.
  *
  * @param test Test as recorded; without limits, or when it has no result, nothing is listed.
  */
@@ -65,7 +63,7 @@ function turns(
 ): readonly TurningPoint[] {
   const recorded = outcomeOf(test);
   if (!recorded.possible || recorded.verdict === undefined) return [];
-  const nearest = (inOrder: readonly number[]): Omit<TurningPoint, "smallest">[] => {
+  const nearest = (inOrder: readonly number[]): TurningPoint[] => {
     for (const to of inOrder) {
       const outcome = outcomeOf(changed(to));
       if (outcome.possible && outcome.verdict && outcome.verdict !== recorded.verdict) {
@@ -80,5 +78,5 @@ function turns(
     ...nearest(candidates.filter((to) => to > from)),
   ];
   const least = Math.min(...found.map(({ change }) => Math.abs(change)));
-  return found.map((turn) => ({ ...turn, smallest: Math.abs(turn.change) === least }));
+  return found.filter(({ change }) => Math.abs(change) === least);
 }

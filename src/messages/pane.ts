@@ -96,7 +96,7 @@ export const paneMessages = {
   "test-input-low": "Low limit, %",
   "test-input-high": "High limit, %",
   "test-input-check": "Check test, %",
-  "test-input-deviation": "Deviation used, %",
+  "test-input-deviation": "Your own deviation, %",
   "test-no-limits": "Without limits there is nothing to compare the result with.",
   "test-decides-nothing":
     "A void or incomplete test decides nothing. Repeat it, or complete its record.",

@@ -11,6 +11,11 @@ export function shownChange(value: number, decimal: DecimalMark): string {
   return sign + shownPercent(Math.abs(value), decimal);
 }
 
+/** A standard deviation with three digits that count: "0.825", "0.28". */
+export function shownDeviation(value: number, decimal: DecimalMark): string {
+  return typedText(Number(value.toPrecision(3)), decimal);
+}
+
 /** A number as somebody would type it; "" for none. */
 export function typedText(value: number | undefined, decimal: DecimalMark): string {
   return value === undefined ? "" : withMark(String(value), decimal);

@@ -23,10 +23,11 @@ export function turningPointsView({ turningPoints, verdict }: WhatIf, decimal: D
 /** One change of one input in words. */
 export function turningPointSentence(point: TurningPoint, decimal: DecimalMark): string {
   const { input, from, to, change, unit, air, verdict } = point;
+  const number = input === "reading" ? shownPercent : typedText;
   return say(`turning-${input}`, {
-    from: typedText(from, decimal),
-    to: typedText(to, decimal),
-    change: (change < 0 ? "−" : "+") + typedText(Math.abs(change), decimal),
+    from: number(from, decimal),
+    to: number(to, decimal),
+    change: (change < 0 ? "−" : "+") + number(Math.abs(change), decimal),
     unit,
     air: shownPercent(air, decimal),
     verdict: badgeWord(verdict).toLowerCase(),

@@ -3,7 +3,7 @@ import type { DecimalMark } from "../measure/number-from-cell";
 import { say } from "../messages/catalogue";
 import { badge } from "./badge";
 import { element } from "./element";
-import { shownChance, shownPercent } from "./shown-number";
+import { shownChance, shownDeviation, shownPercent } from "./shown-number";
 
 /**
  * The result with its verdict, margin and chance, and what the check-test rule asks for next.
@@ -36,7 +36,7 @@ export function verdictSentences(looked: WhatIf, decimal: DecimalMark, stands: b
   const { margin, certainty, decision } = looked;
   if (margin === undefined || !certainty || !decision) return [say("test-no-limits")];
   const amount = shownPercent(Math.abs(margin), decimal);
-  const deviation = shownPercent(certainty.deviation, decimal);
+  const deviation = shownDeviation(certainty.deviation, decimal);
   const chance = shownChance(certainty.chance);
   const { published } = certainty;
   return [

@@ -121,12 +121,21 @@ test("a reading off the scale says why, and impossible rows are left out", () =>
 
 test("how much it would take, each worked by hand", () => {
   expect(turningPoints(ON_THE_LIMIT)).toEqual([
-    // 4.75 − 0.30 = 4.45 is reported as 4.50, within; 4.50 − 0.30 = 4.20 as 4.25.
-    turn("reading", 7.75, 4.5, -3.25, "%", 4.25, "below", false),
-    turn("reading", 7.75, 8, 0.25, "%", 7.75, "above", true),
-    turn("cups", 0, 1, 1, "", 8.5, "above", true),
+    // 8.00 − 0.30 = 7.70 is reported as 7.75; downwards it would take 3.25, to 4.50 − 0.30 = 4.20.
+    turn("reading", 7.75, 8, 0.25, "%", 7.75, "above"),
+    turn("cups", 0, 1, 1, "", 8.5, "above"),
     // 40 oz still takes off 0.15; under 40 oz nothing counts: 7.75. More alcohol never turns it.
-    turn("alcohol", 48, 36, -12, "oz", 7.75, "above", true),
+    turn("alcohol", 48, 36, -12, "oz", 7.75, "above"),
+  ]);
+});
+
+test("in the middle it takes as much down as up (derived: 6 + 2 = 8.00; 1.75 more or less is outside 6.5 to 9.5)", () => {
+  const middle: BorderlineTest = { reading: 6, cups: 2, limits: { low: 6.5, high: 9.5 } };
+  expect(turningPoints(middle)).toEqual([
+    turn("reading", 6, 4.25, -1.75, "%", 6.25, "below"),
+    turn("reading", 6, 7.75, 1.75, "%", 9.75, "above"),
+    turn("cups", 2, 0, -2, "", 6, "below"),
+    turn("cups", 2, 4, 2, "", 10, "above"),
   ]);
 });
 
@@ -138,9 +147,8 @@ function turn(
   unit: string,
   air: number,
   verdict: string,
-  smallest: boolean,
 ) {
-  return { input, from, to, change, unit, air, verdict, smallest };
+  return { input, from, to, change, unit, air, verdict };
 }
 
 test("turning points turn the verdict, and nothing nearer does", () => {
@@ -172,7 +180,7 @@ test("turning points turn the verdict, and nothing nearer does", () => {
           input === "alcohol"
             ? measuredAmounts(given.alcohol!.unit)
             : steps(input === "cups" ? 1 : 0.25);
-        const between = grid.filter((v) => v > Math.min(from, to) && v < Math.max(from, to));
+        const between = grid.filter((v) => Math.abs(v - from) < Math.abs(to - from) - 1e-9);
         for (const value of between) expect([recorded, undefined]).toContain(verdict(at(value)));
       }
     }),

@@ -1,4 +1,10 @@
-import { shownChance, shownChange, shownPercent, typedText } from "../../src/pane/shown-number";
+import {
+  shownChance,
+  shownChange,
+  shownDeviation,
+  shownPercent,
+  typedText,
+} from "../../src/pane/shown-number";
 
 test.each([
   [7.5, ".", "7.50"],
@@ -22,6 +28,14 @@ test.each([
   [7.25, "7,25"],
 ])("%p is typed as %p: a blank is not a zero", (value, typed) => {
   expect(typedText(value, ",")).toBe(typed);
+});
+
+test.each([
+  [0.11 * 7.5, ".", "0.825"],
+  [0.11 * 7.75, ".", "0.853"],
+  [0.28, ",", "0,28"],
+] as const)("a deviation of %p is shown with %p as %p", (value, decimal, shown) => {
+  expect(shownDeviation(value, decimal)).toBe(shown);
 });
 
 test.each([

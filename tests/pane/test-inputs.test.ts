@@ -98,7 +98,7 @@ test("how much it would take is said with both values (derived: 8.25 − 0.60 = 
   const { turningPoints } = whatIf(testOfInputs(TYPED, ".")!.test);
   const up = turningPoints.find(({ input, change }) => input === "reading" && change > 0)!;
   expect(turningPointSentence(up, ".")).toBe(
-    "Reading +0.5 % (8.25 instead of 7.75): 7.75 %, above.",
+    "Reading +0.50 % (8.25 instead of 7.75): 7.75 %, above.",
   );
 });
 
