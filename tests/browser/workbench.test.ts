@@ -45,6 +45,14 @@ test("a blank cell is not a zero", async () => {
   await workbench.untilShown("B2", "blank");
 });
 
+test("while a formula is typed, its help has the example with every argument", async () => {
+  await workbench.click("C3");
+  await workbench.page.keyboard.type("=FRESH.AIR(");
+  const example = workbench.page.getByText('FRESH.AIR(7.75,1,64,"oz",0)');
+  await example.waitFor({ state: "attached" });
+  await workbench.page.keyboard.press("Escape");
+});
+
 test("a formula over a column spills, and one bad row does not hide the others", async () => {
   await workbench.type("D1", "5.5");
   await workbench.type("D2", "about 6");
