@@ -1,3 +1,4 @@
+import { settingsFromText } from "../settings-text";
 import type { Settings } from "../sheet-host";
 import { inExcel } from "./in-excel";
 
@@ -10,7 +11,7 @@ export function readSettings(): Promise<Settings> {
     const held = context.workbook.settings.getItemOrNullObject(KEY);
     held.load("value");
     await context.sync();
-    return held.isNullObject ? {} : settingsFrom(held.value);
+    return held.isNullObject ? {} : settingsFromText(held.value);
   });
 }
 
@@ -20,19 +21,4 @@ export function writeSettings(settings: Settings): Promise<void> {
     context.workbook.settings.add(KEY, JSON.stringify(settings));
     await context.sync();
   });
-}
-
-function settingsFrom(held: unknown): Settings {
-  if (typeof held !== "string") return {};
-  try {
-    const read: unknown = JSON.parse(held);
-    if (typeof read !== "object" || read === null || Array.isArray(read)) return {};
-    return Object.fromEntries(Object.entries(read).filter(([, value]) => isSetting(value)));
-  } catch {
-    return {};
-  }
-}
-
-function isSetting(value: unknown): boolean {
-  return ["string", "number", "boolean"].includes(typeof value);
 }

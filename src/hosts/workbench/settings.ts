@@ -1,3 +1,4 @@
+import { settingsFromText } from "../settings-text";
 import type { Settings } from "../sheet-host";
 
 const KEY = "fresh-concrete-settings";
@@ -22,8 +23,7 @@ export class KeptSettings {
 
 function fromBrowser(): Settings {
   try {
-    const kept: unknown = JSON.parse(localStorage.getItem(KEY) ?? "{}");
-    return typeof kept === "object" && kept !== null ? (kept as Settings) : {};
+    return settingsFromText(localStorage.getItem(KEY));
   } catch {
     return {};
   }
