@@ -1,3 +1,4 @@
+import { alcoholUnitNamed } from "../measure/alcohol";
 import { shownValue, type CellValue } from "../measure/cell-value";
 import { FIELDS, type FieldId } from "./fields";
 import type { ColumnPlace, Columns } from "./sheet-context";
@@ -14,6 +15,9 @@ const UNITS = new Set(
     " ",
   ),
 );
+
+/** Which of the readings a column holds, where a header says so in brackets: "Meter reading (1st)". */
+const WHICH_READING = new Set("1st 2nd 3rd 1 2 3 first second third initial final".split(" "));
 
 /** A header that is the heading itself, and one that differs from it in words without meaning. */
 const SAME = 1000;
@@ -66,8 +70,8 @@ for (const [name, { headings }] of Object.entries(FIELDS)) {
  * @returns For each field found, its place, header and the unit written in the header.
  */
 export function recogniseColumns(headers: readonly CellValue[]): Columns {
-  const candidates = headers
-    .flatMap((header, index) => candidatesFor(readHeading(shownValue(header)), index))
+  const candidates = numberedReadings(headers.map((header) => readHeading(shownValue(header))))
+    .flatMap((heading, index) => candidatesFor(heading, index))
     .sort((a, b) => b.score - a.score || a.index - b.index);
   const columns: Partial<Record<FieldId, ColumnPlace>> = {};
   const taken = new Set<number>();
@@ -85,22 +89,47 @@ function readHeading(header: string): Heading {
   const words = wordsOf(header.replace(/[([][^)\]]*[)\]]/g, " "));
   const units: string[] = [];
   while (words.length > 1 && isUnitHere(words.at(-1)!, words)) units.unshift(words.pop()!);
-  const inBrackets = bracketed.flatMap(wordsOf).filter((word) => UNITS.has(word));
+  while (words.length > 1 && isUnitInFront(words[0]!)) units.push(words.shift()!);
+  const wordsInBrackets = bracketed.flatMap(wordsOf);
+  if (words.includes("reading"))
+    words.push(...wordsInBrackets.filter((word) => WHICH_READING.has(word)));
+  const inBrackets = wordsInBrackets.filter((word) => UNITS.has(word));
   const unit = inBrackets.at(-1) ?? units.at(-1) ?? bracketed[0];
   return { ...headingOf(words), unit };
 }
 
-/** "Min" is minutes behind a time, and the least behind anything else. */
+/** Behind a time "min" is minutes and "second" a unit; else the least, and the second of several. */
 function isUnitHere(word: string, words: readonly string[]): boolean {
-  if (word !== "min") return UNITS.has(word);
+  if (word !== "min" && word !== "second") return UNITS.has(word);
   return words.some((other) => /time|settl|stab|inver|roll/.test(other));
+}
+
+/** As in "% air" and "oz of alcohol". */
+function isUnitInFront(word: string): boolean {
+  return /^(%|pct|percent)$/.test(word) || alcoholUnitNamed(word) !== undefined;
+}
+
+/**
+ * Columns that are all headed "Reading" hold the readings in the order in which they were taken. A
+ * table of the spreadsheet numbers equal headers from the second on: "Reading", "Reading2".
+ */
+function numberedReadings(headings: readonly Heading[]): readonly Heading[] {
+  const plain = headings.filter(({ meaning }) => meaning === "reading");
+  const means = (meaning: string) => headings.some((heading) => heading.meaning === meaning);
+  if (plain.length < 2 && !(means("2 reading") && !means("1 reading"))) return headings;
+  return headings.map((heading) => {
+    const place = plain.indexOf(heading) + 1;
+    return place ? { ...heading, ...headingOf(["reading", String(place)]) } : heading;
+  });
 }
 
 function wordsOf(text: string): string[] {
   return text
     .toLowerCase()
     .replace(/#/g, " no ")
-    .replace(/\brd?n?gs?\b/g, "reading")
+    .replace(/\b(?:rd?n?gs?|readings)\b/g, "reading")
+    .replace(/\b(rd?n?g|reading)(\d)\b/g, "reading $2")
+    .replace(/\+\s*\/\s*[-−]/g, " ± ")
     .replace(/[^\p{L}\p{N}%±]+/gu, " ")
     .trim()
     .split(" ");

@@ -27,6 +27,9 @@ describe("headers as people write them (common practice)", () => {
     ["Rdg 1", "first"],
     ["1st Rdg.", "first"],
     ["Reading, first", "first"],
+    ["Reading, second", "second"],
+    ["Meter reading (1st)", "first", "1st"],
+    ["Readings (2nd) [%]", "second", "%"],
     ["R1", "first"],
     ["2nd RDG (%)", "second", "%"],
     ["Reading #2", "second"],
@@ -44,17 +47,21 @@ describe("headers as people write them (common practice)", () => {
     ["Isopropyl alcohol, 70 % (mL)", "alcohol", "ml"],
     ["IPA added [L]", "alcohol", "l"],
     ["Amount of alcohol (gal)", "alcohol", "gal"],
+    ["ALC. (OZ.)", "alcohol", "oz"],
+    ["Pints of alcohol", "alcohol", "pints"],
     ["Alcohol added after zeroing the meter (oz)", "lateAlcohol", "oz"],
     ["Alcohol strength (%)", "alcoholStrength", "%"],
     ["Foam (full divisions)", "foam", "full divisions"],
     ["Foam on the neck", "foam"],
     ["Time to settle, min", "settle", "min"],
     ["Settling time (s)", "settle", "s"],
+    ["Min. to settle", "settle"],
     ["Undisturbed concrete?", "packed"],
     ["Packed concrete left (y/n)", "packed", "y/n"],
     ["Air", "air"],
     ["Air content of the concrete (%)", "air", "%"],
     ["Air, final", "air"],
+    ["% air", "air", "%"],
     ["Reported air %", "air", "%"],
     ["Low", "low"],
     ["Air min", "low"],
@@ -63,6 +70,7 @@ describe("headers as people write them (common practice)", () => {
     ["Air spec max.", "high"],
     ["Target air (%)", "target", "%"],
     ["± (%)", "tolerance", "%"],
+    ["+/- (%)", "tolerance", "%"],
     ["Tolerance", "tolerance"],
     ["Test #", "sample"],
     ["Sample ID", "sample"],
@@ -104,6 +112,24 @@ describe("headers that mean something else are left alone", () => {
     "",
   ])("%s", (header) => {
     expect(recogniseColumns([header])).toEqual({});
+  });
+});
+
+describe("readings without a number of their own", () => {
+  test.each([
+    ["all headed alike", ["Reading", "Reading", "Reading"], { first: 0, second: 1, third: 2 }],
+    // Excel's tables tell equal headers apart in this way (known widely).
+    ["numbered by a table", ["Reading", "Reading2"], { first: 0, second: 1 }],
+    ["with units", ["Meter rdg (%)", "Meter rdg (%)2"], { first: 0, second: 1 }],
+    [
+      "one after two with numbers",
+      ["Rdg 1", "Rdg 2", "Reading"],
+      { first: 0, second: 1, final: 2 },
+    ],
+    ["one alone", ["Sample", "Reading"], { sample: 0, final: 1 }],
+  ])("%s", (_, headers, places) => {
+    const found = Object.entries(recogniseColumns(headers));
+    expect(Object.fromEntries(found.map(([field, { index }]) => [field, index]))).toEqual(places);
   });
 });
 

@@ -17,11 +17,12 @@ export const AIR_LIMIT_FIELDS = {
   target: field(
     "number",
     "target air",
-    `target, target air, specified air, design air, air target, spec air, specified air content`,
+    `target, target air, specified air, design air, air target, spec air, required air,
+      specified air content`,
   ),
   tolerance: field(
     "tolerance",
     "tolerance",
-    `tolerance, air tolerance, tol, plus minus, plus or minus, ±`,
+    `tolerance, air tolerance, tolerance ±, tol, tol ±, plus minus, plus or minus, ±`,
   ),
 } as const;

@@ -12,7 +12,7 @@ export const AIR_TEST_FIELDS = {
     "number",
     "second reading",
     `second reading, reading 2, 2nd reading, second meter reading, confirming reading,
-      confirmation reading, r2, reading two, second, 2nd, reading b`,
+      confirmation reading, confirmation, r2, reading two, second, 2nd, reading b`,
   ),
   third: field(
     "number",
@@ -28,14 +28,14 @@ export const AIR_TEST_FIELDS = {
   cups: field(
     "number",
     "calibrated cups",
-    `cups, calibrated cups, cups of water, water cups, cups added, no of cups, number of cups,
-      cups water`,
+    `cups, calibrated cups, cups of water, water cups, cal cups, cups added, no of cups,
+      number of cups, cups water`,
   ),
   alcohol: field(
     "alcohol",
     "alcohol",
-    `alcohol, ipa, isopropyl, isopropyl alcohol, alcohol added, alcohol used, alcohol amount,
-      amount of alcohol, ipa added`,
+    `alcohol, alc, ipa, isopropyl, isopropyl alcohol, alcohol added, alcohol used, alcohol amount,
+      amount of alcohol, alcohol volume, volume of alcohol, alcohol vol, ipa added`,
   ),
   alcoholUnit: field(
     "text",
@@ -47,8 +47,8 @@ export const AIR_TEST_FIELDS = {
     "minutes",
     "time to settle",
     `time to settle, settling time, settle, settle time, time to stable, time to stabilize,
-      time to stabilise, minutes to settle, minutes to stable, stable after, settled after,
-      time to stable level, stabilization time, stabilisation time`,
+      time to stabilise, minutes to settle, min to settle, minutes to stable, stable after,
+      settled after, time to stable level, stabilization time, stabilisation time`,
   ),
   packed: field(
     "yes-no",
@@ -66,6 +66,6 @@ export const AIR_TEST_FIELDS = {
     "number",
     "reported air",
     `reported air, air reported, air, air content, reported air content, air result,
-      corrected air, final air, final air content, result`,
+      corrected air, final air, final air content, plastic air, vol air, result`,
   ),
 } as const;

@@ -6,14 +6,14 @@ export const IDENTITY_FIELDS = {
     "text",
     "sample",
     `sample, sample id, sample no, sample number, test, test id, test no, test number, specimen,
-      set, id`,
+      lab no, lab id, set, id`,
   ),
   load: field(
     "text",
     "load",
     `load, load no, load id, truck, truck no, ticket, ticket no, batch, batch ticket, delivery`,
   ),
-  date: field("date", "date", `date, test date, date tested, day`),
+  date: field("date", "date", `date, test date, date tested, date cast, date placed, day`),
   time: field("minute-of-day", "time", `time, time of day, clock time, hour`),
   mix: field(
     "text",
