@@ -108,6 +108,7 @@ export const paneMessages = {
   "test-chance-published":
     "The chance that the true air content lies within the limits is {chance}, with a deviation of {deviation} % of one result by {method}. That figure is {source}; you can give your own.",
   "test-decision-accept": "The check-test rule asks for nothing more: accept.",
+  "test-decision-accept-by-check": "The check test is within: by the check-test rule, accept.",
   "test-decision-check":
     "The check-test rule asks for a check test at once, on another portion of the same sample. The two results are not averaged.",
   "test-decision-reject": "The check test is outside as well: by the check-test rule, reject.",
@@ -130,6 +131,7 @@ export const paneMessages = {
   "grid-cups": "cups: {cups}",
   "grid-less-alcohol": "less alcohol: {amount} {unit}",
   "grid-more-alcohol": "more alcohol: {amount} {unit}",
+  "grid-key": "Framed: as recorded. Underlined: another verdict than that.",
 
   "turning-title": "How much it would take",
   "turning-nothing": "No change of a single number would change the verdict.",

@@ -5,11 +5,11 @@ import { say } from "../messages/catalogue";
 import { badgeWord, shape } from "./badge";
 import { element } from "./element";
 import { problemSentence } from "./problem-sentence";
-import { shownChange, shownPercent } from "./shown-number";
+import { shownChange, shownPercent, typedText } from "./shown-number";
 
 /** What the test would have given with other readings, cups and alcohol, coloured and worded. */
-export function outcomeGridView({ grid }: WhatIf, decimal: DecimalMark): HTMLElement {
-  return element(
+export function outcomeGridView({ grid, verdict }: WhatIf, decimal: DecimalMark): HTMLElement {
+  const table = element(
     "table",
     { class: "grid" },
     element("caption", {}, say("grid-title")),
@@ -32,19 +32,24 @@ export function outcomeGridView({ grid }: WhatIf, decimal: DecimalMark): HTMLEle
         element(
           "tr",
           {},
-          element("th", { scope: "row" }, rowName(row)),
+          element("th", { scope: "row" }, rowName(row, decimal)),
           ...row.cells.map((cell) => outcomeCell(cell, decimal)),
         ),
       ),
     ),
   );
+  if (!verdict) return table;
+  return element("div", {}, table, element("p", { class: "hint" }, say("grid-key")));
 }
 
-function rowName({ differs, steps, test }: GridRow): string {
+function rowName({ differs, steps, test }: GridRow, decimal: DecimalMark): string {
   if (differs === "nothing") return say("grid-as-recorded");
   if (differs === "cups") return say("grid-cups", { cups: test.cups ?? 0 });
   const { amount, unit } = test.alcohol!;
-  return say(steps < 0 ? "grid-less-alcohol" : "grid-more-alcohol", { amount, unit });
+  return say(steps < 0 ? "grid-less-alcohol" : "grid-more-alcohol", {
+    amount: typedText(amount, decimal),
+    unit,
+  });
 }
 
 function outcomeCell({ outcome, turned, recorded }: GridCell, decimal: DecimalMark): HTMLElement {

@@ -5,10 +5,15 @@ export function shownPercent(value: number, decimal: DecimalMark): string {
   return withMark(value.toFixed(2), decimal);
 }
 
-/** A change with its sign: "+0.25", "−0.25", "±0.00". */
+/** A step of a calculation, with a third and fourth decimal where it needs them to add up: "7.525". */
+export function shownStep(value: number, decimal: DecimalMark): string {
+  return withMark(value.toFixed(4).replace(/0{1,2}$/, ""), decimal);
+}
+
+/** A change with its sign: "+0.25", "−0.225", "±0.00". */
 export function shownChange(value: number, decimal: DecimalMark): string {
   const sign = value > 0 ? "+" : value < 0 ? "−" : "±";
-  return sign + shownPercent(Math.abs(value), decimal);
+  return sign + shownStep(Math.abs(value), decimal);
 }
 
 /** A standard deviation with three digits that count: "0.825", "0.28". */

@@ -3,7 +3,7 @@ import type { WhatIf } from "../acceptance/what-if";
 import type { DecimalMark } from "../measure/number-from-cell";
 import { say } from "../messages/catalogue";
 import { element } from "./element";
-import { shownChange, shownPercent } from "./shown-number";
+import { shownChange, shownStep, typedText } from "./shown-number";
 
 /** The way from the reading to the result, one line a step. */
 export function stepsView({ steps, test }: WhatIf, decimal: DecimalMark): HTMLElement {
@@ -24,19 +24,22 @@ export function stepsView({ steps, test }: WhatIf, decimal: DecimalMark): HTMLEl
         element(
           "tr",
           {},
-          element("th", { scope: "row" }, stepName(step, test)),
+          element("th", { scope: "row" }, stepName(step, test, decimal)),
           element("td", {}, step.name === "reading" ? "" : shownChange(step.change, decimal)),
-          element("td", {}, shownPercent(step.value, decimal)),
+          element("td", {}, shownStep(step.value, decimal)),
         ),
       ),
     ),
   );
 }
 
-function stepName({ name, interpolated }: ResultStep, { alcohol, cups }: WhatIf["test"]): string {
-  if (name === "alcohol") {
-    if (!alcohol?.amount) return say("steps-alcohol-none");
-    return say(interpolated ? "steps-alcohol-between" : "steps-alcohol", { ...alcohol });
-  }
-  return say(`steps-${name}`, { cups: cups ?? 0 });
+function stepName(
+  { name, interpolated }: ResultStep,
+  { alcohol, cups = 0 }: WhatIf["test"],
+  decimal: DecimalMark,
+): string {
+  if (name !== "alcohol") return say(`steps-${name}`, { cups });
+  if (!alcohol?.amount) return say("steps-alcohol-none");
+  const amount = typedText(alcohol.amount, decimal);
+  return say(interpolated ? "steps-alcohol-between" : "steps-alcohol", { ...alcohol, amount });
 }

@@ -1,3 +1,4 @@
+import type { AcceptanceDecision } from "../acceptance/check-test";
 import type { WhatIf } from "../acceptance/what-if";
 import type { DecimalMark } from "../measure/number-from-cell";
 import { say } from "../messages/catalogue";
@@ -46,6 +47,11 @@ export function verdictSentences(looked: WhatIf, decimal: DecimalMark, stands: b
     published
       ? say("test-chance-published", { chance, deviation, ...published })
       : say("test-chance-given", { chance, deviation }),
-    say(`test-decision-${decision === "check test" ? "check" : decision}`),
+    decisionSentence(decision, margin),
   ];
+}
+
+function decisionSentence(decision: AcceptanceDecision, margin: number): string {
+  if (decision === "accept" && margin < 0) return say("test-decision-accept-by-check");
+  return say(`test-decision-${decision === "check test" ? "check" : decision}`);
 }

@@ -3,6 +3,7 @@ import {
   shownChange,
   shownDeviation,
   shownPercent,
+  shownStep,
   typedText,
 } from "../../src/pane/shown-number";
 
@@ -17,9 +18,19 @@ test.each([
 test.each([
   [0.25, "+0.25"],
   [-0.6, "−0.60"],
+  [-0.225, "−0.225"],
   [0, "±0.00"],
 ])("a change of %p is shown as %p", (value, shown) => {
   expect(shownChange(value, ".")).toBe(shown);
+});
+
+test("the steps of a calculation add up as shown (derived: 7.75 − 0.225 = 7.525)", () => {
+  expect([7.75, 7.525, 7.5, 10].map((value) => shownStep(value, "."))).toEqual([
+    "7.75",
+    "7.525",
+    "7.50",
+    "10.00",
+  ]);
 });
 
 test.each([
