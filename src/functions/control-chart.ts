@@ -4,9 +4,9 @@ import {
   individualsLimits,
   type ChartLimits,
 } from "../acceptance/control-chart/individuals-limits";
+import { runRuleWords } from "../acceptance/control-chart/run-rule-words";
 import { brokenRunRules } from "../acceptance/control-chart/run-rules";
 import { Problem } from "../measure/problem";
-import { say } from "../messages/catalogue";
 import { number, setting } from "./runner/argument";
 import { alongSeries, fromSeries } from "./runner/one-series";
 import { fewNumbers, single } from "./runner/setting";
@@ -92,7 +92,7 @@ export function chartSignals(values: any[][], limits?: any[][]): any[][] {
 }
 const signalsOf = alongSeries("values", [fewNumbers("limits")], 1, (values, given) => {
   const limits = given.length === 0 ? individualsLimits(values) : givenLimits(given);
-  return brokenRunRules(values, limits).map((rules) => [rules.map((rule) => say(rule)).join("; ")]);
+  return brokenRunRules(values, limits).map((rules) => [runRuleWords(rules)]);
 });
 
 function givenLimits(numbers: readonly number[]): ChartLimits {

@@ -15,9 +15,10 @@ export function groupingsFor({ columns }: CheckResult): TrendGrouping[] {
 
 /** The name of a group of tests. */
 export function groupName({ mix, day }: Trend): string {
+  const noDay = say("trend-no-day");
   const parts = [
     ...(mix === undefined ? [] : [mix || say("trend-no-mix")]),
-    ...(day === undefined ? [] : [day || say("trend-no-day")]),
+    ...(day === undefined ? [] : [day || (mix === undefined ? noDay : noDay.toLowerCase())]),
   ];
   return parts.join(", ") || say("trend-all-tests");
 }

@@ -1,3 +1,4 @@
+import { runRuleWords } from "../acceptance/control-chart/run-rule-words";
 import type { Trend, TrendPoint } from "../acceptance/trend";
 import type { DecimalMark } from "../measure/number-from-cell";
 import { say } from "../messages/catalogue";
@@ -27,7 +28,7 @@ export function signalsList({ points }: Trend, commands: PaneCommands): HTMLElem
             () => void commands.goTo({ row: point.row, column: null }),
             "link-button",
           ),
-          `: ${signalWords(point)}`,
+          `: ${runRuleWords(point.signals)}`,
         ),
       ),
     ),
@@ -71,10 +72,6 @@ function pointRow(point: TrendPoint, decimal: DecimalMark): HTMLElement {
     element("th", { scope: "row" }, pointName(point)),
     element("td", {}, shownPercent(value, decimal)),
     element("td", {}, verdict ? badgeWord(verdict) : ""),
-    element("td", {}, signalWords(point)),
+    element("td", {}, runRuleWords(point.signals)),
   );
-}
-
-function signalWords({ signals }: TrendPoint): string {
-  return signals.map((rule) => say(rule)).join("; ");
 }

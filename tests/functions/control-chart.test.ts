@@ -68,7 +68,7 @@ describe("FRESH.CHART.SIGNALS (NIST/SEMATECH e-Handbook 6.3.2, worked by hand)",
     ],
     [
       [2.5, null, 3.5],
-      ["", "", "Beyond a control limit; Two of three near the same control limit"],
+      ["", "", "Beyond a control limit; two of three near the same control limit"],
     ],
     [
       [-0.5, -0.3, "", -0.1, 0.1, 0.3, 0.5],

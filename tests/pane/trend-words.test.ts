@@ -66,7 +66,7 @@ test("groups and points have a name even where the sheet gives none", () => {
     "mix and day",
   );
   expect(groupName(first!)).toBe("LW-4, 2026-05-31");
-  expect(groupName(second!)).toBe("Without a mix, Without a day");
+  expect(groupName(second!)).toBe("Without a mix, without a day");
   expect(groupName(trend!)).toBe("All tests");
   expect(pointName({ name: "", row: 4 })).toBe("Test 5");
 });
