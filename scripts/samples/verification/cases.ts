@@ -82,6 +82,10 @@ export const CASES: readonly Case[] = [
   ["SPEC.ACCEPT", [7.75, 4.5, 7.5], ORDINARY.checkTest],
   ["SPEC.ACCEPT", [7.75, 4.5, 7.5, 7.5], ORDINARY.checkTest],
   ["SPEC.ACCEPT", [7.75, 4.5, 7.5, 8], ORDINARY.checkTest],
+  ["AGREEMENT", [5, 6.9, "C173"], ORDINARY.agreement],
+  ["AGREEMENT", [5, 7, "C173", "several"], ORDINARY.agreement],
+  ["AGREEMENT.LIMIT", [5, 6.9, "C173"], ORDINARY.agreementLimit],
+  ["AGREEMENT.LIMIT", [142, 144, "C138", "one"], ORDINARY.agreementLimitDensity],
 ];
 
 /** Strength tests in order, judged against one specified strength, psi. */
@@ -103,8 +107,6 @@ export const WITHOUT_ORDINARY_FORMULA: Readonly<Record<string, string>> = {
   "LEVEL.SETTLED": "looks back over a column from each of its cells",
   "SPEC.LIMITS": "gives two cells, a sum and a difference",
   "SPEC.GUARD": "gives two cells; checked by simulation",
-  AGREEMENT: "compares with a figure of a table",
-  "AGREEMENT.LIMIT": "reads a figure from a table",
   "CHART.LIMITS": "reads a whole column; checked on published examples",
   "CHART.EWMA": "reads a whole column; checked on published examples",
   "CHART.CUSUM": "reads a whole column; checked on published examples",

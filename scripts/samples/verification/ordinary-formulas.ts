@@ -77,4 +77,7 @@ export const ORDINARY = {
   chance: "NORMSDIST(({c}-{a})/{d})-NORMSDIST(({b}-{a})/{d})",
   checkTest:
     'IF(AND({a}>={b},{a}<={c}),"accept",IF({d}="","check test",IF(AND({d}>={b},{d}<={c}),"accept","reject")))',
+  agreement: "ABS({a}-{b})<=0.32*({a}+{b})/2",
+  agreementLimit: "0.32*({a}+{b})/2",
+  agreementLimitDensity: "1.85",
 } as const;
