@@ -37,7 +37,7 @@ describe.each(EXCELS)("$excel", ({ set, notes, asked }) => {
     excel.requirementSet = set;
   });
 
-  test("reads, selects, marks, takes marks off, writes and keeps settings", async () => {
+  test("reads, selects, marks, takes marks off, writes, draws and keeps settings", async () => {
     const { area } = await host.read("selection");
     expect((await host.read("table")).values).toEqual([["Sample"], ["L-1"], ["L-2"]]);
     expect((await host.readArea(area)).values).toEqual([["Sample"], ["L-1"], ["L-2"]]);
@@ -50,6 +50,9 @@ describe.each(EXCELS)("$excel", ({ set, notes, asked }) => {
     });
     expect(await host.unmark()).toMatchObject({ cells: 1, remarks: [] });
     expect(await host.writeResultsSheet("Findings", [["Sample"], ["L-1"]])).toBe("Findings");
+    const lines = [{ name: "Air", values: [5.25] }];
+    const chart = { sheetName: "Trend", title: "Air", names: ["L-1"], lines };
+    expect(await host.addChart!(chart)).toBe("Trend");
     await host.saveSettings({ low: 4.5 });
     expect(await host.settings()).toEqual({ low: 4.5 });
   });
