@@ -3,6 +3,7 @@ import { Problem } from "../measure/problem";
 import { recogniseColumns } from "./columns";
 import { READING_FIELDS } from "./reading-fields";
 import type { SheetTable } from "./sheet-table";
+import { headersOfTwoRows, mayBeOneOfTwo } from "./two-header-rows";
 
 /** A header row further down than this is not looked for: title rows are few. */
 const DEEPEST_HEADER = 100;
@@ -10,7 +11,7 @@ const DEEPEST_HEADER = 100;
 /** The table found in a block of cells. */
 export interface SheetLayout {
   readonly table: SheetTable;
-  /** Position of the header row in the block, from 0; the first row of the table is the next one. */
+  /** Position of the last header row in the block, from 0; the first row of the table is the next. */
   readonly headerRow: number;
 }
 
@@ -19,20 +20,28 @@ export interface SheetLayout {
  * every row below it belongs to the table, blank rows too, so that positions stay those of the sheet.
  *
  * The header is the row in which most columns are recognised. A row with a column of meter readings
- * goes before one without, and of equals the upper one counts.
+ * goes before one without, and of equals the upper one counts. Two rows together are the header
+ * where more columns are recognised from both.
  *
  * @param block Cell values of a rectangle, row by row.
  * @throws Problem `no-header-row`.
  */
 export function findTable(block: readonly (readonly CellValue[])[]): SheetLayout {
-  let headerRow = -1;
-  let best = 0;
-  block.slice(0, DEEPEST_HEADER).forEach((row, i) => {
-    const likeness = headerLikeness(row);
-    if (likeness > best) [headerRow, best] = [i, likeness];
+  const top = block.slice(0, DEEPEST_HEADER);
+  const single = top.map((headers, headerRow) => ({ headers, headerRow }));
+  const double = top.slice(1).flatMap((lower, i) => {
+    const upper = top[i]!;
+    const both = mayBeOneOfTwo(upper) && mayBeOneOfTwo(lower);
+    return both ? [{ headers: headersOfTwoRows(upper, lower), headerRow: i + 1 }] : [];
   });
-  const headers = block[headerRow];
-  if (!headers) throw new Problem("no-header-row");
+  let best = 0;
+  let found: (typeof single)[number] | undefined;
+  for (const candidate of [...single, ...double]) {
+    const likeness = headerLikeness(candidate.headers);
+    if (likeness > best) [found, best] = [candidate, likeness];
+  }
+  if (!found) throw new Problem("no-header-row");
+  const { headers, headerRow } = found;
   return { table: { headers, rows: block.slice(headerRow + 1) }, headerRow };
 }
 

@@ -1,5 +1,6 @@
 import { checkTable } from "../fieldsheet/check-table";
 import { checkedRows, findingsList } from "../fieldsheet/result-tables";
+import { headersOfTwoRows } from "../fieldsheet/two-header-rows";
 import { tableOf } from "./runner/argument";
 import { orThrow } from "./runner/lift";
 import { refuseWholeColumn } from "./runner/shape";
@@ -7,7 +8,7 @@ import { refuseWholeColumn } from "./runner/shape";
 /**
  * Checks a table of volumetric air tests, row by row: test ("valid", "void" or "incomplete"), air content in %, specification ("within", "below" or "above") and the findings in words.
  * @customfunction CHECK CHECK
- * @param headers The header row of the table.
+ * @param headers The header row of the table, or its two header rows.
  * @param rows The rows below it, over the same columns.
  * @param [low] Low limit in %: a number or a column; else the sheet's own low or target and tolerance columns are used.
  * @param [high] High limit in %: a number or a column.
@@ -21,7 +22,7 @@ export function check(headers: any[][], rows: any[][], low?: any[][], high?: any
 /**
  * Lists every finding in a table of volumetric air tests, with a header row: row, sample, rule, weight, column, value and message.
  * @customfunction FINDINGS FINDINGS
- * @param headers The header row of the table.
+ * @param headers The header row of the table, or its two header rows.
  * @param rows The rows below it, over the same columns.
  * @param [low] Low limit in %: a number or a column; else the sheet's own low or target and tolerance columns are used.
  * @param [high] High limit in %: a number or a column.
@@ -34,6 +35,10 @@ export function findings(headers: any[][], rows: any[][], low?: any[][], high?: 
 
 function resultFor(headers: any[][], rows: any[][], low?: any[][], high?: any[][]) {
   refuseWholeColumn(rows, "rows");
-  const table = { headers: tableOf(headers).flat(), rows: tableOf(rows) };
+  const given = tableOf(headers);
+  const table = {
+    headers: given.length === 2 ? headersOfTwoRows(given[0]!, given[1]!) : given.flat(),
+    rows: tableOf(rows),
+  };
   return checkTable(table, { low: tableOf(low).flat(), high: tableOf(high).flat() });
 }

@@ -1,4 +1,6 @@
+import { recogniseColumns } from "../../src/fieldsheet/columns";
 import { findTable } from "../../src/fieldsheet/layout";
+import type { CellValue } from "../../src/measure/cell-value";
 import { Problem } from "../../src/measure/problem";
 
 const HEADER = ["Sample", "First reading", "Second reading", "Alcohol (oz)", "Remarks"];
@@ -20,6 +22,42 @@ test.each([
   expect(found.headerRow).toBe(headerRow);
   expect(found.table.headers).toEqual(block[headerRow]);
   expect(found.table.rows).toEqual(block.slice(headerRow + 1));
+});
+
+describe("a header in two rows", () => {
+  const found = (upper: CellValue[], lower: CellValue[], test: CellValue[]) => {
+    const title = titled("Air tests, north yard");
+    const { table, headerRow } = findTable([title, upper, lower, test]);
+    expect([headerRow, table.rows]).toEqual([2, [test]]);
+    return Object.keys(recogniseColumns(table.headers)).sort();
+  };
+
+  // Layouts as they are found on paper forms (common practice).
+  test.each([
+    [
+      "readings side by side under one heading",
+      ["Sample", "Meter readings", null, null, "Alcohol", "Reported"],
+      [null, "First", "Second", "Third", "oz", "air %"],
+    ],
+    [
+      "every column in two parts",
+      ["Sample", "Reading", "", "", "IPA", "Result"],
+      ["No.", "1st (%)", "2nd (%)", "3rd (%)", "(fl oz)", "%"],
+    ],
+    [
+      "only the readings have a heading above",
+      [null, "Readings", null, null, null, null],
+      ["Sample", "First", "Second", "Third", "Alcohol (oz)", "Air"],
+    ],
+  ])("%s", (_, upper, lower) => {
+    const fields = ["air", "alcohol", "first", "sample", "second", "third"];
+    expect(found(upper, lower, ["S-01", 5.5, 5.75, null, 16, 5.75])).toEqual(fields);
+  });
+
+  test("a row of texts that belongs to the tests is not taken for a second one", () => {
+    const test = ["S-01", "5.5", "5.75", "16 oz", "second reading late"];
+    expect(findTable([HEADER, test]).headerRow).toBe(0);
+  });
 });
 
 test("blank rows are kept, so that positions stay those of the sheet", () => {

@@ -41,6 +41,17 @@ test("with nothing found, one line says so", () => {
   expect(list[1]![6]).toBe("Nothing was found. Rows checked: 1.");
 });
 
+test("headers may stand in two rows", () => {
+  const two = [
+    ["Sample", "Readings", "", "Alcohol", "Foam"],
+    ["", "First", "Second", "oz", ""],
+  ];
+  const inTwo = shown(() => check(two, rows)) as unknown[][];
+  const inOne = shown(() => check(headers, rows)) as unknown[][];
+  expect(inTwo.map((row) => row.slice(0, 3))).toEqual(inOne.map((row) => row.slice(0, 3)));
+  expect(inTwo[3]![3]).toMatch(/^Readings First: “six” is not a number/);
+});
+
 test("limits may be a column, one for each row", () => {
   const high = [[6.5], [null], [null], [null], [7.5]];
   const cells = shown(() => check(headers, rows, undefined, high)) as unknown[][];
