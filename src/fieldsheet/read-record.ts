@@ -10,6 +10,7 @@ import { anyFromCell, textFromCell, yesOrNoFromCell } from "../measure/words-fro
 import { FIELDS, type FieldId, type FieldKind } from "./fields";
 import type { FieldRecord, FieldValues, ReadAs } from "./record";
 import type { Columns } from "./sheet-context";
+import { isSummaryRow } from "./summary-row";
 
 /** What a reader may know besides the cell: the unit for a value without one, and the decimal mark. */
 interface Written {
@@ -37,7 +38,7 @@ const READERS: {
 
 /**
  * Reads one row of a field sheet. A cell that cannot be read never hides the others: it is kept with
- * its problem, and everything else is read.
+ * its problem, and everything else is read. A row that sums up others holds no test, like a blank one.
  *
  * @param row The cells of the row.
  * @param index Position of the row in the table, from 0.
@@ -50,6 +51,7 @@ export function readRecord(
   columns: Columns,
   decimal: DecimalMark = ".",
 ): FieldRecord {
+  if (isSummaryRow(row)) return { row: index, blank: true, values: {}, cells: {}, unreadable: {} };
   const values: Partial<Record<FieldId, unknown>> = {};
   const cells: Partial<Record<FieldId, CellValue>> = {};
   const unreadable: Partial<Record<FieldId, Problem>> = {};

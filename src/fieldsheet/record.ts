@@ -38,7 +38,7 @@ export type FieldValues = {
 export interface FieldRecord {
   /** Position in the table, from 0. */
   readonly row: number;
-  /** Whether every cell of a recognised column is blank. */
+  /** Whether there is no test in it: every cell of a recognised column is blank, or it is a summary. */
   readonly blank: boolean;
   readonly values: FieldValues;
   /** What stands in the cells. */

@@ -88,3 +88,18 @@ test("a cell that cannot be read is kept with its problem, and hides none of the
     ["leak", "not-yes-or-no"],
   ]);
 });
+
+describe("a row that sums up others holds no test (common practice: a last row)", () => {
+  test.each(["Total", "AVERAGE", "Avg.", "Mean:", "Grand total", "Std. dev."])("%s", (label) => {
+    const { blank, values, unreadable } = read({ Sample: label, "First reading": 5.63 });
+    expect({ blank, values, unreadable }).toEqual({ blank: true, values: {}, unreadable: {} });
+  });
+
+  test.each(["Mean Street 4", "Total-7", "T-1"])("%s is a test", (sample) => {
+    expect(read({ Sample: sample, "First reading": 5.5 }).blank).toBe(false);
+  });
+
+  test("the word counts only where the row begins", () => {
+    expect(read({ Sample: "S-1", "First reading": 5.5, Mix: "average" }).blank).toBe(false);
+  });
+});
