@@ -37,6 +37,8 @@ export const ruleMessages = {
     "The sheet has no column for alcohol, so every result is computed without a correction. From 2.5 pt (40 oz, 1.2 L) on it would be lower: add a column such as Alcohol (oz).",
   "agreement-not-recorded":
     "{where}: the sheet records one reading a test, so it cannot be judged whether two readings agreed. Record the first and the second reading.",
+  "readings-between-missing":
+    "{where}: the first and the final reading differ by more than 0.25 %, and no reading between them is in the sheet, so it cannot be judged whether two readings agreed. Tests with that: {tests}. Record every reading that was taken.",
   leak: "{where}: the meter leaked. The test is void: stop the leak and repeat it.",
   "alcohol-added-late":
     "{where}: alcohol was added after the meter had been filled to zero. The test is void: repeat it with all of the alcohol before zeroing.",

@@ -1,7 +1,9 @@
+import { readingsAgree } from "../../methods/volumetric-air/meter-reading";
 import { singleReadingField } from "../judge-row";
+import type { JudgedRow } from "../judged-row";
 import type { Rule } from "../rule";
 
-/** Only one reading of each test is in the sheet. */
+/** Only one reading of each test is in the sheet, or a first and a final one that lie too far apart. */
 export const agreementNotRecorded: Rule = {
   id: "agreement-not-recorded",
   weight: "doubt",
@@ -10,7 +12,20 @@ export const agreementNotRecorded: Rule = {
     "A reading is final when another, taken after rolling again, agrees with it within 0.25 % (a meter maker's manual, 2019, describing ASTM C173); one reading alone does not show that.",
   lookAcross(rows, sheet) {
     const field = singleReadingField(sheet);
+    if (!field) return [];
+    if (field === "final" && sheet.has("first")) {
+      const tests = rows.filter(readingsApart).length;
+      return tests > 0
+        ? [{ row: null, field, say: "readings-between-missing", values: { tests } }]
+        : [];
+    }
     const tested = rows.some(({ blank }) => !blank);
-    return tested && field ? [{ row: null, field }] : [];
+    return tested ? [{ row: null, field }] : [];
   },
 };
+
+/** Whether the final reading cannot be the second one, because the first does not agree with it. */
+function readingsApart({ otherMethod, values: { first, final } }: JudgedRow): boolean {
+  if (otherMethod || first === undefined || final === undefined) return false;
+  return !readingsAgree(first, final);
+}

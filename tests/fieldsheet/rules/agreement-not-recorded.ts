@@ -3,7 +3,13 @@ import type { RuleCases } from "../rule-cases";
 const MANUAL = "a meter maker's manual (2019), describing ASTM C173";
 
 export const cases: RuleCases = {
-  silent: [[{}, "the sheet has two readings"]],
+  silent: [
+    [{}, "the sheet has two readings"],
+    [
+      { "Second reading": undefined, "Final reading": 6.25 },
+      `the final reading is the second, and the first agrees with it; ${MANUAL}`,
+    ],
+  ],
   speaks: [
     [
       [
@@ -18,6 +24,21 @@ export const cases: RuleCases = {
         ],
       ],
       MANUAL + "; said once",
+    ],
+    [
+      [
+        { "Second reading": undefined, "Final reading": 6.5 },
+        { "Final reading": 6.25 },
+        { "Final reading": 5.5 },
+      ],
+      [
+        [
+          0,
+          "Final reading",
+          "Final reading: the first and the final reading differ by more than 0.25 %, and no reading between them is in the sheet, so it cannot be judged whether two readings agreed. Tests with that: 2. Record every reading that was taken.",
+        ],
+      ],
+      `${MANUAL}: a third reading is due when the second differs by more than 0.25 %`,
     ],
   ],
 };
