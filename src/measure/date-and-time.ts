@@ -4,6 +4,7 @@ import { Problem } from "./problem";
 const MINUTES_IN_A_DAY = 1440;
 const YEAR_FIRST = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})/;
 const MONTH_NAMED = /^(\d{1,2})[ -]([a-z]{3})[a-z]*[ -](\d{4})$/i;
+const YEAR_LAST = /^(\d{1,2})([-/.])(\d{1,2})\2(\d{4})$/;
 const MONTHS = "jan feb mar apr may jun jul aug sep oct nov dec".split(" ");
 const CLOCK = /^(\d{1,2}):(\d{2})(?::\d{2})?\s*(am|pm)?$/i;
 /** Day 0 of spreadsheet dates, valid from March 1900 on. */
@@ -12,9 +13,10 @@ const DAY_ZERO = Date.UTC(1899, 11, 30);
 /**
  * The day in a cell, counted as spreadsheets count days; `undefined` for a blank.
  *
- * Texts are read with the year first or the month named; 5/6/2026 could be two different days.
+ * Texts are read with the year first, with the month named, and with the year last where that can
+ * be one day only: 31.5.2026 and 5/31/2026, while 5/6/2026 could be two.
  *
- * @throws Problem `not-a-date`, `cell-error`.
+ * @throws Problem `not-a-date`, `date-is-unclear`, `cell-error`.
  */
 export function dateFromCell(value: CellValue): number | undefined {
   if (isBlank(value)) return undefined;
@@ -25,7 +27,16 @@ export function dateFromCell(value: CellValue): number | undefined {
   if (yearFirst) return dayOf(+yearFirst[1]!, +yearFirst[2]! - 1, +yearFirst[3]!, written);
   const named = MONTH_NAMED.exec(written);
   if (named) return dayOf(+named[3]!, MONTHS.indexOf(named[2]!.toLowerCase()), +named[1]!, written);
+  const yearLast = YEAR_LAST.exec(written);
+  if (yearLast) return dayWithYearLast(+yearLast[1]!, +yearLast[3]!, +yearLast[4]!, written);
   throw new Problem("not-a-date", { value: written });
+}
+
+/** Which of the first two numbers is the month shows where only one of them can be. */
+function dayWithYearLast(one: number, two: number, year: number, written: string): number {
+  if (one <= 12 && two <= 12 && one !== two)
+    throw new Problem("date-is-unclear", { value: written });
+  return one > 12 ? dayOf(year, two - 1, one, written) : dayOf(year, one - 1, two, written);
 }
 
 /**

@@ -19,6 +19,8 @@ export const measureMessages = {
     "{where}: “{value}” is not a unit of alcohol that the correction table lists. Use pt, oz, L or mL.",
   "not-yes-or-no": "{where}: “{value}” is neither yes nor no. Type yes, no, or nothing.",
   "not-a-date": "{where}: “{value}” is not a date. Type it as a date, or as 2026-05-31.",
+  "date-is-unclear":
+    "{where}: “{value}” can be read in two ways, day or month first. Type it as a date, or as 2026-05-31.",
   "aggregate-size-cannot-be":
     "{where}: {value} cannot be an aggregate size. Write it with its unit, such as 3/4 in or 19 mm.",
   "not-a-time": "{where}: “{value}” is not a time of day. Type it as 14:05.",

@@ -29,12 +29,19 @@ describe("a date", () => {
     ["2026-06-09T14:05", 46182],
     ["9 June 2026", 46182],
     ["09-Jun-2026", 46182],
+    ["29/2/2024", 45351],
+    ["2/29/2024", 45351],
+    ["29.02.2024", 45351],
+    ["1/1/2000", 36526],
   ])("%j is day %d", (cell, day) => {
     expect(dateFromCell(cell)).toBe(day);
   });
 
   test.each<[CellValue, string]>([
-    ["5/6/2026", "not-a-date"],
+    ["5/6/2026", "date-is-unclear"],
+    ["31/31/2026", "not-a-date"],
+    ["0/31/2026", "not-a-date"],
+    ["2/29/2026", "not-a-date"],
     ["2026-02-30", "not-a-date"],
     ["2026-13-01", "not-a-date"],
     ["9 Foo 2026", "not-a-date"],

@@ -8,7 +8,13 @@ export const cases: RuleCases = {
   speaks: [
     [
       { Date: "5/6/2026" },
-      [[1, "Date", "Date: “5/6/2026” is not a date. Type it as a date, or as 2026-05-31."]],
+      [
+        [
+          1,
+          "Date",
+          "Date: “5/6/2026” can be read in two ways, day or month first. Type it as a date, or as 2026-05-31.",
+        ],
+      ],
       "two different days",
     ],
     [
