@@ -36,6 +36,15 @@ test.each([
   expect(cells[1]![1]).toMatchObject({ v: 5.25 });
 });
 
+test.each([
+  ["is read where semicolons set the cells off", "5,25", { v: 5.25, t: 2 }],
+  ["is read behind a zero", "0,125", { v: 0.125, t: 2 }],
+  ["stays where it could set off thousands", "1,250", { v: "1,250", t: 1 }],
+])("CSV: a decimal comma %s", async (_, cell, content) => {
+  const cells = await cellsOf("yard.csv", csv(`Sample;Air\nS-1;${cell}\n`));
+  expect(cells[1]![1]).toEqual(content);
+});
+
 test("CSV of an older program, not in UTF-8", async () => {
   const cells = await cellsOf("yard.csv", csv("Temperature (°C)\n21\n", "latin1"));
   expect(cells[0]![0]).toMatchObject({ v: "Temperature (°C)" });

@@ -1,5 +1,5 @@
 import { dateToSerial } from "hucre";
-import { parseCsv } from "hucre/csv";
+import { detectDelimiter, parseCsv } from "hucre/csv";
 import { readXlsx, resolveThemeColor } from "hucre/xlsx";
 
 /** The library that reads files of other programs stays behind this module. */
@@ -11,16 +11,28 @@ export type FileColor = NonNullable<NonNullable<FileStyle["font"]>["color"]>;
 
 /** A number as a program writes it into a CSV file; everything else stays the text that it is. */
 const NUMBER = /^-?(?:0|[1-9]\d*)(?:\.\d+)?$/;
+/** The same with a decimal comma; "1,250" stays a text, since it can be read in two ways. */
+const NUMBER_WITH_COMMA = /^-?(?:0,\d+|[1-9]\d*,(?!\d{3}$)\d+)$/;
 
 /** Reads a workbook with its formulas and formats. */
 export function readWorkbook(bytes: Uint8Array): Promise<FileWorkbook> {
   return readXlsx(bytes, { readStyles: true });
 }
 
-/** Reads a CSV file as a workbook with one sheet. */
+/**
+ * Reads a CSV file as a workbook with one sheet. Programs set cells off by semicolons where the comma
+ * is the decimal mark, so there, and only there, it is read as one.
+ */
 export function readCsv(bytes: Uint8Array, sheetName: string): FileWorkbook {
-  const rows = parseCsv(textFrom(bytes)).map((cells) =>
-    cells.map((cell) => (typeof cell === "string" && NUMBER.test(cell) ? Number(cell) : cell)),
+  const text = textFrom(bytes);
+  const delimiter = detectDelimiter(text);
+  const valueOf = (cell: string) => {
+    if (NUMBER.test(cell)) return Number(cell);
+    const withComma = delimiter === ";" && NUMBER_WITH_COMMA.test(cell);
+    return withComma ? Number(cell.replace(",", ".")) : cell;
+  };
+  const rows = parseCsv(text, { delimiter }).map((cells) =>
+    cells.map((cell) => (typeof cell === "string" ? valueOf(cell) : cell)),
   );
   return { sheets: [{ name: sheetName, rows }] };
 }
