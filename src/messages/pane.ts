@@ -21,6 +21,7 @@ export const paneMessages = {
   "pane-stopped": "Stopped. The sheet was not changed.",
   "pane-checking": "Checking",
   "pane-reading": "Reading, {rows} rows so far",
+  "pane-reading-column": "Reading",
   "pane-marking": "Marking",
   "pane-unmarking": "Removing the marks",
   "pane-writing": "Writing",
@@ -140,7 +141,13 @@ export const paneMessages = {
   "turning-alcohol": "Alcohol {change} {unit} ({to} instead of {from}): {air} %, {verdict}.",
 
   "trend-heading": "Trend",
-  "trend-check-first": "Check a table first; its valid tests make the trend.",
+  "trend-check-first":
+    "Check a table first; its valid tests make the trend. Or select a column of air contents and take that.",
+  "trend-take-column": "Take the selected column",
+  "trend-take-table": "Take the checked table",
+  "trend-one-column":
+    "The trend needs one column of air contents. Select its cells, two rows or more, then try again.",
+  "trend-unreadable": "Left out, because they hold no number: {cells}.",
   "trend-by": "Tests together",
   "trend-by-all": "all",
   "trend-by-mix": "by mix",
@@ -154,7 +161,7 @@ export const paneMessages = {
   "trend-title": "Air content, {group}, {address}",
   "trend-key":
     "Line in the middle: mean. Broken lines: control limits. Band with dotted edges: specification. Triangle: outside it. Ring: signal.",
-  "trend-points": "Valid tests: {points}.",
+  "trend-points": "Results: {points}.",
   "trend-left-out": "Left out: {void} void and {incomplete} incomplete.",
   "trend-limits": "Mean {mean} %, control limits {lower} % to {upper} %.",
   "trend-specification": "Specification {low} % to {high} %.",

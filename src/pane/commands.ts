@@ -1,5 +1,6 @@
-import type { ChartOrder, ReadArea, SheetHost } from "../hosts/sheet-host";
+import type { CellPlace, ChartOrder, ReadArea, SheetHost } from "../hosts/sheet-host";
 import type { DecimalMark } from "../measure/number-from-cell";
+import { Problem } from "../measure/problem";
 import { say } from "../messages/catalogue";
 import { areaWithRoom, tableNow } from "./area-now";
 import { checkAreaInSteps, placeOf } from "./checked-area";
@@ -18,6 +19,10 @@ export interface PaneCommands {
   stop(): void;
   /** Leads to the cell of a finding, or of a row and column of the checked table. */
   goTo(at: { readonly row: number | null; readonly column: number | null }): Promise<void>;
+  /** Leads to a cell. */
+  show(place: CellPlace): Promise<void>;
+  /** Takes the selected column for the trend. */
+  takeTrendColumn(): Promise<boolean>;
   mark(): Promise<boolean>;
   unmark(): Promise<boolean>;
   writeResultsSheet(): Promise<boolean>;
@@ -88,6 +93,16 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
       const { checked } = store.get();
       if (checked) await quietly(() => host.select(placeOf(checked, at)));
     },
+    show: (place) => quietly(() => host.select(place)),
+    takeTrendColumn: () =>
+      run("pane-reading-column", async (job) => {
+        const read = await host.read("selection", (rows) =>
+          job.tell(say("pane-reading", { rows })),
+        );
+        if (read.area.columns !== 1 || read.area.rows < 2) throw new Problem("trend-one-column");
+        store.set({ trendColumn: { read, decimal: await host.decimalMark() } });
+        return "";
+      }),
     async mark() {
       const { checked, withNotes } = store.get();
       if (!checked) return true;

@@ -2,23 +2,12 @@ import { say } from "../messages/catalogue";
 import { missingLimits } from "./checked-area";
 import type { PaneCommands } from "./commands";
 import { button, element } from "./element";
-import { numberInput } from "./number-input";
+import { limitInputs } from "./limit-inputs";
 import type { PaneStore } from "./pane-state";
 
 /** Limits of the specification for a sheet that has none of its own. */
 export function limitsView(store: PaneStore, commands: PaneCommands): HTMLElement {
-  const inputs = (["low", "high"] as const).map((which) => ({
-    which,
-    field: numberInput(say(`pane-${which}`), (typed) => {
-      store.set({ [which]: typed });
-      void commands.keepSettings();
-    }),
-  }));
-  for (const { which, field } of inputs)
-    store.watch(
-      (state) => state[which],
-      (typed) => field.show(typed),
-    );
+  const inputs = limitInputs(store, commands);
   const view = element(
     "section",
     { class: "limits", "aria-labelledby": "fresh-limits-title" },

@@ -2,6 +2,7 @@ import { WEIGHTS, type Weight } from "../fieldsheet/rule";
 import type { CellPlace, ReadScope, Settings } from "../hosts/sheet-host";
 import type { CheckedArea } from "./checked-area";
 import { createStore, type Store } from "./store";
+import type { ReadColumn } from "./trend-source";
 
 /** Work that is under way. */
 export interface Work {
@@ -24,6 +25,8 @@ export interface PaneState {
   readonly deviation: string;
 
   readonly checked: CheckedArea | undefined;
+  /** The column that the trend is of; that of the checked table when absent. */
+  readonly trendColumn: ReadColumn | undefined;
   /** Findings of these weights are listed. */
   readonly shown: ReadonlySet<Weight>;
   readonly cursor: CellPlace | undefined;
@@ -46,6 +49,7 @@ export function createPaneStore(): PaneStore {
     live: false,
     deviation: "",
     checked: undefined,
+    trendColumn: undefined,
     shown: new Set(WEIGHTS),
     cursor: undefined,
     work: undefined,

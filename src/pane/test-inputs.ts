@@ -6,6 +6,7 @@ import type { DecimalMark } from "../measure/number-from-cell";
 import { Problem } from "../measure/problem";
 import { say } from "../messages/catalogue";
 import { typedNumber } from "./checked-area";
+import { typedLimits } from "./limit-inputs";
 import { typedText } from "./shown-number";
 
 /** The inputs of one test as they are typed. */
@@ -56,15 +57,12 @@ export function testOfInputs(
     typedNumber(typed[input], say(`test-input-${input}`), decimal);
   const reading = number("reading");
   if (reading === undefined) return undefined;
-  const limits = { low: number("low"), high: number("high") };
-  if (limits.low !== undefined && limits.high !== undefined && limits.low > limits.high)
-    throw new Problem("limits-crossed", { low: limits.low, high: limits.high });
   return {
     test: {
       reading,
       cups: number("cups"),
       alcohol: typedAlcohol(typed.alcohol, decimal) ?? { amount: 0, unit: "oz" },
-      limits,
+      limits: typedLimits(typed, decimal),
     },
     check: number("check"),
   };

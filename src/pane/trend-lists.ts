@@ -3,13 +3,12 @@ import type { Trend, TrendPoint } from "../acceptance/trend";
 import type { DecimalMark } from "../measure/number-from-cell";
 import { say } from "../messages/catalogue";
 import { badgeWord } from "./badge";
-import type { PaneCommands } from "./commands";
 import { button, element } from "./element";
 import { shownPercent } from "./shown-number";
 import { pointName } from "./trend-groups";
 
 /** The points that signal, with the run rules that they break; each leads to its row. */
-export function signalsList({ points }: Trend, commands: PaneCommands): HTMLElement {
+export function signalsList({ points }: Trend, goTo: (row: number) => void): HTMLElement {
   const signalling = points.filter(({ signals }) => signals.length > 0);
   if (signalling.length === 0) return element("div");
   return element(
@@ -23,11 +22,7 @@ export function signalsList({ points }: Trend, commands: PaneCommands): HTMLElem
         element(
           "li",
           {},
-          button(
-            pointName(point),
-            () => void commands.goTo({ row: point.row, column: null }),
-            "link-button",
-          ),
+          button(pointName(point), () => goTo(point.row), "link-button"),
           `: ${runRuleWords(point.signals)}`,
         ),
       ),

@@ -1,24 +1,25 @@
 import { trends, type Trend, type TrendGrouping } from "../acceptance/trend";
-import { trendTestsOf } from "../fieldsheet/trend-tests";
 import { say } from "../messages/catalogue";
-import type { CheckedArea } from "./checked-area";
-import { chartOrder } from "./chart-order";
-import { chartPicture, saveFile } from "./chart-picture";
 import { choice } from "./choice";
 import type { PaneCommands } from "./commands";
-import { button, element } from "./element";
+import { element } from "./element";
+import { keepTrendButton } from "./keep-trend";
 import type { PaneStore } from "./pane-state";
-import { signalsList, trendTable } from "./trend-lists";
+import { problemSentence } from "./problem-sentence";
 import { drawTrend } from "./trend-chart";
-import { groupingsFor, groupName } from "./trend-groups";
+import { groupName } from "./trend-groups";
+import { signalsList, trendTable } from "./trend-lists";
+import { trendSourceOf, type TrendSource } from "./trend-source";
+import { trendSourceView } from "./trend-source-view";
 import { trendSentences } from "./trend-words";
 
-/** The trend of a checked table: chart, words, signals and table. */
+/** The trend of a checked table or of a column: chart, words, signals and table. */
 export function trendView(
   store: PaneStore,
   commands: PaneCommands,
 ): { readonly view: HTMLElement; onShown(shown: boolean): void } {
   const nothing = element("p", { class: "hint" }, say("trend-check-first"));
+  const problem = element("p", { class: "problem", "aria-live": "polite" });
   const groupings = choice<TrendGrouping>(say("trend-by"), () => part());
   const groups = choice<string>(say("trend-group"), () => show());
   const chart = element("div", { class: "chart", role: "img" });
@@ -26,17 +27,34 @@ export function trendView(
   const lists = element("div");
   const body = element("div", {}, element("div", { class: "inputs" }, groupings.view, groups.view));
   let shown = false;
+  let source: TrendSource | undefined;
   let parted: readonly Trend[] = [];
   let drawn: ReturnType<typeof drawTrend> | undefined;
 
   const current = () => parted[Number(groups.value())];
-  const titleOf = (trend: Trend, checked: CheckedArea) =>
-    say("trend-title", { group: groupName(trend), address: checked.read.address });
+  const titleOf = (trend: Trend, { address }: TrendSource) =>
+    say("trend-title", { group: groupName(trend), address });
+
+  function take(): void {
+    source = undefined;
+    problem.textContent = "";
+    try {
+      source = trendSourceOf(store.get());
+    } catch (error) {
+      problem.textContent = problemSentence(error);
+    }
+    const { checked, trendColumn } = store.get();
+    nothing.hidden = checked !== undefined || trendColumn !== undefined;
+    body.hidden = source === undefined;
+    if (!source) return;
+    groupings.offer(source.groupings.map((by) => [by, say(GROUPING_WORDS[by])]));
+    groupings.view.hidden = source.groupings.length === 1;
+    part();
+  }
 
   function part(): void {
-    const { checked } = store.get();
-    if (!checked) return;
-    parted = trends(trendTestsOf(checked.result), groupings.value());
+    if (!source) return;
+    parted = trends(source.tests, groupings.value());
     groups.offer(parted.map((trend, i) => [String(i), groupName(trend)]));
     groups.view.hidden = groupings.value() === "all";
     show();
@@ -44,49 +62,34 @@ export function trendView(
 
   function show(): void {
     const trend = current();
-    const { checked } = store.get();
     drawn?.destroy();
     drawn = undefined;
-    if (!trend || !checked || !shown || !chart.isConnected) return;
-    const sentences = trendSentences(trend, checked.decimal);
+    if (!trend || !source || !shown || !chart.isConnected) return;
+    const { decimal, unreadable, placeOf } = source;
+    const sentences = [
+      ...trendSentences(trend, decimal),
+      ...(unreadable > 0 ? [say("trend-unreadable", { cells: unreadable })] : []),
+    ];
     words.replaceChildren(...sentences.map((sentence) => element("li", {}, sentence)));
     chart.hidden = trend.points.length === 0;
     if (trend.points.length > 0) drawn = drawTrend(chart, trend);
-    chart.setAttribute("aria-label", [titleOf(trend, checked), ...sentences].join(" "));
-    lists.replaceChildren(signalsList(trend, commands), trendTable(trend, checked.decimal));
+    chart.setAttribute("aria-label", [titleOf(trend, source), ...sentences].join(" "));
+    lists.replaceChildren(
+      signalsList(trend, (row) => void commands.show(placeOf(row))),
+      trendTable(trend, decimal),
+    );
   }
 
-  const savePicture = async () => {
+  const keep = keepTrendButton(commands, chart, () => {
     const trend = current();
-    const { checked } = store.get();
-    if (!drawn || !trend || !checked) return;
-    const styles = getComputedStyle(chart);
-    const colours = {
-      ground: styles.getPropertyValue("--ground").trim(),
-      text: styles.getPropertyValue("--chart-text").trim(),
-    };
-    const title = titleOf(trend, checked);
-    saveFile(`${title}.png`, await chartPicture(drawn.ctx.canvas, title, colours));
-  };
-  const keep = commands.addChart
-    ? button(say("trend-add-chart"), () => {
-        const trend = current();
-        const { checked } = store.get();
-        if (trend && checked) void commands.addChart?.(chartOrder(trend, titleOf(trend, checked)));
-      })
-    : button(say("trend-save-picture"), () => void savePicture());
+    if (!drawn || !trend || !source) return undefined;
+    return { trend, title: titleOf(trend, source), canvas: drawn.ctx.canvas };
+  });
 
   body.append(chart, element("p", { class: "hint" }, say("trend-key")), words, keep, lists);
-  store.watch(
-    ({ checked }) => checked,
-    (checked) => {
-      nothing.hidden = checked !== undefined;
-      body.hidden = checked === undefined;
-      if (!checked) return;
-      groupings.offer(groupingsFor(checked.result).map((by) => [by, say(GROUPING_WORDS[by])]));
-      part();
-    },
-  );
+  for (const part of ["checked", "trendColumn", "low", "high"] as const) {
+    store.watch((state) => state[part], take);
+  }
   for (const query of ["(prefers-color-scheme: dark)", "(forced-colors: active)"])
     matchMedia(query).addEventListener("change", show);
   let width = 0;
@@ -102,6 +105,8 @@ export function trendView(
       { "aria-labelledby": "fresh-trend-title" },
       element("h2", { id: "fresh-trend-title" }, say("trend-heading")),
       nothing,
+      trendSourceView(store, commands),
+      problem,
       body,
     ),
     onShown(now) {

@@ -149,7 +149,7 @@ test("the test under the cursor is shown step by step, and numbers can be tried"
 
 test("the trend has a picture, the same in words, and a table", async () => {
   await goTo("Trend");
-  const picture = page.getByRole("img", { name: /Air content, All tests.*Valid tests: \d+/ });
+  const picture = page.getByRole("img", { name: /Air content, All tests.*Results: \d+/ });
   await picture.waitFor();
   expect(await picture.locator("canvas").count()).toBe(1);
   await page.getByRole("combobox", { name: "Tests together" }).selectOption("mix");
@@ -159,6 +159,19 @@ test("the trend has a picture, the same in words, and a table", async () => {
   const download = page.waitForEvent("download");
   await press("Save the picture");
   expect((await download).suggestedFilename()).toMatch(/\.png$/);
+});
+
+test("the trend can be of a column that is selected, against limits that are typed", async () => {
+  await page.evaluate(() => {
+    globalThis.univer.getActiveWorkbook()!.getActiveSheet().getRange("G1:G20").activate();
+  });
+  await press("Take the selected column");
+  await page.getByRole("img", { name: /Air content, All tests, Loads!G1:G20/ }).waitFor();
+  await page.getByLabel("High limit, %").filter({ visible: true }).fill("6.5");
+  await page.getByRole("img", { name: /Specification: at most 6.50 %/ }).waitFor();
+  await page.getByLabel("High limit, %").filter({ visible: true }).fill("");
+  await press("Take the checked table");
+  await page.getByRole("img", { name: /Air content, .*Loads!A1:R\d+/ }).waitFor();
 });
 
 test("the report for print holds findings, method, cautions and nothing else of the page", async () => {

@@ -85,6 +85,19 @@ test("marks are taken off without a check, and the results sheet is named", asyn
   expect(store.get().status).toBe("The results are on the sheet “Findings 2”.");
 });
 
+test("a selected column is taken for the trend, and anything wider is not", async () => {
+  const { store, commands, asked } = pane(ROWS.map((row) => [row[1]!]));
+  await commands.takeTrendColumn();
+  expect(asked.scopes).toEqual(["selection"]);
+  expect(store.get().trendColumn!.read.address).toBe("Loads!A1:A4");
+  const wide = pane();
+  await wide.commands.takeTrendColumn();
+  expect(wide.store.get()).toMatchObject({
+    trendColumn: undefined,
+    error: say("trend-one-column"),
+  });
+});
+
 test("one selected cell means the table around it", async () => {
   const { store, commands, asked, host, whole } = pane();
   const readTable = host.read;

@@ -21,7 +21,7 @@ const [trend] = trends([
 
 test("the words say what the chart shows (NIST/SEMATECH 6.3.2.2)", () => {
   const said = trendSentences(trend!, ".");
-  expect(said).toContain("Valid tests: 10.");
+  expect(said).toContain("Results: 10.");
   expect(said).toContain("Left out: 1 void and 1 incomplete.");
   expect(said).toContain("Mean 50.81 %, control limits 45.82 % to 55.80 %.");
   expect(said).toContain("Specification 48.00 % to 53.00 %.");
@@ -32,7 +32,7 @@ test("the words say what the chart shows (NIST/SEMATECH 6.3.2.2)", () => {
 test("one test alone has no control limits, and that is said", () => {
   const said = trendSentences(trends([testOf(6, 0)])[0]!, ".");
   expect(said).toEqual([
-    "Valid tests: 1.",
+    "Results: 1.",
     "A control chart needs two values or more. Give more results of the same mix.",
   ]);
 });
