@@ -11,6 +11,7 @@ import { expectAsPrinted } from "../check-values/worked";
 test.each<[number, number | undefined, number | undefined, number, number, string]>([
   [6, undefined, undefined, 4.5, 7.5, "from memory, ACI 318-19: ± 1.5 as delivered"],
   [6, 1, undefined, 5, 7, "UFC 3-250-04FA: 6 ± 1"],
+  [4, 0.5, 1, 3.5, 5, "from memory, EN 206: a single result may differ − 0.5 / + 1.0"],
   [4.5, 0.5, 1, 4, 5.5, "derived: 4.5 − 0.5 and 4.5 + 1"],
   [5.1, 0, 0.2, 5.1, 5.3, "derived: no noise of binary fractions"],
   [0.3, 0.1, undefined, 0.2, 0.4, "derived: 0.3 − 0.1 is 0.2 and not 0.19999999999999998"],
