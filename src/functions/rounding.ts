@@ -1,6 +1,6 @@
 import { roundToStep } from "../measure/rounding";
 import { number } from "./runner/argument";
-import { lift } from "./runner/lift";
+import { inArgument, lift } from "./runner/lift";
 
 /**
  * Nearest multiple of a step; a value half-way goes to the even multiple, as ASTM E29 rounds. Spreadsheet rounding goes away from zero instead.
@@ -14,4 +14,6 @@ import { lift } from "./runner/lift";
 export function roundStep(value: any[][], step: any[][]): any[][] {
   return roundedOf(value, step);
 }
-const roundedOf = lift([number("value"), { ...number("step"), setting: true }], roundToStep);
+const roundedOf = lift([number("value"), { ...number("step"), setting: true }], (value, step) =>
+  inArgument("step", () => roundToStep(value, step)),
+);

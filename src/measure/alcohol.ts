@@ -30,7 +30,8 @@ export function alcoholUnitNamed(word: string): WrittenAlcoholUnit | undefined {
  * @param unit Unit of a number without one: from the unit argument or the column's header.
  * @param decimal "," where decimals are written with a comma.
  * @returns Amount and unit, millilitres as litres; `undefined` for a blank. 0 needs no unit.
- * @throws Problem `alcohol-has-no-unit`, `alcohol-unit-unknown`, and those of `numberFromCell`.
+ * @throws Problem `alcohol-not-an-amount`, `alcohol-has-no-unit`, `alcohol-unit-unknown`, and those of
+ *   `numberFromCell`.
  */
 export function alcoholFromCell(
   value: CellValue,
@@ -39,7 +40,7 @@ export function alcoholFromCell(
 ): { readonly amount: number; readonly unit: "pt" | "oz" | "L" } | undefined {
   if (isBlank(value)) return undefined;
   const split = typeof value === "string" ? AMOUNT_AND_UNIT.exec(value.trim()) : null;
-  const amount = split ? numberFromText(split[1]!, decimal) : numberFromCell(value, decimal)!;
+  const amount = split ? numberFromText(split[1]!, decimal) : amountFromCell(value, decimal);
   const word = split?.[2] ?? unit;
   if (word === undefined || isBlank(word)) {
     if (amount === 0) return { amount, unit: "pt" };
@@ -48,4 +49,13 @@ export function alcoholFromCell(
   const named = alcoholUnitNamed(word);
   if (!named) throw new Problem("alcohol-unit-unknown", { value: word });
   return named === "mL" ? { amount: amount / 1000, unit: "L" } : { amount, unit: named };
+}
+
+function amountFromCell(value: CellValue, decimal: DecimalMark): number {
+  try {
+    return numberFromCell(value, decimal)!;
+  } catch (problem) {
+    if (!(problem instanceof Problem) || problem.id !== "not-a-number") throw problem;
+    throw new Problem("alcohol-not-an-amount", problem.values);
+  }
 }

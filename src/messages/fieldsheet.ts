@@ -6,8 +6,8 @@ export const fieldsheetMessages = {
   "no-readings-column":
     'No column of meter readings was recognised. Head one "First reading", "Second reading" or "Final reading".',
   "headers-and-rows-differ":
-    "There are {headers} headers and {columns} columns of rows. Give both over the same columns.",
+    "The headers are {headers} cells wide and the rows {columns}. Give both over the same columns.",
   "limits-do-not-fit":
-    "{where}: {given} limits are given for {rows} rows. Give one number, or one for each row.",
+    "{where}: the limits given ({given}) are not as many as the rows ({rows}). Give one number, or one for each row.",
   "limits-crossed": "The low limit, {low} %, lies above the high limit, {high} %. Look at both.",
 } as const;

@@ -10,11 +10,13 @@ export const measureMessages = {
   "blank-among-others":
     "{where}: the cell is blank, and a blank is not a zero. Enter the amount, or 0 if there was none.",
   "sizes-differ":
-    "{where}: the range has {rows} rows and {columns} columns, the others {otherRows} rows and {otherColumns} columns. Give ranges of one size, or single values.",
+    "{where}: the range is {rows} × {columns} cells (rows × columns), the others {otherRows} × {otherColumns}. Give ranges of one size, or single values.",
   "whole-column":
     "{where}: a whole column is given. Give only the rows that hold data, such as A2:A200, or a table column.",
   "alcohol-has-no-unit":
     '{where}: {value} has no unit. Give "pt", "oz", "L" or "mL", or write the amount as "48 oz".',
+  "alcohol-not-an-amount":
+    "{where}: “{value}” is not an amount. Write it with its unit, such as 48 oz, or 0 if there was none.",
   "alcohol-unit-unknown":
     "{where}: “{value}” is not a unit of alcohol that the correction table lists. Use pt, oz, L or mL.",
   "not-yes-or-no": "{where}: “{value}” is neither yes nor no. Type yes, no, or nothing.",

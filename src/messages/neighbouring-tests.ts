@@ -45,10 +45,10 @@ export const neighbouringTestsMessages = {
   "mean-takes-in-unreadable":
     "The mean of three takes in a result that cannot be read. Correct that result first.",
   "deviation-from-too-few":
-    "A standard deviation from {tests} tests is not enough; at least {least} are needed. Use the increase that the code gives for a mix without a record.",
+    "A standard deviation from so few tests ({tests}) is not enough; at least {least} are needed. Use the increase that the code gives for a mix without a record.",
   "tests-not-whole": "{where}: {value} is not a number of tests. Give a whole number.",
   "cylinders-not-pairs-or-triples":
-    "{where}: the range is {columns} columns wide. Give one test in a row, 2 or 3 cylinders beside each other.",
+    "{where}: the number of columns is {columns}. Give one test in a row, 2 or 3 cylinders beside each other.",
   "cylinder-alone":
     "{where}: row {row} holds a single cylinder, which has no range. Give 2 or 3 in each row, or leave the row blank.",
   "no-cylinders": "{where}: the range is blank. Give 2 or 3 cylinders in each row.",

@@ -13,7 +13,7 @@ export const volumetricAirMessages = {
     "{value} is not a whole number of calibrated cups. Only full cups count, each 1.00 %.",
   "alcohol-negative": "An alcohol amount of {value} cannot be. Give the amount added, or 0.",
   "alcohol-beyond-table":
-    "The correction table ends at {end} {unit}, and {value} {unit} lies beyond it. No correction can be given.",
+    "The correction table ends at {end} {unit}, and {value} {unit} lies beyond it, so no correction can be given. Look at the amount and its unit again.",
   "air-below-zero":
     "The air content comes out at {air} %, below zero: reading {reading} % less {subtract} % for the alcohol. Look at the reading and the alcohol again.",
   "second-reading-needed":

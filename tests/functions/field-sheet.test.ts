@@ -60,7 +60,7 @@ test("limits may be a column, one for each row", () => {
 
 test.each([
   [[["Sample", "Remark"]], [["A", "b"]], /^#VALUE! No column of meter readings was recognised/],
-  [[["Sample", "Reading"]], [["A", 5, 6]], /^#VALUE! There are 2 headers and 3 columns/],
+  [[["Sample", "Reading"]], [["A", 5, 6]], /^#VALUE! The headers are 2 cells wide and the rows 3/],
   [[[null, null]], [["A", 5]], /^#VALUE! No header row was found/],
 ])("headers %j with rows %j are refused", (heads, body, sentence) => {
   expect(shown(() => check(heads, body))).toMatch(sentence);
@@ -68,7 +68,7 @@ test.each([
 
 test("limits of another length are refused, and named", () => {
   expect(shown(() => check(headers, rows, [[1], [2]]))).toMatch(
-    /^#VALUE! Low: 2 limits are given for 5 rows/,
+    /^#VALUE! Low: the limits given \(2\) are not as many as the rows \(5\)/,
   );
 });
 

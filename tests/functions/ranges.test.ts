@@ -22,6 +22,6 @@ describe("a whole column is refused, and named", () => {
 test("ranges of unequal size are refused, with both sizes", () => {
   const sentence = shown(() => air([[6], [6], [6]], [[0], [1]]));
   expect(sentence).toBe(
-    "#VALUE! Cups: the range has 2 rows and 1 columns, the others 3 rows and 1 columns. Give ranges of one size, or single values.",
+    "#VALUE! Cups: the range is 2 × 1 cells (rows × columns), the others 3 × 1. Give ranges of one size, or single values.",
   );
 });

@@ -16,3 +16,9 @@ test("one step serves a whole column, and blanks stay blank", () => {
 test("a step is needed", () => {
   expect(shown(() => roundStep([[5.125]], [[null]]))).toMatch(/^#VALUE! Step: nothing is given/);
 });
+
+test("a step below zero is refused by name", () => {
+  expect(shown(() => roundStep([[5.125]], [[-0.25]]))).toMatch(
+    /^#VALUE! Step: -0.25 is not a step/,
+  );
+});

@@ -165,6 +165,6 @@ test("a column with limits of its own, and single limits for a column", () => {
   const [lows, highs] = [column(4.5, 4.5, null, 4.5), column(7.5, 7.5, null, 7.5)];
   expect(shown(() => compareWithSpecification(results, lows, highs))).toEqual(verdicts);
   expect(shown(() => marginToSpecification(results, lows, column(7.5, 7.5)))).toMatch(
-    /^#VALUE! High: the range has 2 rows/,
+    /^#VALUE! High: the range is 2 × 1 cells/,
   );
 });

@@ -49,7 +49,10 @@ describe("FRESH.STRENGTH.ACCEPT", () => {
 
 checkWorked("STRENGTH.REQUIRED", strengthRequired, STRENGTH_REQUIRED);
 checkRefused("STRENGTH.REQUIRED", strengthRequired, [
-  [[4000, 420, 14], /^#N\/A A standard deviation from 14 tests is not enough; at least 15/],
+  [
+    [4000, 420, 14],
+    /^#N\/A A standard deviation from so few tests \(14\) is not enough; at least 15/,
+  ],
   [[4000, 420, 20.5], /^#VALUE! .*20.5 is not a number of tests/],
   [[4000, -1, 20], /^#VALUE! A standard deviation of -1 psi cannot be/],
   [[4000, 3, 30], /^#VALUE! A standard deviation of 3 psi cannot be. Give "si"/],
@@ -72,8 +75,8 @@ describe("FRESH.STRENGTH.WITHIN", () => {
   });
 
   test.each<[unknown[][], RegExp]>([
-    [[[4100], [4200]], /^#VALUE! Cylinders: the range is 1 columns wide/],
-    [[[1, 2, 3, 4]], /^#VALUE! Cylinders: the range is 4 columns wide/],
+    [[[4100], [4200]], /^#VALUE! Cylinders: the number of columns is 1/],
+    [[[1, 2, 3, 4]], /^#VALUE! Cylinders: the number of columns is 4/],
     [
       [
         [4100, 4200],

@@ -103,7 +103,7 @@ test("a single row and a single column broadcast over each other", () => {
 
 test("ranges of unequal size are refused as a whole, with the argument named", () => {
   expect(shown(() => air(column(5, 6, 7), column(0, 1)))).toMatch(
-    /^#VALUE! Cups: the range has 2 rows/,
+    /^#VALUE! Cups: the range is 2 × 1 cells/,
   );
 });
 
@@ -164,7 +164,7 @@ describe("FRESH.LEVEL.SETTLED", () => {
   test.each([
     [column(7, 6, 5, 4, 3), /^#N\/A The level has not settled by minute 5/],
     [column(7, "x", 5, 4, 3), /^#VALUE! Levels: “x” is not a number/],
-    [column(7, 6), /^#VALUE! Levels: the range has 2 rows/],
+    [column(7, 6), /^#VALUE! Levels: the range is 2 × 1 cells/],
     [column(null, null, null, null, null), ""],
   ])("%j gives %s", (levels, expected) => {
     const cell = shown(() => levelSettled(minutes, levels));

@@ -42,9 +42,9 @@ describe("a unit is never guessed", () => {
     ["48", undefined, "alcohol-has-no-unit"],
     [3, "cups", "alcohol-unit-unknown"],
     ["3 gal", "oz", "alcohol-unit-unknown"],
-    ["48 oz 2", undefined, "not-a-number"],
-    ["some", "oz", "not-a-number"],
-    [true, "oz", "not-a-number"],
+    ["48 oz 2", undefined, "alcohol-not-an-amount"],
+    ["some", "oz", "alcohol-not-an-amount"],
+    [true, "oz", "alcohol-not-an-amount"],
     ["1,4 L", undefined, "comma-is-unclear"],
     [{ error: "#N/A" }, "oz", "cell-error"],
   ])("%j in %j: %s", (cell, unit, id) => {

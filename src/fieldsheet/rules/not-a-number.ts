@@ -11,7 +11,7 @@ const NUMBER_KINDS: readonly FieldKind[] = [
   "water",
   "aggregate-size",
 ];
-const NUMBER_PROBLEMS = ["not-a-number", "comma-is-unclear", "cell-error"];
+const NUMBER_PROBLEMS = ["not-a-number", "alcohol-not-an-amount", "comma-is-unclear", "cell-error"];
 
 /** Something other than a number where a number belongs. */
 export const notANumber: Rule = {

@@ -14,7 +14,7 @@ export const cases: RuleCases = {
         [
           1,
           "Alcohol (oz)",
-          "The correction table ends at 80 oz, and 84 oz lies beyond it. No correction can be given.",
+          "The correction table ends at 80 oz, and 84 oz lies beyond it, so no correction can be given. Look at the amount and its unit again.",
         ],
       ],
       MANUAL + ", Table 1",
