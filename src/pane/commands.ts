@@ -125,7 +125,7 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
       if (!checked) return true;
       return run("pane-writing", async () => {
         const name = say("pane-results-sheet-name");
-        const sheet = await host.writeResultsSheet(name, resultsSheetTable(checked.result));
+        const sheet = await host.writeResultsSheet(name, resultsSheetTable(checked));
         return say("pane-results-written", { sheet });
       });
     },

@@ -1,13 +1,18 @@
+import { BooleanNumber, type ICellData } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
-import type { CellValue } from "../../measure/cell-value";
+import { shownValue, type CellValue } from "../../measure/cell-value";
 import { freeSheetName } from "../sheet-name";
 import { cellHolding } from "./cell-content";
 import { openWorkbook } from "./workbook";
 
 const SPARE = 20;
+/** In pixels: of a character of the usual font, of the space around a text, of the widest column. */
+const CHARACTER = 7;
+const PADDING = 12;
+const WIDEST = 480;
 
 /**
- * Writes a table to a new sheet and shows it.
+ * Writes a table, with its header row first, to a new sheet and shows it.
  *
  * @returns The name of the sheet: the wished one, with a number where that is taken.
  */
@@ -20,13 +25,28 @@ export function writeResults(
   const taken = workbook.getSheets().map((sheet) => sheet.getSheetName());
   const name = freeSheetName(wished, taken);
   const columns = Math.max(1, ...table.map((row) => row.length));
-  const cells = table.map((row) => row.map(cellHolding));
+  const cells = table.map((row, r) =>
+    row.map((value) => (r === 0 ? heading(value) : cellHolding(value))),
+  );
   workbook.insertSheet(name, {
     sheet: {
       rowCount: table.length + SPARE,
       columnCount: columns + SPARE,
+      columnData: Object.fromEntries(
+        Array.from({ length: columns }, (_, i) => [i, { w: widthOf(table, i) }]),
+      ),
       cellData: Object.fromEntries(cells.map((row, r) => [r, Object.fromEntries(row.entries())])),
     },
   });
   return name;
+}
+
+function heading(value: CellValue): ICellData {
+  return { ...cellHolding(value), s: { bl: BooleanNumber.TRUE } };
+}
+
+/** Wide enough for what stands in a column, within reason. */
+function widthOf(table: readonly (readonly CellValue[])[], column: number): number {
+  const longest = table.reduce((most, row) => Math.max(most, shownValue(row[column]).length), 0);
+  return Math.min(PADDING + longest * CHARACTER, WIDEST);
 }
