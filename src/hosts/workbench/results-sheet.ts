@@ -7,8 +7,8 @@ import { openWorkbook } from "./workbook";
 
 const SPARE = 20;
 /** In pixels: of a character of the usual font, of the space around a text, of the widest column. */
-const CHARACTER = 7;
-const PADDING = 12;
+const CHARACTER = 8;
+const PADDING = 16;
 const WIDEST = 480;
 
 /**
