@@ -9,7 +9,7 @@ export interface PrintedTable {
 const AMERICAN = ["3/8", "1/2", "3/4", "1", "1 1/2", "2", "3"];
 const MODERATE: number[] = [6, 5.5, 5, 4.5, 4.5, 4, 3.5];
 const SEVERE: number[] = [7.5, 7, 6, 6, 5.5, 5, 4.5];
-const TRANSCRIBED = "from memory, ACI 211.1; read alike in five transcriptions";
+const FIVE_COPIES = "from memory, ACI 211.1; read alike in five copies";
 
 export const PRINTED_TABLES: readonly PrintedTable[] = [
   {
@@ -24,7 +24,7 @@ export const PRINTED_TABLES: readonly PrintedTable[] = [
   },
   {
     name: "ACI 211.1",
-    source: TRANSCRIBED,
+    source: FIVE_COPIES,
     sizes: AMERICAN,
     rows: [
       ["moderate", ...MODERATE],
@@ -76,5 +76,5 @@ export const WORKED_SPECIFICATIONS: readonly [readonly unknown[], number, string
   [["1 1/2", "f2", 6000, "aci 318-19"], 4.5, `${CLAUSE}: 5.5 − 1.0`],
   [["19 mm", "F2", 40, null, "si"], 5, `${CLAUSE}: 6.0 − 1.0`],
   [[25, "F1", 35, "ACI 318-19", "si"], 4.5, `${CLAUSE}: exactly 35 is not over`],
-  [["3/8 in", "severe", 6000, "ACI 211.1"], 7.5, `${TRANSCRIBED}: says nothing of strength`],
+  [["3/8 in", "severe", 6000, "ACI 211.1"], 7.5, `${FIVE_COPIES}: says nothing of strength`],
 ];

@@ -2,7 +2,7 @@ import { AMERICAN_SIZES, type SpecifiedAirTable } from "./table";
 
 /**
  * ACI 211.1-91, recommended air content. Moderate and severe from memory, read alike in five
- * transcriptions; "none" is the entrapped air of concrete without admixture, from Adv. Civ. Eng. 2018,
+ * copies; "none" is the entrapped air of concrete without admixture, from Adv. Civ. Eng. 2018,
  * 4398017, Table 3.
  */
 export const ACI_211_1: SpecifiedAirTable = {
