@@ -1,12 +1,7 @@
-import {
-  cellValueFrom,
-  isBlank,
-  isCellError,
-  shownValue,
-  type CellValue,
-} from "../../measure/cell-value";
+import { cellValueFrom, isCellError, type CellValue } from "../../measure/cell-value";
 import { numberFromCell } from "../../measure/number-from-cell";
 import { Problem } from "../../measure/problem";
+import { textFromCell } from "../../measure/words-from-cell";
 
 /** How one argument of a worksheet function is read, cell by cell. */
 export interface Argument<T> {
@@ -51,11 +46,6 @@ export function optional<T>(argument: Argument<T>): Argument<T | undefined> {
 /** The same argument as a setting: given once for all rows, and may be left out. */
 export function setting<T>(argument: Argument<T>): Argument<T | undefined> {
   return { ...argument, optional: true, setting: true };
-}
-
-function textFromCell(value: CellValue): string | undefined {
-  if (isBlank(value)) return undefined;
-  return shownValue(cellWithoutError(value)).trim();
 }
 
 function cellWithoutError(value: CellValue): CellValue {
