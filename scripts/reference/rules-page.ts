@@ -1,6 +1,7 @@
-import { FIELDS, type FieldId } from "../../src/fieldsheet/fields";
+import { FIELDS, type FieldId } from "../../src/reading/fields";
 import type { Rule, Weight } from "../../src/fieldsheet/rule";
 import { RULES } from "../../src/fieldsheet/rules";
+import { HEADINGS } from "../../src/reading/vocabulary/english";
 import { catalogue } from "../../src/messages/catalogue";
 import { page, sentence, table } from "./markdown";
 
@@ -30,7 +31,11 @@ export function rulesPage(): string {
     "A unit or a remark in brackets, capitals, and words such as “of the” make no difference.",
     table(
       ["column", "read as", "headers"],
-      Object.values(FIELDS).map(({ label, kind, headings }) => [label, kind, headings.join(", ")]),
+      Object.entries(FIELDS).map(([field, { label, kind }]) => [
+        label,
+        kind,
+        HEADINGS[field as FieldId].join(", "),
+      ]),
     ),
   );
 }

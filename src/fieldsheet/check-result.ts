@@ -1,7 +1,7 @@
 import type { Verdict } from "../acceptance/limits";
+import type { Columns } from "../reading/column-place";
 import type { JudgedRow, TestState } from "./judged-row";
 import type { Finding } from "./rule";
-import type { Columns } from "./sheet-context";
 
 /** What a check says about one row. */
 export interface RowResult {

@@ -1,17 +1,19 @@
 import { compareWithLimits } from "../acceptance/limits";
 import { isBlank } from "../measure/cell-value";
 import { Problem } from "../measure/problem";
+import type { Columns } from "../reading/column-place";
+import { recogniseColumns } from "../reading/columns";
+import type { FieldId } from "../reading/fields";
+import type { SheetTable } from "../reading/sheet-table";
+import type { CheckOptions } from "./check-options";
 import type { CheckResult, RowResult } from "./check-result";
-import { recogniseColumns } from "./columns";
-import type { FieldId } from "./fields";
 import { DECIDING_FIELDS, judgeRow } from "./judge-row";
 import type { JudgedRow, TestState } from "./judged-row";
 import { readRecord } from "./read-record";
+import { rowLimits } from "./row-limits";
 import type { Finding, Remark, Rule } from "./rule";
 import { RULES } from "./rules";
-import { rowLimits } from "./row-limits";
-import type { Columns, SheetContext } from "./sheet-context";
-import type { CheckOptions, SheetTable } from "./sheet-table";
+import type { SheetContext } from "./sheet-context";
 
 /** Few enough to take some hundredths of a second. */
 const ROWS_IN_A_STEP = 500;

@@ -1,7 +1,7 @@
 import { say } from "../messages/catalogue";
-import { FIELDS } from "./fields";
+import type { Columns } from "../reading/column-place";
+import { FIELDS } from "../reading/fields";
 import type { Finding } from "./rule";
-import type { Columns } from "./sheet-context";
 
 /** The sentence for a finding; the column is named by the header that stands in the sheet. */
 export function findingSentence({ field, say: id, values }: Finding, columns: Columns): string {

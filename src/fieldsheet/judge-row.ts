@@ -3,7 +3,7 @@ import { airMethodNamed, type AirMethod } from "../methods/air-method/named-meth
 import { correctedAir, type CorrectedAir } from "../methods/volumetric-air/corrected-air";
 import { judgeReadings, type ReadingVerdict } from "../methods/volumetric-air/final-reading";
 import { meterReading } from "../methods/volumetric-air/meter-reading";
-import type { FieldId } from "./fields";
+import type { FieldId } from "../reading/fields";
 import type { JudgedRow, Limits } from "./judged-row";
 import type { FieldRecord } from "./record";
 import type { SheetContext } from "./sheet-context";

@@ -7,10 +7,10 @@ import { measuredFromCell } from "../measure/measured";
 import { numberFromCell, type DecimalMark } from "../measure/number-from-cell";
 import { Problem } from "../measure/problem";
 import { anyFromCell, textFromCell, yesOrNoFromCell } from "../measure/words-from-cell";
-import { FIELDS, type FieldId, type FieldKind } from "./fields";
+import type { Columns } from "../reading/column-place";
+import { FIELDS, type FieldId, type FieldKind } from "../reading/fields";
+import { isSummaryRow } from "../reading/summary-row";
 import type { FieldRecord, FieldValues, ReadAs } from "./record";
-import type { Columns } from "./sheet-context";
-import { isSummaryRow } from "./summary-row";
 
 /** What a reader may know besides the cell: the unit for a value without one, and the decimal mark. */
 interface Written {

@@ -1,7 +1,5 @@
+import { READING_FIELDS } from "../reading/fields";
 import type { JudgedRow } from "./judged-row";
-
-/** The fields that hold a meter reading, in the order in which they are taken. */
-export const READING_FIELDS = ["first", "second", "third", "final"] as const;
 
 /** A meter reading and the field that holds it. */
 interface PlacedReading {

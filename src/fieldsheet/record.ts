@@ -3,7 +3,7 @@ import type { CellValue } from "../measure/cell-value";
 import type { Measured } from "../measure/measured";
 import type { Problem } from "../measure/problem";
 import type { AlcoholAmount } from "../methods/volumetric-air/alcohol-correction";
-import type { FIELDS, FieldId } from "./fields";
+import type { FIELDS, FieldId } from "../reading/fields";
 
 /** What a cell of each kind is read as. */
 export interface ReadAs {

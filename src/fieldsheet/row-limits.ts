@@ -2,9 +2,9 @@ import { isBlank, type CellValue } from "../measure/cell-value";
 import { numberFromCell } from "../measure/number-from-cell";
 import { Problem } from "../measure/problem";
 import { exact } from "../measure/rounding";
+import type { CheckOptions, GivenLimit } from "./check-options";
 import type { Limits } from "./judged-row";
 import type { FieldRecord } from "./record";
-import type { CheckOptions, GivenLimit } from "./sheet-table";
 
 /** A row with its limits. A limit given with the check that cannot be read is kept as unreadable. */
 interface LimitedRow {

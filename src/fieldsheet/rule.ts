@@ -1,8 +1,8 @@
 import type { MessageValues } from "../measure/problem";
 import type { MessageId } from "../messages/catalogue";
-import type { FieldId } from "./fields";
-import type { SheetContext } from "./sheet-context";
+import type { FieldId } from "../reading/fields";
 import type { JudgedRow } from "./judged-row";
+import type { SheetContext } from "./sheet-context";
 
 /**
  * What a finding weighs: `void`, the test does not stand; `error`, the record is wrong; `doubt`,

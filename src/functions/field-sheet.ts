@@ -1,6 +1,6 @@
 import { checkTable } from "../fieldsheet/check-table";
 import { checkedRows, findingsList } from "../fieldsheet/result-tables";
-import { headersOfTwoRows } from "../fieldsheet/two-header-rows";
+import { headersOfTwoRows } from "../reading/two-header-rows";
 import { tableOf } from "./runner/argument";
 import { orThrow } from "./runner/lift";
 import { refuseWholeColumn } from "./runner/shape";

@@ -1,13 +1,13 @@
-import { checkInSteps } from "../fieldsheet/check-table";
 import type { CheckResult, RowResult } from "../fieldsheet/check-result";
-import { recogniseColumns } from "../fieldsheet/columns";
-import { findTable, type SheetLayout } from "../fieldsheet/layout";
-import type { Columns } from "../fieldsheet/sheet-context";
+import { checkInSteps } from "../fieldsheet/check-table";
 import type { CellPlace, ReadArea } from "../hosts/sheet-host";
 import { isBlank } from "../measure/cell-value";
 import { numberFromText, type DecimalMark } from "../measure/number-from-cell";
 import { Problem } from "../measure/problem";
 import { say } from "../messages/catalogue";
+import type { Columns } from "../reading/column-place";
+import { recogniseColumns } from "../reading/columns";
+import { findTable, type SheetLayout } from "../reading/layout";
 
 /** What the user gives with a check. */
 export interface GivenWithCheck {

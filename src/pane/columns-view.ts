@@ -1,7 +1,7 @@
-import { FIELDS, type FieldId } from "../fieldsheet/fields";
 import { columnLetters } from "../hosts/cell-address";
 import { isBlank, shownValue } from "../measure/cell-value";
 import { say } from "../messages/catalogue";
+import { FIELDS, type FieldId } from "../reading/fields";
 import type { CheckedArea } from "./checked-area";
 import { element } from "./element";
 import type { PaneStore } from "./pane-state";

@@ -1,6 +1,6 @@
 import { checkTable } from "../../src/fieldsheet/check-table";
-import { findTable } from "../../src/fieldsheet/layout";
 import { findingSentence } from "../../src/fieldsheet/finding-sentence";
+import { findTable } from "../../src/reading/layout";
 import { sheetFor, type Cells } from "./rule-cases";
 
 /** What is said of one bad record that stands between two sound ones, which must stay as they are. */

@@ -1,8 +1,8 @@
 import fc from "fast-check";
-import { checkInSteps, checkTable } from "../../src/fieldsheet/check-table";
 import type { RowResult } from "../../src/fieldsheet/check-result";
-import type { SheetTable } from "../../src/fieldsheet/sheet-table";
+import { checkInSteps, checkTable } from "../../src/fieldsheet/check-table";
 import type { CellValue } from "../../src/measure/cell-value";
+import type { SheetTable } from "../../src/reading/sheet-table";
 import { sheetFor, type Cells } from "./rule-cases";
 
 function resultOf(record: Cells, options = {}): RowResult {

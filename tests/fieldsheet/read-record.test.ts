@@ -1,6 +1,6 @@
-import { recogniseColumns } from "../../src/fieldsheet/columns";
 import { readRecord } from "../../src/fieldsheet/read-record";
 import type { CellValue } from "../../src/measure/cell-value";
+import { recogniseColumns } from "../../src/reading/columns";
 
 /** A record of one row, read. */
 function read(cells: Readonly<Record<string, CellValue>>, decimal?: "," | ".") {

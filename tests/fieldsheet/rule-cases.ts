@@ -1,7 +1,7 @@
-import type { CellValue } from "../../src/measure/cell-value";
 import { checkTable } from "../../src/fieldsheet/check-table";
 import { findingSentence } from "../../src/fieldsheet/finding-sentence";
-import type { SheetTable } from "../../src/fieldsheet/sheet-table";
+import type { CellValue } from "../../src/measure/cell-value";
+import type { SheetTable } from "../../src/reading/sheet-table";
 
 /** A record by headers; `undefined` takes a column of the plain record out of the sheet. */
 export type Cells = Readonly<Record<string, CellValue | undefined>>;

@@ -1,11 +1,11 @@
 import { readdirSync } from "node:fs";
-import { FIELDS, type FieldId } from "../../src/fieldsheet/fields";
-import { recogniseColumns } from "../../src/fieldsheet/columns";
 import { RULES } from "../../src/fieldsheet/rules";
-import type { SheetTable } from "../../src/fieldsheet/sheet-table";
 import { Problem } from "../../src/measure/problem";
-import { ruleMessages } from "../../src/messages/rules";
 import { catalogue } from "../../src/messages/catalogue";
+import { ruleMessages } from "../../src/messages/rules";
+import { recogniseColumns } from "../../src/reading/columns";
+import { FIELDS, type FieldId } from "../../src/reading/fields";
+import type { SheetTable } from "../../src/reading/sheet-table";
 import { saidBy, sheetFor, type RuleCases } from "./rule-cases";
 
 const FOLDER = "tests/fieldsheet/rules";

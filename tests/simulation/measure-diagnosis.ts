@@ -1,5 +1,5 @@
 import { checkTable } from "../../src/fieldsheet/check-table";
-import type { SheetTable } from "../../src/fieldsheet/sheet-table";
+import type { SheetTable } from "../../src/reading/sheet-table";
 import { PLAIN_SLIPS, soundResult } from "./plain-slips";
 import { randomLayout, randomTest, type PlainTest } from "./plain-test";
 import { Random } from "./random";

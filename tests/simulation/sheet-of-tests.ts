@@ -1,4 +1,4 @@
-import type { SheetTable } from "../../src/fieldsheet/sheet-table";
+import type { SheetTable } from "../../src/reading/sheet-table";
 import { PERCENT } from "./plain-method";
 import type { Layout, PlainTest } from "./plain-test";
 import { Random } from "./random";

@@ -1,4 +1,4 @@
-import type { FieldId } from "../fields";
+import type { FieldId } from "../../reading/fields";
 import type { Rule } from "../rule";
 import { alcoholUnitMissing } from "./alcohol-unit-missing";
 import { notANumber } from "./not-a-number";

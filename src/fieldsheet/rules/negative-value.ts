@@ -1,4 +1,4 @@
-import type { FieldId } from "../fields";
+import type { FieldId } from "../../reading/fields";
 import type { Rule } from "../rule";
 
 const NEVER_NEGATIVE = [

@@ -1,4 +1,4 @@
-import { FIELDS, type FieldId, type FieldKind } from "../fields";
+import { FIELDS, type FieldId, type FieldKind } from "../../reading/fields";
 import type { Rule } from "../rule";
 
 const NUMBER_KINDS: readonly FieldKind[] = [

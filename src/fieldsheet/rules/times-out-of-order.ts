@@ -1,6 +1,6 @@
 import { writtenTime } from "../../measure/date-and-time";
 import { minutesBetween } from "../../methods/sampling/sampling-times";
-import { FIELDS } from "../fields";
+import { FIELDS } from "../../reading/fields";
 import type { Rule } from "../rule";
 
 const IN_ORDER = ["sampledFrom", "sampledTo", "start"] as const;

@@ -1,12 +1,6 @@
 import type { CellValue } from "../measure/cell-value";
 import type { DecimalMark } from "../measure/number-from-cell";
 
-/** A table taken from a spreadsheet: one header for each column, and the rows below them. */
-export interface SheetTable {
-  readonly headers: readonly CellValue[];
-  readonly rows: readonly (readonly CellValue[])[];
-}
-
 /** A limit given for the whole table, for each row, or not at all (then columns are looked for). */
 export type GivenLimit = number | readonly CellValue[] | undefined;
 

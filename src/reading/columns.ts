@@ -1,7 +1,8 @@
 import { alcoholUnitNamed } from "../measure/alcohol";
 import { shownValue, type CellValue } from "../measure/cell-value";
-import { FIELDS, type FieldId } from "./fields";
-import type { ColumnPlace, Columns } from "./sheet-context";
+import type { ColumnPlace, Columns } from "./column-place";
+import type { FieldId } from "./fields";
+import { HEADINGS } from "./vocabulary/english";
 
 /** Words that say nothing about what a column holds. */
 const NEUTRAL = new Set(
@@ -46,7 +47,7 @@ interface FieldHeading {
 const BY_TEXT = new Map<string, FieldHeading[]>();
 const BY_MEANING = new Map<string, FieldHeading[]>();
 const BY_FIRST_WORD = new Map<string, FieldHeading[]>();
-for (const [name, { headings }] of Object.entries(FIELDS)) {
+for (const [name, headings] of Object.entries(HEADINGS)) {
   for (const written of headings) {
     const words = written.split(" ");
     const { text, meaning } = headingOf(words);

@@ -23,3 +23,6 @@ export const FIELDS = {
 
 /** The id of a field. */
 export type FieldId = keyof typeof FIELDS;
+
+/** The fields that hold a meter reading, in the order in which they are taken. */
+export const READING_FIELDS = ["first", "second", "third", "final"] as const;

@@ -1,5 +1,6 @@
-import { recogniseColumns } from "../../src/fieldsheet/columns";
-import { FIELDS, type FieldId } from "../../src/fieldsheet/fields";
+import { recogniseColumns } from "../../src/reading/columns";
+import type { FieldId } from "../../src/reading/fields";
+import { HEADINGS } from "../../src/reading/vocabulary/english";
 
 /** Field and unit that one header is recognised as, with nothing beside it. */
 function recognised(header: string): [field: string | undefined, unit: string | undefined] {
@@ -9,7 +10,7 @@ function recognised(header: string): [field: string | undefined, unit: string | 
 
 describe("every heading of a field is that field alone", () => {
   test.each(
-    Object.entries(FIELDS).flatMap(([field, { headings }]) =>
+    Object.entries(HEADINGS).flatMap(([field, headings]) =>
       headings.map((heading) => [heading, field] as const),
     ),
   )("%s: %s", (heading, field) => {

@@ -1,7 +1,7 @@
-import { recogniseColumns } from "../../src/fieldsheet/columns";
-import { findTable } from "../../src/fieldsheet/layout";
 import type { CellValue } from "../../src/measure/cell-value";
 import { Problem } from "../../src/measure/problem";
+import { recogniseColumns } from "../../src/reading/columns";
+import { findTable } from "../../src/reading/layout";
 
 const HEADER = ["Sample", "First reading", "Second reading", "Alcohol (oz)", "Remarks"];
 const TEST = ["S-01", 5.5, 5.75, 16, null];

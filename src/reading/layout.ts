@@ -1,7 +1,7 @@
 import { isBlank, type CellValue } from "../measure/cell-value";
 import { Problem } from "../measure/problem";
 import { recogniseColumns } from "./columns";
-import { READING_FIELDS } from "./reading-fields";
+import { READING_FIELDS } from "./fields";
 import type { SheetTable } from "./sheet-table";
 import { headersOfTwoRows, mayBeOneOfTwo } from "./two-header-rows";
 

@@ -1,0 +1,14 @@
+import type { FieldId } from "./fields";
+
+/** Where a field stands in the sheet. */
+export interface ColumnPlace {
+  /** Position in the table, from 0. */
+  readonly index: number;
+  /** The header as it stands in the sheet. */
+  readonly header: string;
+  /** Unit in the header, as written, such as "oz". */
+  readonly unit?: string;
+}
+
+/** Which columns of a sheet were recognised as what. */
+export type Columns = Readonly<Partial<Record<FieldId, ColumnPlace>>>;

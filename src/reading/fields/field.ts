@@ -1,0 +1,27 @@
+/** How the cells of a column are read. */
+export type FieldKind =
+  | "number"
+  | "measured"
+  | "tolerance"
+  | "minutes"
+  | "seconds"
+  | "text"
+  | "yes-no"
+  | "yes-or-amount"
+  | "alcohol"
+  | "water"
+  | "date"
+  | "minute-of-day"
+  | "aggregate-size";
+
+/** One thing that a field sheet may record. */
+export interface Field<K extends FieldKind = FieldKind> {
+  readonly kind: K;
+  /** What we call it in a sentence and in the pane. */
+  readonly label: string;
+}
+
+/** Declares a field. */
+export function field<K extends FieldKind>(kind: K, label: string): Field<K> {
+  return { kind, label };
+}
