@@ -26,6 +26,21 @@ function importsOf(path: string): string[] {
   );
 }
 
+/** The ways through the imports that lead back to where they began, each once. */
+function circles(imports: ReadonlyMap<string, readonly string[]>): string[] {
+  const found: string[] = [];
+  const done = new Set<string>();
+  const follow = (path: string, way: readonly string[]) => {
+    const again = way.indexOf(path);
+    if (again >= 0) found.push([...way.slice(again), path].join(" → "));
+    if (again >= 0 || done.has(path)) return;
+    for (const target of imports.get(path) ?? []) follow(target, [...way, path]);
+    done.add(path);
+  };
+  for (const path of imports.keys()) follow(path, []);
+  return found;
+}
+
 test("imports are found, so that the rules below look at something", () => {
   expect(importsOf("src/methods/volumetric-air/corrected-air.ts")).toContain(
     "src/measure/rounding",
@@ -47,6 +62,25 @@ test("imports point one way only", () => {
         .map((target) => `${path} imports ${target}`);
     });
   expect(wrong).toEqual([]);
+});
+
+test("no files import one another in a circle", () => {
+  const imports = new Map(
+    files.map((path) => [
+      path,
+      importsOf(path).flatMap((target) => files.filter((file) => file === `${target}.ts`)),
+    ]),
+  );
+  expect(
+    circles(
+      new Map([
+        ["a", ["b"]],
+        ["b", ["c"]],
+        ["c", ["b"]],
+      ]),
+    ),
+  ).toEqual(["b → c → b"]);
+  expect(circles(imports)).toEqual([]);
 });
 
 test("only the Excel host touches Excel", () => {

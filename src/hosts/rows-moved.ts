@@ -1,4 +1,4 @@
-import type { CellArea } from "./sheet-host";
+import type { CellArea } from "./cell-area";
 
 /** Rows that were put in above a position, or, where the count is below 0, taken out from it on. */
 export interface RowsMoved {

@@ -1,17 +1,10 @@
 import type { CellValue } from "../measure/cell-value";
 import type { DecimalMark } from "../measure/number-from-cell";
 import type { Weight } from "../fieldsheet/rule";
+import type { CellArea } from "./cell-area";
 import type { RowsMoved } from "./rows-moved";
 
-/** A rectangle of cells on one sheet, positions from 0. */
-export interface CellArea {
-  readonly sheetId: string;
-  readonly sheetName: string;
-  readonly row: number;
-  readonly column: number;
-  readonly rows: number;
-  readonly columns: number;
-}
+export type { CellArea };
 
 /** An area with what stands in it. */
 export interface ReadArea {

@@ -1,6 +1,6 @@
 import { say } from "../messages/catalogue";
-import { button, element } from "./element";
-import type { PaneStore } from "./pane-state";
+import { button, element } from "./kit/element";
+import type { PaneStore } from "./state/pane-state";
 
 /** What is under way, what was done and what went wrong; read out by screen readers. */
 export function messagesView(store: PaneStore, stop: () => void): HTMLElement {

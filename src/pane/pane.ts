@@ -1,17 +1,17 @@
 import type { SheetHost } from "../hosts/sheet-host";
 import { say } from "../messages/catalogue";
-import { cautionsView } from "./cautions-view";
-import { checkPage } from "./check-page";
-import { paneCommands } from "./commands";
-import { element } from "./element";
-import { cursorFollower, followEdits } from "./listening";
+import { cautionsView } from "./kit/cautions-view";
+import { checkPage } from "./check/check-page";
+import { paneCommands } from "./state/commands";
+import { element } from "./kit/element";
+import { cursorFollower, followEdits } from "./state/listening";
 import { messagesView } from "./messages-view";
-import { createPaneStore, stateFromSettings } from "./pane-state";
-import { problemSentence } from "./problem-sentence";
-import { reportView } from "./report-view";
-import { tabs } from "./tabs";
-import { testView } from "./test-view";
-import { trendView } from "./trend-view";
+import { createPaneStore, stateFromSettings } from "./state/pane-state";
+import { problemSentence } from "./kit/problem-sentence";
+import { reportView } from "./report/report-view";
+import { tabs } from "./kit/tabs";
+import { testView } from "./test/test-view";
+import { trendView } from "./trend/trend-view";
 import "./pane.css";
 
 /**

@@ -3,7 +3,7 @@ import "./custom-functions-runtime";
 import { check } from "../../src/functions/field-sheet";
 import { air, readingFinal } from "../../src/functions/volumetric-air";
 import { isBlank, type CellValue } from "../../src/measure/cell-value";
-import { checkAreaInSteps } from "../../src/pane/checked-area";
+import { checkAreaInSteps } from "../../src/pane/state/checked-area";
 
 const HEADERS = ["First reading", "Second reading", "Third reading", "Cups", "Alcohol (oz)"];
 const SOUND: CellValue[] = [6, 6, null, 0, 16];

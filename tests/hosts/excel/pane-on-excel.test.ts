@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { excelHost } from "../../../src/hosts/excel/excel-host";
 import { say } from "../../../src/messages/catalogue";
-import { paneCommands, type PaneCommands } from "../../../src/pane/commands";
-import { followEdits } from "../../../src/pane/listening";
-import { createPaneStore, type PaneStore } from "../../../src/pane/pane-state";
+import { paneCommands, type PaneCommands } from "../../../src/pane/state/commands";
+import { followEdits } from "../../../src/pane/state/listening";
+import { createPaneStore, type PaneStore } from "../../../src/pane/state/pane-state";
 import { WHOLE_SHEET, type Rectangle } from "../../excel-client/block";
 import { startExcel, untilReleased } from "../../excel-client/excel-client";
 import { filledBlock, type Held, type SheetModel } from "../../excel-client/sheet-model";

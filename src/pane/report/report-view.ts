@@ -1,0 +1,48 @@
+import { say } from "../../messages/catalogue";
+import { button, element } from "../kit/element";
+import type { PaneStore } from "../state/pane-state";
+import { report } from "./report";
+
+/** The report of a check, and the button that prints it. */
+export function reportView(store: PaneStore): {
+  readonly view: HTMLElement;
+  onShown(shown: boolean): void;
+} {
+  const nothing = element("p", { class: "hint" }, say("report-check-first"));
+  const paper = element("div");
+  const print = button(say("report-print"), () => window.print(), "main-button");
+  let shown = false;
+  const show = () => {
+    const { checked } = store.get();
+    nothing.hidden = checked !== undefined;
+    print.hidden = checked === undefined;
+    if (shown && checked) paper.replaceChildren(report(checked));
+  };
+  store.watch(({ checked }) => checked, show);
+  const hint = element("p", { class: "hint" }, say("report-print-hint"));
+  const view = element("div", {}, nothing, print, hint, paper);
+  printInsteadOfPage(store, view);
+  return {
+    view,
+    onShown(now) {
+      shown = now;
+      show();
+    },
+  };
+}
+
+/** Whatever stands on the page, paper gets the report alone, also from the browser's own command. */
+function printInsteadOfPage(store: PaneStore, view: HTMLElement): void {
+  let paper: HTMLElement | undefined;
+  addEventListener("beforeprint", () => {
+    const { checked } = store.get();
+    // A pane that was replaced by another has nothing to print.
+    if (!checked || !view.isConnected) return;
+    paper = element("div", { class: "fresh-paper" }, report(checked));
+    document.body.append(paper);
+  });
+  addEventListener("afterprint", () => {
+    paper?.remove();
+    paper = undefined;
+  });
+}

@@ -1,0 +1,22 @@
+import { say } from "../../messages/catalogue";
+import type { PaneCommands } from "./commands";
+import { numberInput, type NumberInput } from "../kit/number-input";
+import type { PaneStore } from "./pane-state";
+
+/** Inputs for the limits of the specification, which are kept with the workbook. */
+export function limitInputs(
+  store: PaneStore,
+  commands: PaneCommands,
+): readonly { readonly which: "low" | "high"; readonly field: NumberInput }[] {
+  return (["low", "high"] as const).map((which) => {
+    const field = numberInput(say(`pane-${which}`), (typed) => {
+      store.set({ [which]: typed });
+      void commands.keepSettings();
+    });
+    store.watch(
+      (state) => state[which],
+      (typed) => field.show(typed),
+    );
+    return { which, field };
+  });
+}

@@ -1,0 +1,66 @@
+import { areaAfter, type RowsMoved } from "../../hosts/rows-moved";
+import type { SheetHost, StopListening } from "../../hosts/sheet-host";
+import type { CheckedArea } from "./checked-area";
+import type { PaneCommands } from "./commands";
+import { liveCheck } from "./live-check";
+import type { PaneStore } from "./pane-state";
+import { problemSentence } from "../kit/problem-sentence";
+
+/** Turns listening to the spreadsheet on and off. Requests may come faster than they are served. */
+function listening(store: PaneStore, begin: () => Promise<StopListening>): (on: boolean) => void {
+  let last: Promise<StopListening | undefined> = Promise.resolve(undefined);
+  return (on) => {
+    last = last.then(async (stop) => {
+      try {
+        await stop?.();
+        return on ? await begin() : undefined;
+      } catch (error) {
+        store.set({ error: problemSentence(error) });
+        return undefined;
+      }
+    });
+  };
+}
+
+/** Follows the selected cell while it is asked to. */
+export function cursorFollower(store: PaneStore, host: SheetHost): (on: boolean) => void {
+  return listening(store, async () => {
+    const stop = await host.onSelectionChange((cursor) => store.set({ cursor }));
+    // Where the cursor is now is not told; a selection that cannot be read has none.
+    await host.read("selection").then(
+      ({ area }) => store.set({ cursor: area }),
+      () => {},
+    );
+    return stop;
+  });
+}
+
+/** The checked table where it lies after rows were put in or taken out, until it is checked again. */
+function movedBy(checked: CheckedArea, moved: RowsMoved): CheckedArea {
+  const { read } = checked;
+  return { ...checked, read: { ...read, area: areaAfter(read.area, moved) } };
+}
+
+/** Checks again after edits while the live check is on. */
+export function followEdits(store: PaneStore, host: SheetHost, commands: PaneCommands): void {
+  const follow = listening(store, () =>
+    liveCheck(
+      host,
+      (sheetId, moved) => {
+        const { checked } = store.get();
+        if (checked?.read.area.sheetId !== sheetId) return false;
+        if (moved) store.set({ checked: movedBy(checked, moved) });
+        return true;
+      },
+      commands.checkAgain,
+    ),
+  );
+  let following = false;
+  store.watch(
+    ({ live }) => live,
+    (live) => {
+      if (live !== following) follow(live);
+      following = live;
+    },
+  );
+}

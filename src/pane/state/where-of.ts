@@ -1,0 +1,12 @@
+import type { Finding } from "../../fieldsheet/rule";
+import { blockAddress } from "../../hosts/cell-address";
+import { say } from "../../messages/catalogue";
+import { placeOf, type CheckedArea } from "./checked-area";
+
+/** "C7" for a cell, "row 7" for a row as a whole, "whole sheet" for the sheet. */
+export function whereOf(finding: Finding, checked: CheckedArea): string {
+  if (finding.row === null) return say("pane-whole-sheet");
+  const place = placeOf(checked, finding);
+  if (finding.column === null) return say("pane-row", { row: place.row + 1 });
+  return blockAddress({ ...place, rows: 1, columns: 1 });
+}

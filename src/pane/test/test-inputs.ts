@@ -1,0 +1,77 @@
+import type { BorderlineTest } from "../../acceptance/borderline-test";
+import type { CheckResult, RowResult } from "../../fieldsheet/check-result";
+import { checkedFailures } from "../../fieldsheet/check-tests";
+import { alcoholFromCell } from "../../measure/alcohol";
+import type { DecimalMark } from "../../measure/number-from-cell";
+import { Problem } from "../../measure/problem";
+import { say } from "../../messages/catalogue";
+import { typedLimits, typedNumber } from "../state/typed-limits";
+import { typedText } from "../kit/shown-number";
+
+/** The inputs of one test as they are typed. */
+export const TEST_INPUTS = ["reading", "cups", "alcohol", "low", "high", "check"] as const;
+export type TestInput = (typeof TEST_INPUTS)[number];
+export type TestInputs = Readonly<Record<TestInput, string>>;
+
+export const NO_INPUTS: TestInputs = {
+  reading: "",
+  cups: "",
+  alcohol: "",
+  low: "",
+  high: "",
+  check: "",
+};
+
+/** What a checked row gives for the inputs; its check test is in another row of the same sample. */
+export function inputsOfRow(
+  { judged }: RowResult,
+  { rows }: CheckResult,
+  decimal: DecimalMark,
+): TestInputs {
+  const { finalReading, values, limits } = judged;
+  const failures = checkedFailures(rows.map((row) => row.judged));
+  const check = failures.find(({ first }) => first === judged)?.check;
+  const text = (value: number | undefined) => typedText(value, decimal);
+  const { alcohol } = values;
+  return {
+    reading: text(finalReading),
+    cups: text(values.cups),
+    alcohol: alcohol ? `${text(alcohol.amount)} ${alcohol.unit}` : "",
+    low: text(limits.low),
+    high: text(limits.high),
+    check: text(check?.result?.air),
+  };
+}
+
+/**
+ * The test that stands in the inputs; `undefined` without a reading.
+ *
+ * @throws Problem, with the label of the input as its place, where an input cannot be read.
+ */
+export function testOfInputs(
+  typed: TestInputs,
+  decimal: DecimalMark,
+): { readonly test: BorderlineTest; readonly check?: number } | undefined {
+  const number = (input: TestInput) =>
+    typedNumber(typed[input], say(`test-input-${input}`), decimal);
+  const reading = number("reading");
+  if (reading === undefined) return undefined;
+  return {
+    test: {
+      reading,
+      cups: number("cups"),
+      alcohol: typedAlcohol(typed.alcohol, decimal) ?? { amount: 0, unit: "oz" },
+      limits: typedLimits(typed, decimal),
+    },
+    check: number("check"),
+  };
+}
+
+function typedAlcohol(typed: string, decimal: DecimalMark) {
+  try {
+    return alcoholFromCell(typed, undefined, decimal);
+  } catch (problem) {
+    if (!(problem instanceof Problem)) throw problem;
+    throw new Problem(problem.id, { where: say("test-input-alcohol"), ...problem.values });
+  }
+}

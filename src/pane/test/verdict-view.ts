@@ -1,0 +1,57 @@
+import type { AcceptanceDecision } from "../../acceptance/check-test";
+import type { WhatIf } from "../../acceptance/what-if";
+import type { DecimalMark } from "../../measure/number-from-cell";
+import { say } from "../../messages/catalogue";
+import { badge } from "../kit/badge";
+import { element } from "../kit/element";
+import { shownChance, shownDeviation, shownPercent } from "../kit/shown-number";
+
+/**
+ * The result with its verdict, margin and chance, and what the check-test rule asks for next.
+ *
+ * @param stands Whether the test is valid; one that does not stand decides nothing.
+ */
+export function verdictView(looked: WhatIf, decimal: DecimalMark, stands: boolean): HTMLElement {
+  const { air, verdict } = looked;
+  return element(
+    "div",
+    { class: "verdict" },
+    element(
+      "p",
+      { class: "air" },
+      element("strong", {}, `${shownPercent(air, decimal)} %`),
+      " ",
+      ...(verdict ? [badge(verdict)] : []),
+    ),
+    element(
+      "ul",
+      {},
+      ...verdictSentences(looked, decimal, stands).map((text) => element("li", {}, text)),
+    ),
+  );
+}
+
+/** What there is to say about a result, one sentence each. */
+export function verdictSentences(looked: WhatIf, decimal: DecimalMark, stands: boolean): string[] {
+  if (!stands) return [say("test-decides-nothing")];
+  const { margin, certainty, decision } = looked;
+  if (margin === undefined || !certainty || !decision) return [say("test-no-limits")];
+  const amount = shownPercent(Math.abs(margin), decimal);
+  const deviation = shownDeviation(certainty.deviation, decimal);
+  const chance = shownChance(certainty.chance);
+  const { published } = certainty;
+  return [
+    margin === 0
+      ? say("test-margin-on-limit")
+      : say(margin > 0 ? "test-margin-inside" : "test-margin-outside", { amount }),
+    published
+      ? say("test-chance-published", { chance, deviation, ...published })
+      : say("test-chance-given", { chance, deviation }),
+    decisionSentence(decision, margin),
+  ];
+}
+
+function decisionSentence(decision: AcceptanceDecision, margin: number): string {
+  if (decision === "accept" && margin < 0) return say("test-decision-accept-by-check");
+  return say(`test-decision-${decision === "check test" ? "check" : decision}`);
+}

@@ -1,0 +1,72 @@
+import { runRuleWords } from "../../acceptance/control-chart/run-rule-words";
+import type { Trend, TrendPoint } from "../../acceptance/trend";
+import type { DecimalMark } from "../../measure/number-from-cell";
+import { say } from "../../messages/catalogue";
+import { badgeWord } from "../kit/badge";
+import { button, element } from "../kit/element";
+import { shownPercent } from "../kit/shown-number";
+import { pointName } from "./trend-groups";
+
+/** The points that signal, with the run rules that they break; each leads to its row. */
+export function signalsList({ points }: Trend, goTo: (row: number) => void): HTMLElement {
+  const signalling = points.filter(({ signals }) => signals.length > 0);
+  if (signalling.length === 0) return element("div");
+  return element(
+    "section",
+    { "aria-labelledby": "fresh-signals-title" },
+    element("h3", { id: "fresh-signals-title" }, say("trend-signals")),
+    element(
+      "ul",
+      { class: "signals" },
+      ...signalling.map((point) =>
+        element(
+          "li",
+          {},
+          button(pointName(point), () => goTo(point.row), "link-button"),
+          `: ${runRuleWords(point.signals)}`,
+        ),
+      ),
+    ),
+  );
+}
+
+/** The numbers of the chart, in a table that is made when it is opened. */
+export function trendTable({ points }: Trend, decimal: DecimalMark): HTMLElement {
+  const details = element("details", {}, element("summary", {}, say("trend-table")));
+  const heads = [
+    "trend-table-test",
+    "trend-table-air",
+    "trend-table-spec",
+    "trend-table-signals",
+  ] as const;
+  details.addEventListener(
+    "toggle",
+    () =>
+      details.append(
+        element(
+          "table",
+          {},
+          element(
+            "thead",
+            {},
+            element("tr", {}, ...heads.map((id) => element("th", { scope: "col" }, say(id)))),
+          ),
+          element("tbody", {}, ...points.map((point) => pointRow(point, decimal))),
+        ),
+      ),
+    { once: true },
+  );
+  return details;
+}
+
+function pointRow(point: TrendPoint, decimal: DecimalMark): HTMLElement {
+  const { value, verdict } = point;
+  return element(
+    "tr",
+    {},
+    element("th", { scope: "row" }, pointName(point)),
+    element("td", {}, shownPercent(value, decimal)),
+    element("td", {}, verdict ? badgeWord(verdict) : ""),
+    element("td", {}, runRuleWords(point.signals)),
+  );
+}

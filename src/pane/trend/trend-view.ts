@@ -1,0 +1,124 @@
+import { trends, type Trend, type TrendGrouping } from "../../acceptance/trend";
+import { say } from "../../messages/catalogue";
+import { choice } from "../kit/choice";
+import type { PaneCommands } from "../state/commands";
+import { element } from "../kit/element";
+import { keepTrendButton } from "./keep-trend";
+import type { PaneStore } from "../state/pane-state";
+import { problemSentence } from "../kit/problem-sentence";
+import { drawTrend } from "./trend-chart";
+import { groupName } from "./trend-groups";
+import { signalsList, trendTable } from "./trend-lists";
+import { trendSourceOf, type TrendSource } from "./trend-source";
+import { trendSourceView } from "./trend-source-view";
+import { trendSentences } from "./trend-words";
+
+/** The trend of a checked table or of a column: chart, words, signals and table. */
+export function trendView(
+  store: PaneStore,
+  commands: PaneCommands,
+): { readonly view: HTMLElement; onShown(shown: boolean): void } {
+  const nothing = element("p", { class: "hint" }, say("trend-check-first"));
+  const problem = element("p", { class: "problem", "aria-live": "polite" });
+  const groupings = choice<TrendGrouping>(say("trend-by"), () => part());
+  const groups = choice<string>(say("trend-group"), () => show());
+  const chart = element("div", { class: "chart", role: "img" });
+  const words = element("ul", { class: "trend-words" });
+  const lists = element("div");
+  const body = element("div", {}, element("div", { class: "inputs" }, groupings.view, groups.view));
+  let shown = false;
+  let source: TrendSource | undefined;
+  let parted: readonly Trend[] = [];
+  let drawn: ReturnType<typeof drawTrend> | undefined;
+
+  const current = () => parted[Number(groups.value())];
+  const titleOf = (trend: Trend, { address }: TrendSource) =>
+    say("trend-title", { group: groupName(trend), address });
+
+  function take(): void {
+    source = undefined;
+    problem.textContent = "";
+    try {
+      source = trendSourceOf(store.get());
+    } catch (error) {
+      problem.textContent = problemSentence(error);
+    }
+    const { checked, trendColumn } = store.get();
+    nothing.hidden = checked !== undefined || trendColumn !== undefined;
+    body.hidden = source === undefined;
+    if (!source) return;
+    groupings.offer(source.groupings.map((by) => [by, say(GROUPING_WORDS[by])]));
+    groupings.view.hidden = source.groupings.length === 1;
+    part();
+  }
+
+  function part(): void {
+    if (!source) return;
+    parted = trends(source.tests, groupings.value());
+    groups.offer(parted.map((trend, i) => [String(i), groupName(trend)]));
+    groups.view.hidden = groupings.value() === "all";
+    show();
+  }
+
+  function show(): void {
+    const trend = current();
+    drawn?.destroy();
+    drawn = undefined;
+    if (!trend || !source || !shown || !chart.isConnected) return;
+    const { decimal, unreadable, placeOf } = source;
+    const sentences = [
+      ...trendSentences(trend, decimal),
+      ...(unreadable > 0 ? [say("trend-unreadable", { cells: unreadable })] : []),
+    ];
+    words.replaceChildren(...sentences.map((sentence) => element("li", {}, sentence)));
+    chart.hidden = trend.points.length === 0;
+    if (trend.points.length > 0) drawn = drawTrend(chart, trend);
+    chart.setAttribute("aria-label", [titleOf(trend, source), ...sentences].join(" "));
+    lists.replaceChildren(
+      signalsList(trend, (row) => void commands.show(placeOf(row))),
+      trendTable(trend, decimal),
+    );
+  }
+
+  const keep = keepTrendButton(commands, chart, () => {
+    const trend = current();
+    if (!drawn || !trend || !source) return undefined;
+    return { trend, title: titleOf(trend, source), canvas: drawn.ctx.canvas };
+  });
+
+  body.append(chart, element("p", { class: "hint" }, say("trend-key")), words, keep, lists);
+  for (const part of ["checked", "trendColumn", "low", "high"] as const) {
+    store.watch((state) => state[part], take);
+  }
+  for (const query of ["(prefers-color-scheme: dark)", "(forced-colors: active)"])
+    matchMedia(query).addEventListener("change", show);
+  let width = 0;
+  new ResizeObserver(() => {
+    if (chart.clientWidth === width) return;
+    width = chart.clientWidth;
+    if (width > 0) show();
+  }).observe(chart);
+
+  return {
+    view: element(
+      "section",
+      { "aria-labelledby": "fresh-trend-title" },
+      element("h2", { id: "fresh-trend-title" }, say("trend-heading")),
+      nothing,
+      trendSourceView(store, commands),
+      problem,
+      body,
+    ),
+    onShown(now) {
+      shown = now;
+      show();
+    },
+  };
+}
+
+const GROUPING_WORDS = {
+  all: "trend-by-all",
+  mix: "trend-by-mix",
+  day: "trend-by-day",
+  "mix and day": "trend-by-mix-and-day",
+} as const;

@@ -1,0 +1,36 @@
+import {
+  createPaneStore,
+  keptSettings,
+  stateFromSettings,
+} from "../../../src/pane/state/pane-state";
+
+test("what is kept comes back", () => {
+  const store = createPaneStore();
+  store.set({ scope: "selection", low: "4.5", live: true, withNotes: false });
+  const now = createPaneStore().get();
+  expect(stateFromSettings(keptSettings(store.get()), now)).toMatchObject({
+    scope: "selection",
+    low: "4.5",
+    live: true,
+    withNotes: false,
+  });
+});
+
+test("settings that somebody changed, or of another version, do no harm", () => {
+  const now = createPaneStore().get();
+  const kept = { scope: "everything", low: 4.5, live: "yes", checked: "x", error: "gotcha" };
+  expect(stateFromSettings(kept, now)).toEqual({ scope: "table" });
+});
+
+test("those who watch a part of the state are told of its changes alone", () => {
+  const store = createPaneStore();
+  const told: string[] = [];
+  store.watch(
+    ({ low }) => low,
+    (low) => told.push(low),
+  );
+  store.set({ high: "7.5" });
+  store.set({ low: "4.5" });
+  store.set({ low: "4.5" });
+  expect(told).toEqual(["", "4.5"]);
+});
