@@ -1,5 +1,6 @@
 import { createServer } from "node:net";
 import { platform } from "node:os";
+import { FOR_OTHER_SITES } from "./served-headers.mjs";
 
 const FIRST_PORT = 3000;
 const LAST_PORT = 3099;
@@ -22,6 +23,9 @@ export async function devServer(https) {
     client: false,
     webSocketServer: false,
     static: false,
+    headers: { ...FOR_OTHER_SITES },
+    // Without a list the server answers 403 to the pictures that Excel's own pages ask for.
+    allowedHosts: ["localhost"],
     devMiddleware: { index: "workbench.html" },
     open: hasDesktop() && !https ? [`${scheme}://localhost:${port}/workbench.html`] : false,
   };

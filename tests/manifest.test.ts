@@ -38,6 +38,8 @@ test("says who it is, by an id of its own", () => {
 test("has the version of the package", () => {
   const { version } = JSON.parse(readFileSync("package.json", "utf8")) as { version: string };
   expect(all(/<Version>(.*)<\/Version>/g)).toEqual([`${version}.0`]);
+  // Excel takes no add-in whose version is below 1.0 (the vendor's page on the element, from memory).
+  expect(Number.parseInt(version, 10)).toBeGreaterThanOrEqual(1);
 });
 
 describe("resources", () => {

@@ -120,7 +120,7 @@ function judge(first: number, second?: number, third?: number) {
 }
 
 /**
- * First recorded minute at which the level on the neck counts as settled: some level was recorded at least 2 minutes before, and every level since then lies within 0.25 % of it. #N/A with the reason when it has not settled by minute 6 or the record ends too early.
+ * First recorded minute at which the level on the neck counts as settled: some level was recorded at least 2 minutes before, and every level since then lies within 0.25 % of it. #N/A with the reason when it has not, by minute 6 or by the end.
  * @customfunction LEVEL.SETTLED LEVEL.SETTLED
  * @param minutes Minutes since rolling ended: a column, or a row above a table with one test a row.
  * @param levels Levels in %, over the same minutes.

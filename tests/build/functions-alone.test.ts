@@ -4,7 +4,12 @@ import { runInNewContext } from "node:vm";
 interface Metadata {
   readonly allowErrorForDataTypeAny?: boolean;
   readonly allowCustomDataForDataTypeAny?: boolean;
-  readonly functions: readonly { readonly id: string; readonly name: string }[];
+  readonly functions: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly description: string;
+    readonly parameters: readonly { readonly name: string; readonly description: string }[];
+  }[];
 }
 
 const built = (file: string) => {
@@ -49,4 +54,11 @@ test("a function registered alone computes", () => {
 test("Excel hands errors in cells over to the functions, and data types as plain values", () => {
   expect(metadata.allowErrorForDataTypeAny).toBe(true);
   expect(metadata.allowCustomDataForDataTypeAny).toBe(false);
+});
+
+// Excel's dialogs show 255 characters of a description (limit of its own MacroOptions method, from
+// memory).
+test.each(metadata.functions)("$id: every description is short enough to be shown", (declared) => {
+  for (const { description } of [declared, ...declared.parameters])
+    expect(description.length).toBeLessThanOrEqual(255);
 });
