@@ -1,22 +1,33 @@
-import type { MessageId } from "../messages/catalogue";
+import type { SentenceId } from "../messages/catalogue";
+import type { MessageId } from "../messages/pane-catalogue";
+import type { Words } from "../messages/sentence";
+import { Issue } from "./issue";
 
 /** What a sentence of the catalogue is filled with. */
-export type MessageValues = Readonly<Record<string, string | number>>;
+export type MessageValues = Words;
 
 /**
- * Why a result cannot be given. It carries the id of a sentence and the values for it; the words
- * are put on at the edge, where it is also known in which cell or argument the cause stands.
- *
- * `unavailable` tells a result that does not exist yet or never will (a further reading is needed,
- * the test is void) from an input that is wrong.
+ * A failure that is thrown, with the id of its sentence and the values for it: the spreadsheet refused
+ * something, the work was stopped. Calculations throw nothing; they return an `Issue`.
  */
 export class Problem extends Error {
   constructor(
     readonly id: MessageId,
     readonly values: MessageValues = {},
     readonly unavailable = false,
+    readonly place = "",
   ) {
     super(id);
     this.name = "Problem";
+  }
+
+  /** An issue thrown on. */
+  static of(issue: Issue): Problem {
+    return new Problem(issue.id, issue.values, issue.unavailable, issue.place);
+  }
+
+  /** The issue of a problem that a calculation has thrown. */
+  get issue(): Issue {
+    return new Issue(this.id as SentenceId, this.values, this.place, this.unavailable);
   }
 }

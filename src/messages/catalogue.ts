@@ -1,16 +1,16 @@
-import { acceptanceMessages } from "./acceptance";
-import { cautionMessages } from "./cautions";
-import { fieldsheetMessages } from "./fieldsheet";
-import { hostMessages } from "./hosts";
-import { measureMessages } from "./measure";
-import { neighbouringTestsMessages } from "./neighbouring-tests";
-import { paneMessages } from "./pane";
-import { ruleMessages } from "./rules";
-import { slipMessages } from "./slips";
-import { volumetricAirMessages } from "./volumetric-air";
-import { workbenchMessages } from "./workbench";
+import { acceptanceMessages } from "./english/acceptance";
+import { fieldsheetMessages } from "./english/fieldsheet";
+import { measureMessages } from "./english/measure";
+import { neighbouringTestsMessages } from "./english/neighbouring-tests";
+import { ruleMessages } from "./english/rules";
+import { slipMessages } from "./english/slips";
+import { volumetricAirMessages } from "./english/volumetric-air";
+import { filled, joined, type ValuesFor, type Words } from "./sentence";
 
-/** Every sentence that a user can read, by id. `{name}` is filled with a value. */
+/**
+ * Every sentence that a calculation, a worksheet function or a rule can say, by id. What the pane and
+ * its hosts say besides stands in pane-catalogue.ts, so that the functions need not carry it.
+ */
 export const catalogue = {
   ...measureMessages,
   ...acceptanceMessages,
@@ -19,24 +19,15 @@ export const catalogue = {
   ...ruleMessages,
   ...slipMessages,
   ...neighbouringTestsMessages,
-  ...paneMessages,
-  ...cautionMessages,
-  ...hostMessages,
-  ...workbenchMessages,
 } as const;
 
-/** The id of a sentence. */
-export type MessageId = keyof typeof catalogue;
+/** The id of a sentence of the engine. */
+export type SentenceId = keyof typeof catalogue;
 
-/**
- * Fills a sentence of the catalogue.
- *
- * @param id Which sentence.
- * @param values What its `{placeholders}` stand for. A placeholder without a value is left out.
- */
-export function say(id: MessageId, values: Readonly<Record<string, string | number>> = {}): string {
-  const sentence = catalogue[id].replace(/\{(\w+)\}/g, (_, name: string) =>
-    String(values[name] ?? ""),
-  );
-  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
+/** What a sentence of the engine needs besides its id. */
+export type SentenceValues<Id extends SentenceId> = ValuesFor<typeof catalogue, Id>;
+
+/** Fills a sentence of the engine. A missing value does not compile. */
+export function say<Id extends SentenceId>(id: Id, ...[values]: SentenceValues<Id>): string {
+  return joined("", filled(catalogue[id], (values ?? {}) as Words));
 }

@@ -1,11 +1,13 @@
+import type { Words } from "../sentence";
+
 /** Sentences about the spreadsheet program and what stands in its way. */
 export const hostMessages = {
   "selection-empty":
     "The selection holds nothing. Select a cell of the table, or the table with its headers, then try again.",
   "selection-in-parts":
     "The selection is in several parts or is not made of cells. Select one block of cells, then try again.",
-  "selection-too-large":
-    "{rows} rows by {columns} columns are more than can be read at once. Select at most {limit} cells.",
+  "selection-too-large": ({ rows, columns, limit }: Words<"rows" | "columns" | "limit">) =>
+    `${rows} rows by ${columns} columns are more than can be read at once. Select at most ${limit} cells.`,
   "host-busy": "A cell is being edited. Press Enter or Esc in the sheet, then try again.",
   "dialog-open": "A dialog is open in Excel. Close it, then try again.",
   "host-overloaded": "Excel is busy or short of memory. Wait a moment, then try again.",
@@ -13,10 +15,10 @@ export const hostMessages = {
     "This is more than Excel takes at once. Select fewer rows or columns, then try again.",
   "sheet-protected":
     "The sheet or the workbook is protected or open for reading only. Take the protection off under Review, then try again.",
-  "marks-not-on-protected-sheet":
-    "Sheet “{sheet}” is protected, so it was not marked. Take the protection off under Review, then mark again.",
-  "marks-left-on-protected-sheet":
-    "Sheet “{sheet}” is protected, so our marks stay on it. Take the protection off under Review, then remove the marks again.",
+  "marks-not-on-protected-sheet": ({ sheet }: Words<"sheet">) =>
+    `Sheet “${sheet}” is protected, so it was not marked. Take the protection off under Review, then mark again.`,
+  "marks-left-on-protected-sheet": ({ sheet }: Words<"sheet">) =>
+    `Sheet “${sheet}” is protected, so our marks stay on it. Take the protection off under Review, then remove the marks again.`,
   "sheet-gone":
     "A sheet or cells that were there before are not there now. Read the table again, then try again.",
   "sheet-not-of-cells":
@@ -37,14 +39,14 @@ export const hostMessages = {
     "This Excel is too old to be read and marked. The worksheet functions work in it; for the rest use Excel 2021 or later, or Excel on the web.",
   "notes-need-newer-excel":
     "No notes were added, because this Excel cannot add them. The colours and the list of findings say the same.",
-  "notes-kept":
-    "Cells that have a note or a comment of your own got none from us: {count}. Our sentences are in the list of findings.",
-  "notes-only-first":
-    "Notes were added to the first {count} cells only, so that the sheet stays quick. All sentences are in the list of findings.",
-  "notes-not-on-protected-sheet":
-    "Sheet “{sheet}” is protected against notes, so none were added there. All sentences are in the list of findings.",
-  "results-too-long":
-    "{rows} lines are more than a sheet can hold. Check fewer rows, then write the results sheet again.",
+  "notes-kept": ({ count }: Words<"count">) =>
+    `Cells that have a note or a comment of your own got none from us: ${count}. Our sentences are in the list of findings.`,
+  "notes-only-first": ({ count }: Words<"count">) =>
+    `Notes were added to the first ${count} cells only, so that the sheet stays quick. All sentences are in the list of findings.`,
+  "notes-not-on-protected-sheet": ({ sheet }: Words<"sheet">) =>
+    `Sheet “${sheet}” is protected against notes, so none were added there. All sentences are in the list of findings.`,
+  "results-too-long": ({ rows }: Words<"rows">) =>
+    `${rows} lines are more than a sheet can hold. Check fewer rows, then write the results sheet again.`,
   "host-failed":
     "Excel did not do this and gave no reason that helps. Try again; if it stays so, save the workbook, close it and open it again.",
 } as const;

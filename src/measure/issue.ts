@@ -1,0 +1,46 @@
+import { catalogue, type SentenceId, type SentenceValues } from "../messages/catalogue";
+import { filled, joined, type Words } from "../messages/sentence";
+
+/**
+ * Why there is no result: the id of a sentence and its values. A calculation returns one in place of
+ * its result; nothing is thrown. The words are put on at the edge.
+ */
+export class Issue<Id extends SentenceId = SentenceId> {
+  constructor(
+    readonly id: Id,
+    readonly values: Words,
+    /** What it is about, in the calculation's own terms: "reading", "cups". "" where nothing single. */
+    readonly place = "",
+    /** Whether the result does not exist yet or never will, rather than an input being wrong. */
+    readonly unavailable = false,
+  ) {}
+}
+
+/** An input that is wrong. */
+export function issue<Id extends SentenceId>(id: Id, ...[values]: SentenceValues<Id>): Issue<Id> {
+  return new Issue(id, (values ?? {}) as Words);
+}
+
+/** A result that is not there: a further reading is needed, the test is void. */
+export function unavailable<Id extends SentenceId>(
+  id: Id,
+  ...[values]: SentenceValues<Id>
+): Issue<Id> {
+  return new Issue(id, (values ?? {}) as Words, "", true);
+}
+
+/** Whether a calculation gave an issue in place of a result. */
+export function isIssue(result: unknown): result is Issue {
+  return result instanceof Issue;
+}
+
+/** The same result; an issue without a place gets this one. */
+export function at<T>(place: string, result: T): T {
+  if (!(result instanceof Issue) || result.place !== "") return result;
+  return new Issue(result.id, result.values, place, result.unavailable) as T;
+}
+
+/** The sentence of an issue, after its place. */
+export function issueSentence({ id, values, place }: Issue, where: string = place): string {
+  return joined(where, filled(catalogue[id], values));
+}

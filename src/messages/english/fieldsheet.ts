@@ -1,0 +1,16 @@
+import type { Words } from "../sentence";
+
+/** Sentences about a field sheet as a whole. */
+export const fieldsheetMessages = {
+  "nothing-found": ({ rows }: Words<"rows">) => `Nothing was found. Rows checked: ${rows}.`,
+  "no-header-row":
+    "No header row was found. Select the table with its headers, such as Sample, First reading, Second reading, Alcohol (oz).",
+  "no-readings-column":
+    'No column of meter readings was recognised. Head one "First reading", "Second reading" or "Final reading".',
+  "headers-and-rows-differ": ({ headers, columns }: Words<"headers" | "columns">) =>
+    `The headers are ${headers} cells wide and the rows ${columns}. Give both over the same columns.`,
+  "limits-do-not-fit": ({ given, rows }: Words<"given" | "rows">) =>
+    `the limits given (${given}) are not as many as the rows (${rows}). Give one number, or one for each row.`,
+  "limits-crossed": ({ low, high }: Words<"low" | "high">) =>
+    `The low limit, ${low} %, lies above the high limit, ${high} %. Look at both.`,
+} as const;

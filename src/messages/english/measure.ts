@@ -1,0 +1,40 @@
+import type { Words } from "../sentence";
+
+/** Sentences about single values. */
+export const measureMessages = {
+  "not-a-number": ({ value }: Words<"value">) =>
+    `“${value}” is not a number. Type a number, such as 5.25.`,
+  "comma-is-unclear": ({ value, read }: Words<"value" | "read">) =>
+    `“${value}” can be read in two ways. Type ${read} if the comma is a decimal comma.`,
+  "cell-error": ({ value }: Words<"value">) =>
+    `the cell holds the error ${value}. Correct that cell first.`,
+  "step-not-positive": ({ value }: Words<"value">) =>
+    `${value} is not a step. Give a number above 0, or 0 for no rounding.`,
+  "argument-missing": "nothing is given. Point to a cell that holds a value.",
+  "blank-among-others":
+    "the cell is blank, and a blank is not a zero. Enter the amount, or 0 if there was none.",
+  "sizes-differ": ({
+    rows,
+    columns,
+    otherRows,
+    otherColumns,
+  }: Words<"rows" | "columns" | "otherRows" | "otherColumns">) =>
+    `the range is ${rows} × ${columns} cells (rows × columns), the others ${otherRows} × ${otherColumns}. Give ranges of one size, or single values.`,
+  "whole-column":
+    "a whole column is given. Give only the rows that hold data, such as A2:A200, or a table column.",
+  "alcohol-has-no-unit": ({ value }: Words<"value">) =>
+    `${value} has no unit. Give "pt", "oz", "L" or "mL", or write the amount as "48 oz".`,
+  "alcohol-not-an-amount": ({ value }: Words<"value">) =>
+    `“${value}” is not an amount. Write it with its unit, such as 48 oz, or 0 if there was none.`,
+  "alcohol-unit-unknown": ({ value }: Words<"value">) =>
+    `“${value}” is not a unit of alcohol that the correction table lists. Use pt, oz, L or mL.`,
+  "not-yes-or-no": ({ value }: Words<"value">) =>
+    `“${value}” is neither yes nor no. Type yes, no, or nothing.`,
+  "not-a-date": ({ value }: Words<"value">) =>
+    `“${value}” is not a date. Type it as a date, or as 2026-05-31.`,
+  "date-is-unclear": ({ value }: Words<"value">) =>
+    `“${value}” can be read in two ways, day or month first. Type it as a date, or as 2026-05-31.`,
+  "aggregate-size-cannot-be": ({ value }: Words<"value">) =>
+    `${value} cannot be an aggregate size. Write it with its unit, such as 3/4 in or 19 mm.`,
+  "not-a-time": ({ value }: Words<"value">) => `“${value}” is not a time of day. Type it as 14:05.`,
+} as const;

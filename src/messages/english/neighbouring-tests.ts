@@ -1,0 +1,136 @@
+import type { Words } from "../sentence";
+
+/** Sentences about the other tests of the sample: density, pressure air, water, evaporation, strength … */
+export const neighbouringTestsMessages = {
+  "system-unknown": ({ value }: Words<"value">) =>
+    `“${value}” is not a system of units. Give "us" or "si".`,
+  "value-in-other-system": ({
+    quantity,
+    value,
+    unit,
+    other,
+    otherUnit,
+    low,
+    high,
+  }: Words<"quantity" | "value" | "unit" | "other" | "otherUnit" | "low" | "high">) =>
+    `${quantity} of ${value} ${unit} cannot be. Give "${other}" as units if it is in ${otherUnit}; in ${unit} it lies from ${low} to ${high}.`,
+  "value-cannot-be": ({
+    quantity,
+    value,
+    unit,
+    low,
+    high,
+    other,
+    otherUnit,
+  }: Words<"quantity" | "value" | "unit" | "low" | "high" | "other" | "otherUnit">) =>
+    `${quantity} of ${value} ${unit} cannot be: it lies from ${low} to ${high} ${unit}. Look at the value again, and give "${other}" as units if it is in ${otherUnit}.`,
+  "not-above-zero": ({ name, value }: Words<"name" | "value">) =>
+    `${name}: ${value} cannot be. Give a number above 0.`,
+  "below-zero": ({ name, value }: Words<"name" | "value">) =>
+    `${name}: ${value} cannot be. Give 0 or more.`,
+  "not-a-percentage": ({ name, value }: Words<"name" | "value">) =>
+    `${name}: ${value} cannot be. Give a percentage from 0 to 100.`,
+  "size-looks-like-date": ({ value }: Words<"value">) =>
+    `${value} is the number of a date; Excel makes a date out of 3/4. Write the size as 0.75, or as a text: 3/4 in.`,
+
+  "full-not-heavier": ({ full, empty }: Words<"full" | "empty">) =>
+    `The full measure, ${full}, is not heavier than the empty one, ${empty}. Look at both masses.`,
+  "yield-unit-unknown": ({ value }: Words<"value">) =>
+    `“${value}” is not a unit of yield. Give "ft3", "yd3" or "m3".`,
+  "relative-yield-cannot-be": ({ yield, design }: Words<"yield" | "design">) =>
+    `A yield of ${yield} for a design volume of ${design} cannot be. Give both in one unit of volume.`,
+  "density-above-theoretical": ({ density, theoretical }: Words<"density" | "theoretical">) =>
+    `The density, ${density}, lies above the theoretical density, ${theoretical}: there would be less than no air. Look at the masses and at the batch again.`,
+
+  "pressure-air-below-zero": ({ gauge, factor }: Words<"gauge" | "factor">) =>
+    `The air content comes out below zero: gauge ${gauge} % less an aggregate correction factor of ${factor} %. Look at both.`,
+  "mortar-over-passing": ({ mortar, passing }: Words<"mortar" | "passing">) =>
+    `The volume of mortar, ${mortar}, is more than all that passes the sieve, ${passing}. Look at both.`,
+  "suspended-not-lighter": ({ suspended, saturated }: Words<"suspended" | "saturated">) =>
+    `The specimen weighs ${suspended} in water and ${saturated} saturated in air. It must be lighter in water: look at both.`,
+  "dried-over-saturated": ({ dried, saturated }: Words<"dried" | "saturated">) =>
+    `The specimen weighs ${dried} dried and ${saturated} saturated. It cannot be heavier when dry: look at both.`,
+
+  "cup-and-bowl-in-two-units": ({ cup, bowl, percent }: Words<"cup" | "bowl" | "percent">) =>
+    `A cup of ${cup} in a bowl of ${bowl} would be ${percent} % of it, which cannot be. Give both volumes in one unit.`,
+
+  "specified-air-source-unknown": ({ value, names }: Words<"value" | "names">) =>
+    `“${value}” is not a table that is held here. Give one of: ${names}.`,
+  "exposure-not-in-table": ({
+    value,
+    source,
+    exposures,
+  }: Words<"value" | "source" | "exposures">) =>
+    `“${value}” is not an exposure in the table of ${source}. It has: ${exposures}.`,
+  "size-not-in-table": ({ source, value, sizes }: Words<"source" | "value" | "sizes">) =>
+    `the table of ${source} has no aggregate size of ${value}. It has: ${sizes}.`,
+
+  "specified-not-one":
+    "the results have more than one specified strength. Give those of one mix at a time.",
+  "results-not-a-series":
+    "give the results as one column or one row, in the order in which the tests were made.",
+  "mean-takes-in-unreadable":
+    "The mean of three takes in a result that cannot be read. Correct that result first.",
+  "deviation-from-too-few": ({ tests, least }: Words<"tests" | "least">) =>
+    `A standard deviation from so few tests (${tests}) is not enough; at least ${least} are needed. Use the increase that the code gives for a mix without a record.`,
+  "tests-not-whole": ({ value }: Words<"value">) =>
+    `${value} is not a number of tests. Give a whole number.`,
+  "cylinders-not-pairs-or-triples": ({ columns }: Words<"columns">) =>
+    `the number of columns is ${columns}. Give one test in a row, 2 or 3 cylinders beside each other.`,
+  "cylinder-alone": ({ row }: Words<"row">) =>
+    `row ${row} holds a single cylinder, which has no range. Give 2 or 3 in each row, or leave the row blank.`,
+  "no-cylinders": "the range is blank. Give 2 or 3 cylinders in each row.",
+
+  "methods-disagree-weighing": ({
+    gravimetric,
+    volumetric,
+    yield,
+  }: Words<"gravimetric" | "volumetric" | "yield">) =>
+    `the density gives ${gravimetric} % of air and the meter ${volumetric} %. The yield, ${yield}, is off to the same side and rests on the same density: look first at the tare, the full mass and the volume of the measure.`,
+  "methods-disagree-batch": ({
+    gravimetric,
+    volumetric,
+    yield,
+  }: Words<"gravimetric" | "volumetric" | "yield">) =>
+    `the density gives ${gravimetric} % of air and the meter ${volumetric} %. The yield, ${yield}, is off to the other side: look first at the batch masses and the moisture of the aggregate.`,
+  "methods-disagree-meter": ({
+    gravimetric,
+    volumetric,
+    yield,
+  }: Words<"gravimetric" | "volumetric" | "yield">) =>
+    `the density gives ${gravimetric} % of air and the meter ${volumetric} %. The yield, ${yield}, is near 1 and speaks for the density: look first at the readings of the meter.`,
+  "density-outside-specification": "The fresh density is outside the specification.",
+  "density-below-specification": ({ density, unit, limit }: Words<"density" | "unit" | "limit">) =>
+    `the fresh density, ${density} ${unit}, is below the ${limit} ${unit} allowed. Look at the air content and at the weighing; a check test decides.`,
+  "density-above-specification": ({ density, unit, limit }: Words<"density" | "unit" | "limit">) =>
+    `the fresh density, ${density} ${unit}, is above the ${limit} ${unit} allowed. Look at the air content and at the weighing; a check test decides.`,
+  "slump-outside-tolerance": ({
+    slump,
+    unit,
+    nominal,
+    low,
+    high,
+  }: Words<"slump" | "unit" | "nominal" | "low" | "high">) =>
+    `a slump of ${slump} ${unit} is too far from the ${nominal} ${unit} specified; ${low} to ${high} ${unit} are allowed. A check test on another portion of the same sample decides.`,
+  "concrete-temperature": "The temperature of the concrete is outside its limits.",
+  "concrete-too-warm": ({ temperature, unit, limit }: Words<"temperature" | "unit" | "limit">) =>
+    `the concrete, at ${temperature} ${unit}, is warmer than ${limit} ${unit}. Look at what the specification says of hot weather.`,
+  "concrete-too-cold": ({ temperature, unit, limit }: Words<"temperature" | "unit" | "limit">) =>
+    `the concrete, at ${temperature} ${unit}, is colder than ${limit} ${unit}. Look at what the specification says of cold weather.`,
+  "measure-too-small": ({ size, unit, ft3, litres }: Words<"size" | "unit" | "ft3" | "litres">) =>
+    `for aggregate of ${size} ${unit} the measure must hold at least ${ft3} ft³ (${litres} L). The density cannot be relied on: use a larger measure.`,
+  "bowl-too-small": ({ ft3, least }: Words<"ft3" | "least">) =>
+    `a bowl of ${ft3} ft³ is smaller than the ${least} ft³ that the method asks for. Standardise the bowl again, or use another meter.`,
+  "cup-out-of-tolerance": ({ percent, low, high }: Words<"percent" | "low" | "high">) =>
+    `the calibrated cup holds ${percent} % of the bowl; ${low} to ${high} % are allowed. Each cup is counted as 1.00 %: standardise it again.`,
+  "humidity-as-share": ({ value, percent }: Words<"value" | "percent">) =>
+    `A humidity of ${value} looks like ${percent} % in a cell with a percentage format. Type ${percent} into a cell with a number format.`,
+  "evaporation-high": ({ rate, unit, from }: Words<"rate" | "unit" | "from">) =>
+    `${rate} ${unit} of water evaporate, and care is due from ${from} ${unit} on. Shade, screen or fog the concrete, and begin curing at once.`,
+  "pressure-check-due": ({ factor, from }: Words<"factor" | "from">) =>
+    `with an aggregate correction factor of ${factor} %, ${from} % or more, a pressure meter is verified by the volumetric method. Make a volumetric test.`,
+  "stiff-pressure-check-due": ({ slump, unit, most }: Words<"slump" | "unit" | "most">) =>
+    `with a slump of ${slump} ${unit}, ${most} ${unit} or less, a pressure meter is verified by the volumetric method. Make a volumetric test.`,
+  "discharged-late": ({ minutes, most }: Words<"minutes" | "most">) =>
+    `discharge ended ${minutes} minutes after batching; ${most} are allowed. See whether the purchaser agreed to more.`,
+} as const;

@@ -1,0 +1,112 @@
+import type { Words } from "../sentence";
+
+/** The sentence of each rule, under the rule's own id. */
+export const ruleMessages = {
+  "foam-over-limit": ({ foam, limit }: Words<"foam" | "limit">) =>
+    `${foam} divisions of foam are more than the ${limit} allowed. The test is void: repeat it with more alcohol.`,
+  "slow-to-settle": ({ minutes, limit }: Words<"minutes" | "limit">) =>
+    `the level needed ${minutes} minutes to settle, more than the ${limit} allowed. The test is void: repeat it with more alcohol.`,
+  "readings-disagree": ({ third, second }: Words<"third" | "second">) =>
+    `The third reading, ${third} %, differs from the second, ${second} %, by more than 0.25 %. The test is void: repeat it with more alcohol.`,
+  "packed-concrete-left":
+    "concrete was left packed in the bowl. The test is void: repeat it and invert until all of it is free.",
+  "reading-missing": "there is no meter reading. Enter it, or clear the row if no test was made.",
+  "second-reading-missing":
+    "the second reading is missing. Enter the reading that was taken after rolling again.",
+  "third-reading-missing": ({ second, first }: Words<"second" | "first">) =>
+    `The second reading, ${second} %, differs from the first, ${first} %, by more than 0.25 %, and there is no third. Enter the third reading.`,
+  "alcohol-missing":
+    "the amount of alcohol is missing, so no correction can be applied. Enter it, or 0 if there was none.",
+  "alcohol-unit-missing": ({ value }: Words<"value">) =>
+    `${value} has no unit. Write it as “${value} oz” or the like, or put the unit into the header, such as Alcohol (oz).`,
+  "cannot-be-read": "the cell cannot be read. Look at it again.",
+  "negative-value": ({ value }: Words<"value">) =>
+    `${value} is below zero, which cannot be. Look at the record again.`,
+  "beyond-scale": ({ value, end }: Words<"value" | "end">) =>
+    `${value} % is beyond the ${end} % that the neck scale is sure to reach. Enter the level that was read on the scale, and the calibrated cups in a column of their own.`,
+  "off-grid-reading": ({ value, below, above }: Words<"value" | "below" | "above">) =>
+    `${value} % is not on the quarter-percent grid. Readings are taken to the nearest 0.25 %: ${below} or ${above}.`,
+  "cups-not-whole": ({ value }: Words<"value">) =>
+    `${value} is not a whole number of calibrated cups. Only full cups count, each 1.00 %.`,
+  "reported-air-wrong": ({
+    reported,
+    air,
+    reading,
+    subtracted,
+    cups,
+  }: Words<"reported" | "air" | "reading" | "subtracted" | "cups">) =>
+    `${reported} % is reported, but the record gives ${air} %: reading ${reading} less ${subtracted} for alcohol plus ${cups} for cups, to the nearest 0.25.`,
+  "outside-specification": "The air content is outside the specification.",
+  "below-specification": ({ air, limit }: Words<"air" | "limit">) =>
+    `The air content, ${air} %, is below the low limit of ${limit} %. A check test on another portion of the same sample decides.`,
+  "above-specification": ({ air, limit }: Words<"air" | "limit">) =>
+    `The air content, ${air} %, is above the high limit of ${limit} %. A check test on another portion of the same sample decides.`,
+  "alcohol-not-in-sheet":
+    "The sheet has no column for alcohol, so every result is computed without a correction. From 2.5 pt (40 oz, 1.2 L) on it would be lower: add a column such as Alcohol (oz).",
+  "agreement-not-recorded":
+    "the sheet records one reading a test, so it cannot be judged whether two readings agreed. Record the first and the second reading.",
+  "readings-between-missing": ({ tests }: Words<"tests">) =>
+    `the first and the final reading differ by more than 0.25 %, and no reading between them is in the sheet, so it cannot be judged whether two readings agreed. Tests with that: ${tests}. Record every reading that was taken.`,
+  leak: "the meter leaked. The test is void: stop the leak and repeat it.",
+  "alcohol-added-late":
+    "alcohol was added after the meter had been filled to zero. The test is void: repeat it with all of the alcohol before zeroing.",
+  "wrong-method-for-aggregate": ({ method, aggregate }: Words<"method" | "aggregate">) =>
+    `the pressure method, “${method}”, counts in the air inside ${aggregate} aggregate. The test does not stand: repeat it by the volumetric method.`,
+  "other-method": ({ method }: Words<"method">) =>
+    `“${method}” is not the volumetric method, so the air of this test is not judged here.`,
+  "cups-not-needed": ({ level, cups, end }: Words<"level" | "cups" | "end">) =>
+    `the level stood at ${level} % with the cups counted in (${cups}), and the scale reaches ${end} %. Without cups it would have been on the scale: count them again.`,
+  "short-inversion": ({ seconds, least }: Words<"seconds" | "least">) =>
+    `${seconds} s of inverting are less than the ${least} s that the method asks for. Air may have stayed in the concrete.`,
+  "long-inversion": ({ seconds, most }: Words<"seconds" | "most">) =>
+    `${seconds} s upside down are more than the ${most} s allowed at a time. Aggregate may have jammed the neck.`,
+  "short-roll": ({ seconds }: Words<"seconds">) =>
+    `${seconds} s of rolling are less than the minute that the method asks for. Air may have stayed in the concrete.`,
+  "little-water": ({ value, unit, least }: Words<"value" | "unit" | "least">) =>
+    `${value} ${unit} of water before the alcohol are less than the ${least} ${unit} that the method asks for. Look at the record again.`,
+  "other-alcohol-strength": ({ usual, percent }: Words<"usual" | "percent">) =>
+    `the correction is for alcohol of ${usual} %, not ${percent} %. Look at the bottle and at the record.`,
+  "alcohol-over-capacity": ({
+    water,
+    unit,
+    most,
+    value,
+  }: Words<"water" | "unit" | "most" | "value">) =>
+    `with ${water} ${unit} of water first, a top section of the least size takes ${most} ${unit} of alcohol, not ${value} ${unit}. Look at the amount, or see which correction belongs to the larger meter.`,
+  "interpolated-correction": ({
+    value,
+    unit,
+    subtracted,
+  }: Words<"value" | "unit" | "subtracted">) =>
+    `${value} ${unit} lies between two rows of the correction table. ${subtracted} % was interpolated.`,
+  "final-reading-wrong": ({ recorded, reading }: Words<"recorded" | "reading">) =>
+    `${recorded} % is recorded as final, but the readings give ${reading} %. Correct it, and see what was worked out from it.`,
+  "void-test-reported": ({ reported }: Words<"reported">) =>
+    `${reported} % is reported, but the test is void. Take the result out, and report that of the repeat.`,
+  "void-without-repeat":
+    "the test is void, and no later test of the same sample is in the sheet. Repeat it, or enter the repeat below it.",
+  "repeat-without-more-alcohol": ({ before, unit, after }: Words<"before" | "unit" | "after">) =>
+    `the test before was void with ${before} ${unit} of alcohol, and this repeat used ${after} ${unit}. Repeat a void test with more.`,
+  "stale-sample": ({ minutes, most }: Words<"minutes" | "most">) =>
+    `the test started ${minutes} minutes after the last portion of the sample was taken; ${most} are allowed. Look at the times, or sample again.`,
+  "sampling-took-long": ({ minutes, most }: Words<"minutes" | "most">) =>
+    `sampling took ${minutes} minutes from the first portion to the last; ${most} are allowed. Look at the times, or sample again.`,
+  "times-out-of-order": ({ time, before, what }: Words<"time" | "before" | "what">) =>
+    `${time} is before ${before}, the time for “${what}”. Look at both times.`,
+  "meter-check-overdue": ({ checked, tested, tests }: Words<"checked" | "tested" | "tests">) =>
+    `the meter was last checked on ${checked}, more than a year before the test on ${tested}. Tests in the sheet that rest on it: ${tests}. Have the meter checked.`,
+  "wet-sieving-due": ({ size, unit, most }: Words<"size" | "unit" | "most">) =>
+    `aggregate of ${size} ${unit} is larger than the ${most} ${unit} that the bowl takes. Remove it by wet sieving, and record that it was done.`,
+  "check-test-due":
+    "the result is outside the specification, and no check test of it is in the sheet. Make one at once on another portion of the same sample, or enter it below.",
+  "check-test-failed": ({ check, first }: Words<"check" | "first">) =>
+    `The check test, ${check} %, is outside the specification as well, after ${first} % at first. The concrete fails; the two results are not averaged.`,
+  "on-limit": ({ air }: Words<"air">) =>
+    `The air content, ${air} %, lies on a limit of the specification, which is within. One graduation on the neck decides here: see that the readings were taken with care.`,
+  "near-limit": ({ air, margin }: Words<"air" | "margin">) =>
+    `The air content, ${air} %, is within the specification by ${margin} %. One graduation on the neck decides here: see that the readings were taken with care.`,
+  "duplicate-test": ({ before }: Words<"before">) =>
+    `this row says the same as row ${before} in every column that was recognised. Take one of them out if the test was made once.`,
+  "methods-disagree": ({ gravimetric, volumetric }: Words<"gravimetric" | "volumetric">) =>
+    `the density gives ${gravimetric} % of air and the meter ${volumetric} %. Look at the batch masses, the tare, the moisture of the aggregate and the readings.`,
+} as const;

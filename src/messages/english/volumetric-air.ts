@@ -1,0 +1,37 @@
+import type { Words } from "../sentence";
+
+/** Sentences about the volumetric air method. */
+export const volumetricAirMessages = {
+  "reading-negative": ({ value }: Words<"value">) =>
+    `A meter reading of ${value} % cannot be; the scale begins at 0. Look at the record again.`,
+  "reading-beyond-scale": ({ value, end }: Words<"value" | "end">) =>
+    `A meter reading of ${value} % is beyond the ${end} % that the neck scale is sure to reach. Add calibrated cups of water until the level is on the scale, and give the cups separately.`,
+  "reading-off-grid": ({ value, below, above }: Words<"value" | "below" | "above">) =>
+    `A meter reading of ${value} % is not on the quarter-percent grid. Readings are taken to the nearest 0.25 %: ${below} or ${above}.`,
+  "reading-as-share": ({ value, percent }: Words<"value" | "percent">) =>
+    `A meter reading of ${value} looks like ${percent} % in a cell with a percentage format. Type ${percent} into a cell with a number format.`,
+  "cups-negative": ({ value }: Words<"value">) =>
+    `${value} calibrated cups cannot be. Give the number of cups added, or 0.`,
+  "cups-not-whole-number": ({ value }: Words<"value">) =>
+    `${value} is not a whole number of calibrated cups. Only full cups count, each 1.00 %.`,
+  "alcohol-negative": ({ value }: Words<"value">) =>
+    `An alcohol amount of ${value} cannot be. Give the amount added, or 0.`,
+  "alcohol-beyond-table": ({ end, unit, value }: Words<"end" | "unit" | "value">) =>
+    `The correction table ends at ${end} ${unit}, and ${value} ${unit} lies beyond it, so no correction can be given. Look at the amount and its unit again.`,
+  "air-below-zero": ({ air, reading, subtract }: Words<"air" | "reading" | "subtract">) =>
+    `The air content comes out at ${air} %, below zero: reading ${reading} % less ${subtract} % for the alcohol. Look at the reading and the alcohol again.`,
+  "second-reading-needed":
+    "A second reading is needed: roll the meter again for about a minute and read it.",
+  "third-reading-needed": ({ second, first }: Words<"second" | "first">) =>
+    `A third reading is needed: the second, ${second} %, differs from the first, ${first} %, by more than 0.25 %.`,
+  "readings-void": ({ third, second }: Words<"third" | "second">) =>
+    `The test is void: the third reading, ${third} %, differs from the second, ${second} %, by more than 0.25 %. Repeat it with more alcohol.`,
+  "level-not-settled":
+    "The level did not settle within 6 minutes. The test is void: repeat it with more alcohol.",
+  "level-not-yet-known": ({ minute }: Words<"minute">) =>
+    `The level has not settled by minute ${minute}, where the record ends. Record it until it changes no more than 0.25 % in 2 minutes, 6 minutes at most.`,
+  "minutes-negative": ({ value }: Words<"value">) =>
+    `Minute ${value} cannot be. Count from the end of rolling.`,
+  "minutes-out-of-order": ({ value, before }: Words<"value" | "before">) =>
+    `Minute ${value} comes after minute ${before}. List the levels in the order in which they were read.`,
+} as const;

@@ -1,0 +1,26 @@
+import { catalogue } from "./catalogue";
+import { cautionMessages } from "./english/cautions";
+import { hostMessages } from "./english/hosts";
+import { paneMessages } from "./english/pane";
+import { workbenchMessages } from "./english/workbench";
+import { filled, joined, type ValuesFor, type Words } from "./sentence";
+
+/** Every sentence that a user can read: the engine's, and those of pane, workbench and hosts. */
+export const everySentence = {
+  ...catalogue,
+  ...paneMessages,
+  ...cautionMessages,
+  ...hostMessages,
+  ...workbenchMessages,
+} as const;
+
+/** The id of any sentence. */
+export type MessageId = keyof typeof everySentence;
+
+/** What any sentence needs besides its id. */
+export type MessageValues<Id extends MessageId> = ValuesFor<typeof everySentence, Id>;
+
+/** Fills any sentence. A missing value does not compile. */
+export function say<Id extends MessageId>(id: Id, ...[values]: MessageValues<Id>): string {
+  return joined("", filled(everySentence[id], (values ?? {}) as Words));
+}
