@@ -1,5 +1,5 @@
 import { LIKELIHOOD } from "../../src/fieldsheet/diagnosis/likelihood";
-import { slipMessages } from "../../src/messages/slips";
+import { slipMessages } from "../../src/messages/english/slips";
 import type { Score } from "../../tests/simulation/measure-diagnosis";
 import { page, sentence, table } from "./markdown";
 

@@ -1,3 +1,5 @@
+import { filled, joined, type Sentence, type Words } from "../../src/messages/sentence";
+
 /** First line of every page that is written by `npm run reference`. */
 export const WRITTEN_BY =
   "<!-- Written by npm run reference from the sources. Change those, not this page. -->";
@@ -18,9 +20,7 @@ export function table(head: readonly string[], rows: readonly (readonly string[]
 }
 
 /** A sentence of the catalogue as a reader sees it: "…" stands where a value is put in. */
-export function sentence(template: string): string {
-  return template
-    .replace(/^\{where\}: /, "")
-    .replace(/\{\w+\}/g, "…")
-    .replace(/^./, (letter) => letter.toUpperCase());
+export function sentence(template: Sentence): string {
+  const blanks = new Proxy({}, { get: () => "…" }) as Words;
+  return joined("", filled(template, blanks));
 }

@@ -1,5 +1,5 @@
 import { dateFromCell, minuteOfDayFromCell } from "../../src/measure/date-and-time";
-import { say } from "../../src/messages/catalogue";
+import { say } from "../../src/messages/pane-catalogue";
 import { COLUMNS, ROWS, SCENARIO, type DayCell, type Shown } from "./day-of-tests";
 import { call, callForOne, quoted, type Argument } from "./formula";
 import { addressOf, type SampleCell, type SampleSheet, type Value } from "./sheet";

@@ -1,5 +1,5 @@
 import type { MessageValues } from "../measure/problem";
-import type { MessageId } from "../messages/catalogue";
+import type { SentenceId } from "../messages/catalogue";
 import type { FieldId } from "../reading/fields";
 import type { JudgedRow } from "./judged-row";
 import type { SheetContext } from "./sheet-context";
@@ -16,7 +16,7 @@ export interface Remark {
   /** The cell to point at; null for the row as a whole. */
   readonly field: FieldId | null;
   /** The sentence; the one with the rule's own id when left out. */
-  readonly say?: MessageId;
+  readonly say?: SentenceId;
   readonly values?: MessageValues;
   /** A finding id of its own, such as the slip behind a wrong result; the rule's id when left out. */
   readonly as?: string;
@@ -30,7 +30,7 @@ export interface RemarkAt extends Remark {
 /** One check of a field sheet. */
 export interface Rule {
   /** Plain words with hyphens; also the id of its sentence. */
-  readonly id: MessageId;
+  readonly id: SentenceId;
   readonly weight: Weight;
   /** Fields that must have a column for the rule to speak at all. */
   readonly needs: readonly FieldId[];
@@ -55,6 +55,6 @@ export interface Finding {
   readonly field: FieldId | null;
   readonly rule: string;
   readonly weight: Weight;
-  readonly say: MessageId;
+  readonly say: SentenceId;
   readonly values: MessageValues;
 }

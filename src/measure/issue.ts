@@ -1,5 +1,5 @@
-import { catalogue, type SentenceId, type SentenceValues } from "../messages/catalogue";
-import { filled, joined, type Words } from "../messages/sentence";
+import { sentenceOf, type SentenceId, type SentenceValues } from "../messages/catalogue";
+import type { Words } from "../messages/sentence";
 
 /**
  * Why there is no result: the id of a sentence and its values. A calculation returns one in place of
@@ -42,5 +42,5 @@ export function at<T>(place: string, result: T): T {
 
 /** The sentence of an issue, after its place. */
 export function issueSentence({ id, values, place }: Issue, where: string = place): string {
-  return joined(where, filled(catalogue[id], values));
+  return sentenceOf(id, values, where);
 }

@@ -15,7 +15,7 @@ export class Problem extends Error {
     readonly id: MessageId,
     readonly values: MessageValues = {},
     readonly unavailable = false,
-    readonly place = "",
+    readonly place = String(values.where ?? ""),
   ) {
     super(id);
     this.name = "Problem";

@@ -27,7 +27,12 @@ export type SentenceId = keyof typeof catalogue;
 /** What a sentence of the engine needs besides its id. */
 export type SentenceValues<Id extends SentenceId> = ValuesFor<typeof catalogue, Id>;
 
+/** The sentence of an id whose values were typed where it was made, after its place. */
+export function sentenceOf(id: SentenceId, values: Words, place = ""): string {
+  return joined(place, filled(catalogue[id], values));
+}
+
 /** Fills a sentence of the engine. A missing value does not compile. */
 export function say<Id extends SentenceId>(id: Id, ...[values]: SentenceValues<Id>): string {
-  return joined("", filled(catalogue[id], (values ?? {}) as Words));
+  return sentenceOf(id, (values ?? {}) as Words);
 }

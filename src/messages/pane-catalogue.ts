@@ -20,7 +20,12 @@ export type MessageId = keyof typeof everySentence;
 /** What any sentence needs besides its id. */
 export type MessageValues<Id extends MessageId> = ValuesFor<typeof everySentence, Id>;
 
+/** The sentence of an id whose values were typed where it was made, after its place. */
+export function sentenceOf(id: MessageId, values: Words, place = ""): string {
+  return joined(place, filled(everySentence[id], values));
+}
+
 /** Fills any sentence. A missing value does not compile. */
 export function say<Id extends MessageId>(id: Id, ...[values]: MessageValues<Id>): string {
-  return joined("", filled(everySentence[id], (values ?? {}) as Words));
+  return sentenceOf(id, (values ?? {}) as Words);
 }

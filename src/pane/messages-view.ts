@@ -1,4 +1,4 @@
-import { say } from "../messages/catalogue";
+import { say } from "../messages/pane-catalogue";
 import { button, element } from "./kit/element";
 import type { PaneStore } from "./state/pane-state";
 

@@ -1,5 +1,5 @@
 import type { SheetHost } from "../hosts/sheet-host";
-import { say } from "../messages/catalogue";
+import { say } from "../messages/pane-catalogue";
 import { cautionsView } from "./kit/cautions-view";
 import { checkPage } from "./check/check-page";
 import { paneCommands } from "./state/commands";

@@ -1,5 +1,5 @@
 import { excelHost } from "../hosts/excel/excel-host";
-import { say } from "../messages/catalogue";
+import { say } from "../messages/pane-catalogue";
 import { mountPane } from "./pane";
 
 const root = document.getElementById("pane")!;

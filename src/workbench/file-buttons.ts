@@ -1,5 +1,5 @@
 import { Problem } from "../measure/problem";
-import { say, type MessageId } from "../messages/catalogue";
+import { sentenceOf, type MessageId } from "../messages/pane-catalogue";
 import { pagePart } from "./page-part";
 import type { WorkbookOpener } from "./workbook-opener";
 
@@ -25,8 +25,8 @@ export function connectFileButtons(workbooks: WorkbookOpener): void {
 }
 
 /** Puts a sentence into the line under the sheet. */
-export function tell(id: MessageId, values?: Problem["values"]): void {
+export function tell(id: MessageId, values: Problem["values"] = {}): void {
   const line = pagePart("cell-says");
   line.classList.add("is-error");
-  line.textContent = say(id, values);
+  line.textContent = sentenceOf(id, values);
 }

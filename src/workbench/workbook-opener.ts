@@ -1,7 +1,7 @@
 import type { IWorkbookData } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import { listenToEdits } from "../hosts/workbench/listening";
-import { say } from "../messages/catalogue";
+import { say } from "../messages/pane-catalogue";
 import { openFile } from "./files/open-file";
 
 const SAMPLE = "samples/day-of-tests.xlsx";

@@ -1,7 +1,7 @@
 import axe from "axe-core";
 import type { Browser, Page } from "playwright-core";
-import { cautionMessages } from "../../src/messages/cautions";
-import { say } from "../../src/messages/catalogue";
+import { cautionMessages } from "../../src/messages/english/cautions";
+import { say } from "../../src/messages/pane-catalogue";
 import { launchBrowser } from "./browser";
 import { serveDist } from "./dist-server";
 import { WorkbenchPage } from "./workbench-page";

@@ -56,7 +56,7 @@ describe("one sentence says what is wrong and where, and the rows beside it stay
     [
       "alcohol beyond the table",
       { "Alcohol (oz)": 96 },
-      "The correction table ends at 80 oz, and 96 oz lies beyond it, so no correction can be given. Look at the amount and its unit again.",
+      "Alcohol (oz): The correction table ends at 80 oz, and 96 oz lies beyond it, so no correction can be given. Look at the amount and its unit again.",
     ],
     [
       "an error value",

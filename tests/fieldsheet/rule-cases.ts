@@ -1,6 +1,6 @@
 import { checkTable } from "../../src/fieldsheet/check-table";
-import { findingSentence } from "../../src/fieldsheet/finding-sentence";
 import type { CellValue } from "../../src/measure/cell-value";
+import { sentenceOf } from "../../src/messages/catalogue";
 import type { SheetTable } from "../../src/reading/sheet-table";
 
 /** A record by headers; `undefined` takes a column of the plain record out of the sheet. */
@@ -46,6 +46,6 @@ export function saidBy(rule: string, sheet: SheetTable): Said[] {
     .map((finding) => [
       finding.row === null ? 0 : finding.row + 1,
       (finding.field && columns[finding.field]?.header) ?? "",
-      findingSentence(finding, columns),
+      sentenceOf(finding.say, finding.values),
     ]);
 }

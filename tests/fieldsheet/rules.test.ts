@@ -2,9 +2,10 @@ import { readdirSync } from "node:fs";
 import { RULES } from "../../src/fieldsheet/rules";
 import { Problem } from "../../src/measure/problem";
 import { catalogue } from "../../src/messages/catalogue";
-import { ruleMessages } from "../../src/messages/rules";
+import { ruleMessages } from "../../src/messages/english/rules";
 import { recogniseColumns } from "../../src/reading/columns";
 import { FIELDS, type FieldId } from "../../src/reading/fields";
+import { sentence } from "../../scripts/reference/markdown";
 import type { SheetTable } from "../../src/reading/sheet-table";
 import { saidBy, sheetFor, type RuleCases } from "./rule-cases";
 
@@ -18,7 +19,7 @@ const tables = new Map<string, RuleCases>(
 describe("every rule has what it must have", () => {
   test.each(RULES.map((rule) => [rule.id, rule] as const))("%s", (id, rule) => {
     expect(id).toMatch(/^[a-z]+(-[a-z]+)*$/);
-    expect(catalogue[id]).toMatch(/\.$/);
+    expect(sentence(catalogue[id])).toMatch(/\.$/);
     // What it rests on ends with the source, and how far that is trusted.
     expect(rule.basis).toMatch(/^[A-Z].*\(.{10,}\)[^()]*\.$/s);
     expect([...tables.keys()]).toContain(id);
@@ -44,7 +45,7 @@ describe("every rule has what it must have", () => {
   });
 
   test("each sentence of a rule ends as a sentence does", () => {
-    const unfinished = Object.values(ruleMessages).filter((sentence) => !/[.]$/.test(sentence));
+    const unfinished = Object.values(ruleMessages).filter((said) => !/[.]$/.test(sentence(said)));
     expect(unfinished).toEqual([]);
   });
 });

@@ -1,4 +1,4 @@
-import { acceptanceMessages } from "../../messages/acceptance";
+import { acceptanceMessages } from "../../messages/english/acceptance";
 import type { RunRule } from "./run-rules";
 
 /** Run rules in words, as one sentence; "" for none. */

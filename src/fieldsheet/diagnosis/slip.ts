@@ -1,7 +1,7 @@
 import { exact, roundToStep } from "../../measure/rounding";
 import type { MessageValues } from "../../measure/problem";
 import { REPORTING_STEP } from "../../methods/volumetric-air/corrected-air";
-import type { slipMessages } from "../../messages/slips";
+import type { slipMessages } from "../../messages/english/slips";
 import type { WrongResult } from "./wrong-result";
 
 /** The id of a slip, in plain words with hyphens; also the id of its sentence. */

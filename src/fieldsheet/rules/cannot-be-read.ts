@@ -17,7 +17,7 @@ export const cannotBeRead: Rule = {
     return Object.entries(row.unreadable).flatMap(([name, problem]) => {
       const field = name as FieldId;
       if (told.some((remark) => remark.field === field)) return [];
-      return [{ field, say: problem.id, values: problem.values }];
+      return [{ field, say: problem.issue.id, values: problem.values }];
     });
   },
 };

@@ -36,7 +36,7 @@ export const methodsDisagree: Rule = {
       values: {
         volumetric: result.air,
         gravimetric: Number(gravimetric.toFixed(1)),
-        yield: yielded ?? "",
+        yielded: yielded ?? "",
       },
     };
   },

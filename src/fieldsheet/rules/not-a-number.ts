@@ -25,7 +25,7 @@ export const notANumber: Rule = {
       const field = name as FieldId;
       if (!NUMBER_KINDS.includes(FIELDS[field].kind) || !NUMBER_PROBLEMS.includes(problem.id))
         return [];
-      return [{ field, say: problem.id, values: problem.values }];
+      return [{ field, say: problem.issue.id, values: problem.values }];
     });
   },
 };

@@ -1,5 +1,5 @@
 import { Problem } from "../../measure/problem";
-import { say } from "../../messages/catalogue";
+import { issueSentence } from "../../measure/issue";
 
 /** The cell error for a problem: #N/A for a result that is not there, else #VALUE!, with the sentence. */
 export function cellErrorFor(problem: unknown, where = ""): CustomFunctions.Error {
@@ -7,7 +7,7 @@ export function cellErrorFor(problem: unknown, where = ""): CustomFunctions.Erro
   const code = problem.unavailable
     ? CustomFunctions.ErrorCode.notAvailable
     : CustomFunctions.ErrorCode.invalidValue;
-  return new CustomFunctions.Error(code, say(problem.id, { where, ...problem.values }));
+  return new CustomFunctions.Error(code, issueSentence(problem.issue, problem.place || where));
 }
 
 /** The result of a calculation for one cell, or the error that the cell shows instead. */

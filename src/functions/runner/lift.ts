@@ -109,6 +109,6 @@ export function inArgument<T>(where: string, run: () => T): T {
     return run();
   } catch (problem) {
     if (!(problem instanceof Problem)) throw problem;
-    throw new Problem(problem.id, { where, ...problem.values }, problem.unavailable);
+    throw new Problem(problem.id, problem.values, problem.unavailable, problem.place || where);
   }
 }

@@ -1,5 +1,5 @@
 import { Problem } from "../../measure/problem";
-import type { MessageId } from "../../messages/catalogue";
+import type { MessageId } from "../../messages/pane-catalogue";
 
 /**
  * Our sentence for each error code that Excel and its client library are documented to give. Excel's

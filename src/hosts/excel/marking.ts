@@ -1,5 +1,5 @@
 import { WEIGHTS } from "../../fieldsheet/rule";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import { blockAddress } from "../cell-address";
 import { MARK_STYLES } from "../mark-style";
 import { markFormula, noteText } from "../mark-tag";

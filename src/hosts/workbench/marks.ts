@@ -1,6 +1,6 @@
 import type { FUniver } from "@univerjs/core/facade";
 import { WEIGHTS } from "../../fieldsheet/rule";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import { markedCellsBySheet, type MarkedCell } from "../marked-cells";
 import { MARK_STYLES } from "../mark-style";
 import { addedToOurNote, isOurNote, markFormula, noteText, weightOfFormula } from "../mark-tag";

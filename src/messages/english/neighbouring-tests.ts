@@ -37,8 +37,8 @@ export const neighbouringTestsMessages = {
     `The full measure, ${full}, is not heavier than the empty one, ${empty}. Look at both masses.`,
   "yield-unit-unknown": ({ value }: Words<"value">) =>
     `“${value}” is not a unit of yield. Give "ft3", "yd3" or "m3".`,
-  "relative-yield-cannot-be": ({ yield, design }: Words<"yield" | "design">) =>
-    `A yield of ${yield} for a design volume of ${design} cannot be. Give both in one unit of volume.`,
+  "relative-yield-cannot-be": ({ yielded, design }: Words<"yielded" | "design">) =>
+    `A yield of ${yielded} for a design volume of ${design} cannot be. Give both in one unit of volume.`,
   "density-above-theoretical": ({ density, theoretical }: Words<"density" | "theoretical">) =>
     `The density, ${density}, lies above the theoretical density, ${theoretical}: there would be less than no air. Look at the masses and at the batch again.`,
 
@@ -84,21 +84,21 @@ export const neighbouringTestsMessages = {
   "methods-disagree-weighing": ({
     gravimetric,
     volumetric,
-    yield,
-  }: Words<"gravimetric" | "volumetric" | "yield">) =>
-    `the density gives ${gravimetric} % of air and the meter ${volumetric} %. The yield, ${yield}, is off to the same side and rests on the same density: look first at the tare, the full mass and the volume of the measure.`,
+    yielded,
+  }: Words<"gravimetric" | "volumetric" | "yielded">) =>
+    `the density gives ${gravimetric} % of air and the meter ${volumetric} %. The yield, ${yielded}, is off to the same side and rests on the same density: look first at the tare, the full mass and the volume of the measure.`,
   "methods-disagree-batch": ({
     gravimetric,
     volumetric,
-    yield,
-  }: Words<"gravimetric" | "volumetric" | "yield">) =>
-    `the density gives ${gravimetric} % of air and the meter ${volumetric} %. The yield, ${yield}, is off to the other side: look first at the batch masses and the moisture of the aggregate.`,
+    yielded,
+  }: Words<"gravimetric" | "volumetric" | "yielded">) =>
+    `the density gives ${gravimetric} % of air and the meter ${volumetric} %. The yield, ${yielded}, is off to the other side: look first at the batch masses and the moisture of the aggregate.`,
   "methods-disagree-meter": ({
     gravimetric,
     volumetric,
-    yield,
-  }: Words<"gravimetric" | "volumetric" | "yield">) =>
-    `the density gives ${gravimetric} % of air and the meter ${volumetric} %. The yield, ${yield}, is near 1 and speaks for the density: look first at the readings of the meter.`,
+    yielded,
+  }: Words<"gravimetric" | "volumetric" | "yielded">) =>
+    `the density gives ${gravimetric} % of air and the meter ${volumetric} %. The yield, ${yielded}, is near 1 and speaks for the density: look first at the readings of the meter.`,
   "density-outside-specification": "The fresh density is outside the specification.",
   "density-below-specification": ({ density, unit, limit }: Words<"density" | "unit" | "limit">) =>
     `the fresh density, ${density} ${unit}, is below the ${limit} ${unit} allowed. Look at the air content and at the weighing; a check test decides.`,

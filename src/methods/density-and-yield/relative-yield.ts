@@ -17,7 +17,7 @@ export function relativeYield(yielded: number, design: number): number {
   aboveZero(design, "design volume");
   const relative = yielded / design;
   if (relative < CAN_BE[0] || relative > CAN_BE[1]) {
-    throw new Problem("relative-yield-cannot-be", { yield: yielded, design });
+    throw new Problem("relative-yield-cannot-be", { yielded, design });
   }
   return relative;
 }

@@ -1,7 +1,7 @@
 import { FIELDS, type FieldId } from "../../reading/fields";
 import { columnLetters } from "../../hosts/cell-address";
 import { isBlank, shownValue } from "../../measure/cell-value";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import type { CheckedArea } from "../state/checked-area";
 import { element } from "../kit/element";
 import type { PaneStore } from "../state/pane-state";

@@ -1,5 +1,5 @@
 import { WEIGHTS, type Weight } from "../../fieldsheet/rule";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import { badge, badgeWord, shape, type BadgeKind } from "../kit/badge";
 import { countsOf, STATES, VERDICTS } from "../state/counts";
 import { element } from "../kit/element";

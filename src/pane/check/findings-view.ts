@@ -1,6 +1,6 @@
 import { findingSentence } from "../../fieldsheet/finding-sentence";
 import type { Finding } from "../../fieldsheet/rule";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import { badge } from "../kit/badge";
 import type { CheckedArea } from "../state/checked-area";
 import type { PaneCommands } from "../state/commands";

@@ -1,5 +1,5 @@
 import type { ReadScope } from "../../hosts/sheet-host";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import type { PaneCommands } from "../state/commands";
 import { button, element } from "../kit/element";
 import type { PaneStore } from "../state/pane-state";

@@ -1,7 +1,7 @@
 import type { Verdict } from "../../acceptance/limits";
 import type { TestState } from "../../fieldsheet/judged-row";
 import type { Weight } from "../../fieldsheet/rule";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import { element } from "./element";
 
 /** What a badge can stand for. */

@@ -1,5 +1,5 @@
-import { say } from "../../messages/catalogue";
-import { cautionMessages } from "../../messages/cautions";
+import { say } from "../../messages/pane-catalogue";
+import { cautionMessages } from "../../messages/english/cautions";
 import { element } from "./element";
 
 /** What everyone at the test must know, and what the results do not replace. */

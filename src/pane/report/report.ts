@@ -1,6 +1,6 @@
 import { findingSentence } from "../../fieldsheet/finding-sentence";
 import { WEIGHTS } from "../../fieldsheet/rule";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import { badge, badgeWord } from "../kit/badge";
 import { cautionsView } from "../kit/cautions-view";
 import { countsOf, STATES, VERDICTS } from "../state/counts";

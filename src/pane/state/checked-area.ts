@@ -7,7 +7,7 @@ import type { CellPlace, ReadArea } from "../../hosts/sheet-host";
 import { isBlank } from "../../measure/cell-value";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import { Problem } from "../../measure/problem";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import { typedNumber } from "./typed-limits";
 
 /** What the user gives with a check. */

@@ -1,7 +1,7 @@
 import type { CellPlace, ChartOrder, ReadArea, SheetHost } from "../../hosts/sheet-host";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import { Problem } from "../../measure/problem";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import { areaWithRoom, tableNow } from "./area-now";
 import { checkAreaInSteps, placeOf } from "./checked-area";
 import { inSlices } from "../kit/in-slices";

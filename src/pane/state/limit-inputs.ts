@@ -1,4 +1,4 @@
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import type { PaneCommands } from "./commands";
 import { numberInput, type NumberInput } from "../kit/number-input";
 import type { PaneStore } from "./pane-state";

@@ -1,4 +1,4 @@
-import { say, type MessageId } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import type { PaneStore } from "./pane-state";
 import { problemSentence } from "../kit/problem-sentence";
 
@@ -10,6 +10,9 @@ export interface Job {
   tell(label: string): void;
 }
 
+/** What is said while a command is under way. */
+type WorkLabel = `pane-${"checking" | "reading-column" | "marking" | "unmarking" | "writing"}`;
+
 /** Runs the pane's commands. */
 export interface Runner {
   /**
@@ -19,7 +22,7 @@ export interface Runner {
    * @param canStop Whether the work pauses, so that it can be stopped.
    * @returns false where another was under way.
    */
-  run(label: MessageId, work: (job: Job) => Promise<string>, canStop?: boolean): Promise<boolean>;
+  run(label: WorkLabel, work: (job: Job) => Promise<string>, canStop?: boolean): Promise<boolean>;
   /** Ends the command under way at its next pause. */
   stop(): void;
 }

@@ -1,7 +1,7 @@
 import { findingsList } from "../../fieldsheet/result-tables";
 import type { CellValue } from "../../measure/cell-value";
-import { say } from "../../messages/catalogue";
-import { cautionMessages } from "../../messages/cautions";
+import { say } from "../../messages/pane-catalogue";
+import { cautionMessages } from "../../messages/english/cautions";
 import { placeOf, type CheckedArea } from "./checked-area";
 
 const ROWS_HEADER = ["row", "sample", "test", "air", "specification"];

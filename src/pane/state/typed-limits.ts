@@ -1,7 +1,7 @@
 import type { SpecLimits } from "../../acceptance/limits";
 import { numberFromText, type DecimalMark } from "../../measure/number-from-cell";
 import { Problem } from "../../measure/problem";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 
 /** A number as typed into the pane; `undefined` where nothing is typed. */
 export function typedNumber(

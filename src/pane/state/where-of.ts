@@ -1,6 +1,6 @@
 import type { Finding } from "../../fieldsheet/rule";
 import { blockAddress } from "../../hosts/cell-address";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import { placeOf, type CheckedArea } from "./checked-area";
 
 /** "C7" for a cell, "row 7" for a row as a whole, "whole sheet" for the sheet. */

@@ -1,7 +1,7 @@
 import { READING_CHANGES, type GridCell, type GridRow } from "../../acceptance/outcome-grid";
 import type { WhatIf } from "../../acceptance/what-if";
 import type { DecimalMark } from "../../measure/number-from-cell";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import { badgeWord, shape } from "../kit/badge";
 import { element } from "../kit/element";
 import { problemSentence } from "../kit/problem-sentence";

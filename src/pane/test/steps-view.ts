@@ -1,7 +1,7 @@
 import type { ResultStep } from "../../acceptance/result-steps";
 import type { WhatIf } from "../../acceptance/what-if";
 import type { DecimalMark } from "../../measure/number-from-cell";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import { element } from "../kit/element";
 import { shownChange, shownStep, typedText } from "../kit/shown-number";
 

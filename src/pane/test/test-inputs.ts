@@ -4,7 +4,7 @@ import { checkedFailures } from "../../fieldsheet/check-tests";
 import { alcoholFromCell } from "../../measure/alcohol";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import { Problem } from "../../measure/problem";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import { typedLimits, typedNumber } from "../state/typed-limits";
 import { typedText } from "../kit/shown-number";
 

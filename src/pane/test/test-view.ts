@@ -1,7 +1,7 @@
 import { whatIf } from "../../acceptance/what-if";
 import type { RowResult } from "../../fieldsheet/check-result";
 import type { DecimalMark } from "../../measure/number-from-cell";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import { rowAt } from "../state/checked-area";
 import { typedNumber } from "../state/typed-limits";
 import type { PaneCommands } from "../state/commands";

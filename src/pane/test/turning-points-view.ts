@@ -1,7 +1,7 @@
 import type { TurningPoint } from "../../acceptance/turning-points";
 import type { WhatIf } from "../../acceptance/what-if";
 import type { DecimalMark } from "../../measure/number-from-cell";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import { badgeWord } from "../kit/badge";
 import { element } from "../kit/element";
 import { shownPercent, typedText } from "../kit/shown-number";

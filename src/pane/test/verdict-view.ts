@@ -1,7 +1,7 @@
 import type { AcceptanceDecision } from "../../acceptance/check-test";
 import type { WhatIf } from "../../acceptance/what-if";
 import type { DecimalMark } from "../../measure/number-from-cell";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import { badge } from "../kit/badge";
 import { element } from "../kit/element";
 import { shownChance, shownDeviation, shownPercent } from "../kit/shown-number";

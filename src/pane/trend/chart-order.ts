@@ -1,6 +1,6 @@
 import type { Trend } from "../../acceptance/trend";
 import type { ChartOrder } from "../../hosts/sheet-host";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import { pointName } from "./trend-groups";
 
 /** The chart of a trend, for a spreadsheet that draws charts itself. */

@@ -1,5 +1,5 @@
 import type { Trend } from "../../acceptance/trend";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import { chartOrder } from "./chart-order";
 import { chartPicture, saveFile } from "./chart-picture";
 import type { PaneCommands } from "../state/commands";

@@ -1,6 +1,6 @@
 import type { Trend, TrendGrouping, TrendTest } from "../../acceptance/trend";
 import type { CheckResult } from "../../fieldsheet/check-result";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 
 /** By what the tests of a table can be parted. */
 export function groupingsFor({ columns }: CheckResult): TrendGrouping[] {

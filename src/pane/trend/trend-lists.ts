@@ -1,7 +1,7 @@
 import { runRuleWords } from "../../acceptance/control-chart/run-rule-words";
 import type { Trend, TrendPoint } from "../../acceptance/trend";
 import type { DecimalMark } from "../../measure/number-from-cell";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import { badgeWord } from "../kit/badge";
 import { button, element } from "../kit/element";
 import { shownPercent } from "../kit/shown-number";

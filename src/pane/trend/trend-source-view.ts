@@ -1,4 +1,4 @@
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import type { PaneCommands } from "../state/commands";
 import { button, element } from "../kit/element";
 import { limitInputs } from "../state/limit-inputs";

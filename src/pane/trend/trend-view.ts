@@ -1,5 +1,5 @@
 import { trends, type Trend, type TrendGrouping } from "../../acceptance/trend";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import { choice } from "../kit/choice";
 import type { PaneCommands } from "../state/commands";
 import { element } from "../kit/element";

@@ -1,6 +1,6 @@
 import type { Trend } from "../../acceptance/trend";
 import type { DecimalMark } from "../../measure/number-from-cell";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import { shownPercent } from "../kit/shown-number";
 
 /** What the chart of a trend shows, in sentences. */
@@ -12,7 +12,9 @@ export function trendSentences(trend: Trend, decimal: DecimalMark): string[] {
   const signals = points.filter((point) => point.signals.length > 0).length;
   return [
     say("trend-points", { points: points.length }),
-    ...(leftOut.void + leftOut.incomplete > 0 ? [say("trend-left-out", { ...leftOut })] : []),
+    ...(leftOut.void + leftOut.incomplete > 0
+      ? [say("trend-left-out", { voids: leftOut.void, incomplete: leftOut.incomplete })]
+      : []),
     limits
       ? say("trend-limits", {
           mean: shown(limits.mean),

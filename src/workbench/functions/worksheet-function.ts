@@ -3,7 +3,7 @@ import {
   type BaseValueObject,
   type FunctionVariantType,
 } from "@univerjs/preset-sheets-core";
-import { say } from "../../messages/catalogue";
+import { say } from "../../messages/pane-catalogue";
 import { CustomFunctionsError } from "./custom-functions";
 import type { Declaration } from "./declaration";
 import { offsetKey, type ErrorSentences } from "./error-sentences";

@@ -1,16 +1,16 @@
 import { SLIPS } from "../../../src/fieldsheet/diagnosis/diagnose";
 import { LIKELIHOOD } from "../../../src/fieldsheet/diagnosis/likelihood";
 import { checkTable } from "../../../src/fieldsheet/check-table";
-import { findingSentence } from "../../../src/fieldsheet/finding-sentence";
+import { sentenceOf } from "../../../src/messages/catalogue";
 import { sheetFor, type Cells } from "../rule-cases";
 
 /** Everything that is said of a wrong result in one row: rule id and sentence. */
 function saidOfResult(record: Cells): (readonly [string, string])[] {
-  const { findings, columns } = checkTable(sheetFor(record));
+  const { findings } = checkTable(sheetFor(record));
   const main = findings.findIndex(({ rule }) => rule === "reported-air-wrong");
   const ofTheResult = main < 0 ? [] : findings.slice(main).filter(({ field }) => field === "air");
   expect(ofTheResult.every(({ weight }) => weight === "error")).toBe(true);
-  return ofTheResult.map((finding) => [finding.rule, findingSentence(finding, columns)]);
+  return ofTheResult.map((finding) => [finding.rule, sentenceOf(finding.say, finding.values)]);
 }
 
 /** The causes named for a record, the likelier first. */

@@ -20,7 +20,7 @@ export const cases: RuleCases = {
         [
           0,
           "Final reading",
-          "Final reading: the sheet records one reading a test, so it cannot be judged whether two readings agreed. Record the first and the second reading.",
+          "The sheet records one reading a test, so it cannot be judged whether two readings agreed. Record the first and the second reading.",
         ],
       ],
       MANUAL + "; said once",
@@ -35,7 +35,7 @@ export const cases: RuleCases = {
         [
           0,
           "Final reading",
-          "Final reading: the first and the final reading differ by more than 0.25 %, and no reading between them is in the sheet, so it cannot be judged whether two readings agreed. Tests with that: 2. Record every reading that was taken.",
+          "The first and the final reading differ by more than 0.25 %, and no reading between them is in the sheet, so it cannot be judged whether two readings agreed. Tests with that: 2. Record every reading that was taken.",
         ],
       ],
       `${MANUAL}: a third reading is due when the second differs by more than 0.25 %`,

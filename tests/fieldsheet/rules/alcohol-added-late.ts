@@ -12,7 +12,7 @@ export const cases: RuleCases = {
         [
           1,
           "Alcohol after zeroing",
-          "Alcohol after zeroing: alcohol was added after the meter had been filled to zero. The test is void: repeat it with all of the alcohol before zeroing.",
+          "Alcohol was added after the meter had been filled to zero. The test is void: repeat it with all of the alcohol before zeroing.",
         ],
       ],
       "abstracts of ASTM C173-01e1, -08a and -12",
@@ -23,7 +23,7 @@ export const cases: RuleCases = {
         [
           1,
           "Alcohol added after zeroing the meter (oz)",
-          "Alcohol added after zeroing the meter (oz): alcohol was added after the meter had been filled to zero. The test is void: repeat it with all of the alcohol before zeroing.",
+          "Alcohol was added after the meter had been filled to zero. The test is void: repeat it with all of the alcohol before zeroing.",
         ],
       ],
       "an amount says the same as a yes",

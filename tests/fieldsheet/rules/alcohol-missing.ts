@@ -13,7 +13,7 @@ export const cases: RuleCases = {
         [
           1,
           "Alcohol (oz)",
-          "Alcohol (oz): the amount of alcohol is missing, so no correction can be applied. Enter it, or 0 if there was none.",
+          "The amount of alcohol is missing, so no correction can be applied. Enter it, or 0 if there was none.",
         ],
       ],
       "common practice",

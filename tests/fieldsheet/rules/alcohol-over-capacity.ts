@@ -14,7 +14,7 @@ export const cases: RuleCases = {
         [
           1,
           "Alcohol (oz)",
-          "Alcohol (oz): with 16 oz of water first, a top section of the least size takes 70.2 oz of alcohol, not 72 oz. Look at the amount, or see which correction belongs to the larger meter.",
+          "With 16 oz of water first, a top section of the least size takes 70.2 oz of alcohol, not 72 oz. Look at the amount, or see which correction belongs to the larger meter.",
         ],
       ],
       "16 + 72 = 88 oz of 86.2, " + TR,
@@ -25,7 +25,7 @@ export const cases: RuleCases = {
         [
           1,
           "Alcohol (oz)",
-          "Alcohol (oz): with 1 pt of water first, a top section of the least size takes 4.39 pt of alcohol, not 4.5 pt. Look at the amount, or see which correction belongs to the larger meter.",
+          "With 1 pt of water first, a top section of the least size takes 4.39 pt of alcohol, not 4.5 pt. Look at the amount, or see which correction belongs to the larger meter.",
         ],
       ],
       "1 + 4.5 = 5.5 pt of 5.39, " + TR,
@@ -36,7 +36,7 @@ export const cases: RuleCases = {
         [
           1,
           "Alcohol (oz)",
-          "Alcohol (oz): with 0.5 L of water first, a top section of the least size takes 2.05 L of alcohol, not 2.1 L. Look at the amount, or see which correction belongs to the larger meter.",
+          "With 0.5 L of water first, a top section of the least size takes 2.05 L of alcohol, not 2.1 L. Look at the amount, or see which correction belongs to the larger meter.",
         ],
       ],
       "0.5 + 2.1 = 2.6 L of 2.549, " + TR,

@@ -13,7 +13,7 @@ export const cases: RuleCases = {
         [
           1,
           "Alcohol",
-          "Alcohol: 48 has no unit. Write it as “48 oz” or the like, or put the unit into the header, such as Alcohol (oz).",
+          "48 has no unit. Write it as “48 oz” or the like, or put the unit into the header, such as Alcohol (oz).",
         ],
       ],
       "units are never guessed",
@@ -24,7 +24,7 @@ export const cases: RuleCases = {
         [
           1,
           "Alcohol (oz)",
-          "Alcohol (oz): “gal” is not a unit of alcohol that the correction table lists. Use pt, oz, L or mL.",
+          "“gal” is not a unit of alcohol that the correction table lists. Use pt, oz, L or mL.",
         ],
       ],
       "ASTM C173 Table 1 has no gallons",

@@ -12,7 +12,7 @@ export const cases: RuleCases = {
         [
           1,
           "Bowl volume (ft³)",
-          "Bowl volume (ft³): a bowl of 0.0749 ft³ is smaller than the 0.075 ft³ that the method asks for. Standardise the bowl again, or use another meter.",
+          "A bowl of 0.0749 ft³ is smaller than the 0.075 ft³ that the method asks for. Standardise the bowl again, or use another meter.",
         ],
       ],
       "Louisiana DOTD TR 202 (2008): 0.075 ft³",
@@ -23,7 +23,7 @@ export const cases: RuleCases = {
         [
           1,
           "Bowl volume",
-          "Bowl volume: a bowl of 0.0735 ft³ is smaller than the 0.075 ft³ that the method asks for. Standardise the bowl again, or use another meter.",
+          "A bowl of 0.0735 ft³ is smaller than the 0.075 ft³ that the method asks for. Standardise the bowl again, or use another meter.",
         ],
       ],
       "Louisiana DOTD TR 202 (2008): 0.075 ft³",
@@ -38,7 +38,7 @@ export const cases: RuleCases = {
         [
           1,
           "Bowl volume (ft³)",
-          "Bowl volume (ft³): a bowl of 0.074 ft³ is smaller than the 0.075 ft³ that the method asks for. Standardise the bowl again, or use another meter.",
+          "A bowl of 0.074 ft³ is smaller than the 0.075 ft³ that the method asks for. Standardise the bowl again, or use another meter.",
         ],
       ],
       "one bowl is one cause, however many tests rest on it (our own rule)",

@@ -12,7 +12,7 @@ export const cases: RuleCases = {
         [
           1,
           "Date",
-          "Date: “5/6/2026” can be read in two ways, day or month first. Type it as a date, or as 2026-05-31.",
+          "“5/6/2026” can be read in two ways, day or month first. Type it as a date, or as 2026-05-31.",
         ],
       ],
       "two different days",
@@ -20,8 +20,8 @@ export const cases: RuleCases = {
     [
       { Leak: "maybe", "Test start": "late" },
       [
-        [1, "Leak", "Leak: “maybe” is neither yes nor no. Type yes, no, or nothing."],
-        [1, "Test start", "Test start: “late” is not a time of day. Type it as 14:05."],
+        [1, "Leak", "“maybe” is neither yes nor no. Type yes, no, or nothing."],
+        [1, "Test start", "“late” is not a time of day. Type it as 14:05."],
       ],
       "our own rule",
     ],
@@ -31,7 +31,7 @@ export const cases: RuleCases = {
         [
           1,
           "Aggregate size (in)",
-          "Aggregate size (in): 19 cannot be an aggregate size. Write it with its unit, such as 3/4 in or 19 mm.",
+          "19 cannot be an aggregate size. Write it with its unit, such as 3/4 in or 19 mm.",
         ],
       ],
       "19 in cannot be",
@@ -42,7 +42,7 @@ export const cases: RuleCases = {
         [
           1,
           "Water before alcohol",
-          'Water before alcohol: 16 has no unit. Give "pt", "oz", "L" or "mL", or write the amount as "48 oz".',
+          '16 has no unit. Give "pt", "oz", "L" or "mL", or write the amount as "48 oz".',
         ],
       ],
       "units are never guessed",

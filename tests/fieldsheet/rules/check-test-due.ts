@@ -28,7 +28,7 @@ export const cases: RuleCases = {
         [
           1,
           "Sample",
-          "Sample: the result is outside the specification, and no check test of it is in the sheet. Make one at once on another portion of the same sample, or enter it below.",
+          "The result is outside the specification, and no check test of it is in the sheet. Make one at once on another portion of the same sample, or enter it below.",
         ],
       ],
       TRADE,
@@ -42,7 +42,7 @@ export const cases: RuleCases = {
         [
           1,
           "Sample",
-          "Sample: the result is outside the specification, and no check test of it is in the sheet. Make one at once on another portion of the same sample, or enter it below.",
+          "The result is outside the specification, and no check test of it is in the sheet. Make one at once on another portion of the same sample, or enter it below.",
         ],
       ],
       "a void test checks nothing",

@@ -13,7 +13,7 @@ export const cases: RuleCases = {
         [
           1,
           "Concrete temp (°F)",
-          "Concrete temp (°F): the concrete, at 96 °F, is warmer than 95 °F. Look at what the specification says of hot weather.",
+          "The concrete, at 96 °F, is warmer than 95 °F. Look at what the specification says of hot weather.",
         ],
       ],
       "from memory, ACI 305.1: 95 °F, 35 °C",
@@ -24,7 +24,7 @@ export const cases: RuleCases = {
         [
           1,
           "Concrete temperature",
-          "Concrete temperature: the concrete, at 36 °C, is warmer than 35 °C. Look at what the specification says of hot weather.",
+          "The concrete, at 36 °C, is warmer than 35 °C. Look at what the specification says of hot weather.",
         ],
       ],
       "from memory, ACI 305.1: 95 °F, 35 °C",
@@ -35,7 +35,7 @@ export const cases: RuleCases = {
         [
           1,
           "Concrete temperature (C)",
-          "Concrete temperature (C): the concrete, at 4 °C, is colder than 5 °C. Look at what the specification says of cold weather.",
+          "The concrete, at 4 °C, is colder than 5 °C. Look at what the specification says of cold weather.",
         ],
       ],
       "from memory, ASTM C94: 40 °F, 5 °C",
@@ -46,7 +46,7 @@ export const cases: RuleCases = {
         [
           1,
           "Concrete temp (°F)",
-          "Concrete temp (°F): the concrete, at 39 °F, is colder than 40 °F. Look at what the specification says of cold weather.",
+          "The concrete, at 39 °F, is colder than 40 °F. Look at what the specification says of cold weather.",
         ],
       ],
       "from memory, ASTM C94: 40 °F, 5 °C",
@@ -57,7 +57,7 @@ export const cases: RuleCases = {
         [
           1,
           "Concrete temp (°F)",
-          "Concrete temp (°F): the concrete, at 88 °F, is warmer than 85 °F. Look at what the specification says of hot weather.",
+          "The concrete, at 88 °F, is warmer than 85 °F. Look at what the specification says of hot weather.",
         ],
       ],
       "limit of the sheet",

@@ -22,7 +22,7 @@ export const cases: RuleCases = {
         [
           1,
           "Cup volume (mL)",
-          "Cup volume (mL): the calibrated cup holds 1.05 % of the bowl; 0.96 to 1.04 % are allowed. Each cup is counted as 1.00 %: standardise it again.",
+          "The calibrated cup holds 1.05 % of the bowl; 0.96 to 1.04 % are allowed. Each cup is counted as 1.00 %: standardise it again.",
         ],
       ],
       "from memory, ASTM C173 apparatus: 1.00 ± 0.04 %; 22.2 / 2,123.76",
@@ -33,7 +33,7 @@ export const cases: RuleCases = {
         [
           1,
           "Cup volume",
-          "Cup volume: the calibrated cup holds 0.94 % of the bowl; 0.96 to 1.04 % are allowed. Each cup is counted as 1.00 %: standardise it again.",
+          "The calibrated cup holds 0.94 % of the bowl; 0.96 to 1.04 % are allowed. Each cup is counted as 1.00 %: standardise it again.",
         ],
       ],
       "from memory, ASTM C173 apparatus: 1.00 ± 0.04 %; 20 / 2,124",
@@ -48,7 +48,7 @@ export const cases: RuleCases = {
         [
           1,
           "Cup volume (mL)",
-          "Cup volume (mL): the calibrated cup holds 0.95 % of the bowl; 0.96 to 1.04 % are allowed. Each cup is counted as 1.00 %: standardise it again.",
+          "The calibrated cup holds 0.95 % of the bowl; 0.96 to 1.04 % are allowed. Each cup is counted as 1.00 %: standardise it again.",
         ],
       ],
       "one cup is one cause, however many tests rest on it (our own rule)",

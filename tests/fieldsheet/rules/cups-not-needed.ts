@@ -21,7 +21,7 @@ export const cases: RuleCases = {
         [
           1,
           "Cups",
-          "Cups: the level stood at 9 % with the cups counted in (1), and the scale reaches 9 %. Without cups it would have been on the scale: count them again.",
+          "The level stood at 9 % with the cups counted in (1), and the scale reaches 9 %. Without cups it would have been on the scale: count them again.",
         ],
       ],
       MANUAL,

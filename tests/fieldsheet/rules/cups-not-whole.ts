@@ -11,7 +11,7 @@ export const cases: RuleCases = {
         [
           1,
           "Cups",
-          "Cups: 1.5 is not a whole number of calibrated cups. Only full cups count, each 1.00 %.",
+          "1.5 is not a whole number of calibrated cups. Only full cups count, each 1.00 %.",
         ],
       ],
       "from memory, ASTM C173 procedure",

@@ -18,7 +18,7 @@ export const cases: RuleCases = {
         [
           1,
           "Density",
-          "Density: the fresh density, 118.2 lb/ft³, is above the 118 lb/ft³ allowed. Look at the air content and at the weighing; a check test decides.",
+          "The fresh density, 118.2 lb/ft³, is above the 118 lb/ft³ allowed. Look at the air content and at the weighing; a check test decides.",
         ],
       ],
       "±3 lb/ft³, common practice",
@@ -29,7 +29,7 @@ export const cases: RuleCases = {
         [
           1,
           "Density",
-          "Density: the fresh density, 111.5 lb/ft³, is below the 112 lb/ft³ allowed. Look at the air content and at the weighing; a check test decides.",
+          "The fresh density, 111.5 lb/ft³, is below the 112 lb/ft³ allowed. Look at the air content and at the weighing; a check test decides.",
         ],
       ],
       "±3 lb/ft³, common practice",
@@ -40,7 +40,7 @@ export const cases: RuleCases = {
         [
           1,
           "Density (kg/m³)",
-          "Density (kg/m³): the fresh density, 1901 kg/m³, is above the 1900 kg/m³ allowed. Look at the air content and at the weighing; a check test decides.",
+          "The fresh density, 1901 kg/m³, is above the 1900 kg/m³ allowed. Look at the air content and at the weighing; a check test decides.",
         ],
       ],
       "±50 kg/m³, our own pair",
@@ -51,7 +51,7 @@ export const cases: RuleCases = {
         [
           1,
           "Density",
-          "Density: the fresh density, 121 lb/ft³, is above the 120 lb/ft³ allowed. Look at the air content and at the weighing; a check test decides.",
+          "The fresh density, 121 lb/ft³, is above the 120 lb/ft³ allowed. Look at the air content and at the weighing; a check test decides.",
         ],
       ],
       "limits of the sheet",

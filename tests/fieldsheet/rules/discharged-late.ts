@@ -12,7 +12,7 @@ export const cases: RuleCases = {
         [
           1,
           "Discharged",
-          "Discharged: discharge ended 91 minutes after batching; 90 are allowed. See whether the purchaser agreed to more.",
+          "Discharge ended 91 minutes after batching; 90 are allowed. See whether the purchaser agreed to more.",
         ],
       ],
       "from memory, ASTM C94",
@@ -23,7 +23,7 @@ export const cases: RuleCases = {
         [
           1,
           "Discharged",
-          "Discharged: discharge ended 95 minutes after batching; 90 are allowed. See whether the purchaser agreed to more.",
+          "Discharge ended 95 minutes after batching; 90 are allowed. See whether the purchaser agreed to more.",
         ],
       ],
       "from memory, ASTM C94, past midnight",
@@ -34,7 +34,7 @@ export const cases: RuleCases = {
         [
           1,
           "Discharged",
-          "Discharged: discharge ended 70 minutes after batching; 60 are allowed. See whether the purchaser agreed to more.",
+          "Discharge ended 70 minutes after batching; 60 are allowed. See whether the purchaser agreed to more.",
         ],
       ],
       "limit of the sheet",

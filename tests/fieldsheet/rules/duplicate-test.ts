@@ -14,7 +14,7 @@ export const cases: RuleCases = {
         [
           3,
           "Sample",
-          "Sample: this row says the same as row 1 in every column that was recognised. Take one of them out if the test was made once.",
+          "This row says the same as row 1 in every column that was recognised. Take one of them out if the test was made once.",
         ],
       ],
       "our own rule",

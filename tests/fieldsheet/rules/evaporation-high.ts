@@ -58,7 +58,7 @@ export const cases: RuleCases = {
         [
           1,
           "Wind (mph)",
-          "Wind (mph): 0.24 lb/ft²/h of water evaporate, and care is due from 0.2 lb/ft²/h on. Shade, screen or fog the concrete, and begin curing at once.",
+          "0.24 lb/ft²/h of water evaporate, and care is due from 0.2 lb/ft²/h on. Shade, screen or fog the concrete, and begin curing at once.",
         ],
       ],
       "retarder literature: care from 0.20 lb/ft²/h, 1.0 kg/m²/h; 0.2435",
@@ -74,7 +74,7 @@ export const cases: RuleCases = {
         [
           1,
           "Wind (km/h)",
-          "Wind (km/h): 2.35 kg/m²/h of water evaporate, and care is due from 1 kg/m²/h on. Shade, screen or fog the concrete, and begin curing at once.",
+          "2.35 kg/m²/h of water evaporate, and care is due from 1 kg/m²/h on. Shade, screen or fog the concrete, and begin curing at once.",
         ],
       ],
       "retarder literature: care from 0.20 lb/ft²/h, 1.0 kg/m²/h; 2.3453",

@@ -15,7 +15,7 @@ export const cases: RuleCases = {
         [
           1,
           "Final reading",
-          "Final reading: 5.5 % is recorded as final, but the readings give 5.75 %. Correct it, and see what was worked out from it.",
+          "5.5 % is recorded as final, but the readings give 5.75 %. Correct it, and see what was worked out from it.",
         ],
       ],
       "a concrete field-technician study guide (2026)",
@@ -31,7 +31,7 @@ export const cases: RuleCases = {
         [
           1,
           "Final reading",
-          "Final reading: 5.88 % is recorded as final, but the readings give 6.25 %. Correct it, and see what was worked out from it.",
+          "5.88 % is recorded as final, but the readings give 6.25 %. Correct it, and see what was worked out from it.",
         ],
       ],
       "a concrete field-technician study guide (2026)",

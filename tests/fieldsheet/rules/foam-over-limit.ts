@@ -14,7 +14,7 @@ export const cases: RuleCases = {
         [
           1,
           "Foam",
-          "Foam: 2.25 divisions of foam are more than the 2 allowed. The test is void: repeat it with more alcohol.",
+          "2.25 divisions of foam are more than the 2 allowed. The test is void: repeat it with more alcohol.",
         ],
       ],
       MANUAL,
@@ -25,7 +25,7 @@ export const cases: RuleCases = {
         [
           1,
           "Foam (divisions)",
-          "Foam (divisions): 3 divisions of foam are more than the 2 allowed. The test is void: repeat it with more alcohol.",
+          "3 divisions of foam are more than the 2 allowed. The test is void: repeat it with more alcohol.",
         ],
       ],
       MANUAL,

@@ -13,7 +13,7 @@ export const cases: RuleCases = {
         [
           1,
           "Alcohol (oz)",
-          "Alcohol (oz): 56 oz lies between two rows of the correction table. 0.45 % was interpolated.",
+          "56 oz lies between two rows of the correction table. 0.45 % was interpolated.",
         ],
       ],
       "half-way between 0.3 at 48 oz and 0.6 at 64 oz, ASTM C173 Table 1",

@@ -8,7 +8,7 @@ export const cases: RuleCases = {
   speaks: [
     [
       { Leak: "yes" },
-      [[1, "Leak", "Leak: the meter leaked. The test is void: stop the leak and repeat it."]],
+      [[1, "Leak", "The meter leaked. The test is void: stop the leak and repeat it."]],
       "from memory, ASTM C173 procedure",
     ],
   ],

@@ -12,7 +12,7 @@ export const cases: RuleCases = {
         [
           1,
           "Water before alcohol (oz)",
-          "Water before alcohol (oz): 12 oz of water before the alcohol are less than the 16 oz that the method asks for. Look at the record again.",
+          "12 oz of water before the alcohol are less than the 16 oz that the method asks for. Look at the record again.",
         ],
       ],
       "1 pt is 16 oz, common practice",

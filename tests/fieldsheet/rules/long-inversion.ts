@@ -11,7 +11,7 @@ export const cases: RuleCases = {
         [
           1,
           "Longest inversion (s)",
-          "Longest inversion (s): 6 s upside down are more than the 5 s allowed at a time. Aggregate may have jammed the neck.",
+          "6 s upside down are more than the 5 s allowed at a time. Aggregate may have jammed the neck.",
         ],
       ],
       MANUAL,

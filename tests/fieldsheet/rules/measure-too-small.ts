@@ -17,7 +17,7 @@ export const cases: RuleCases = {
         [
           1,
           "Measure volume (ft³)",
-          "Measure volume (ft³): for aggregate of 1.5 in the measure must hold at least 0.4 ft³ (11 L). The density cannot be relied on: use a larger measure.",
+          "For aggregate of 1.5 in the measure must hold at least 0.4 ft³ (11 L). The density cannot be relied on: use a larger measure.",
         ],
       ],
       "from memory, ASTM C138 Table 1",
@@ -28,7 +28,7 @@ export const cases: RuleCases = {
         [
           1,
           "Measure volume",
-          "Measure volume: for aggregate of 37.5 mm the measure must hold at least 0.4 ft³ (11 L). The density cannot be relied on: use a larger measure.",
+          "For aggregate of 37.5 mm the measure must hold at least 0.4 ft³ (11 L). The density cannot be relied on: use a larger measure.",
         ],
       ],
       "from memory, ASTM C138 Table 1",

@@ -15,7 +15,7 @@ export const cases: RuleCases = {
         [
           1,
           "Meter checked",
-          "Meter checked: the meter was last checked on 2025-06-09, more than a year before the test on 2026-06-10. Tests in the sheet that rest on it: 1. Have the meter checked.",
+          "The meter was last checked on 2025-06-09, more than a year before the test on 2026-06-10. Tests in the sheet that rest on it: 1. Have the meter checked.",
         ],
       ],
       "common practice",
@@ -26,7 +26,7 @@ export const cases: RuleCases = {
         [
           1,
           "Meter checked",
-          "Meter checked: the meter was last checked on 2025-01-15, more than a year before the test on 2026-06-10. Tests in the sheet that rest on it: 3. Have the meter checked.",
+          "The meter was last checked on 2025-01-15, more than a year before the test on 2026-06-10. Tests in the sheet that rest on it: 3. Have the meter checked.",
         ],
       ],
       "one check is one cause",

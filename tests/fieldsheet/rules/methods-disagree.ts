@@ -16,7 +16,7 @@ export const cases: RuleCases = {
         [
           1,
           "Gravimetric air",
-          "Gravimetric air: the density gives 9 % of air and the meter 6 %. The yield, 1.04, is off to the same side and rests on the same density: look first at the tare, the full mass and the volume of the measure.",
+          "The density gives 9 % of air and the meter 6 %. The yield, 1.04, is off to the same side and rests on the same density: look first at the tare, the full mass and the volume of the measure.",
         ],
       ],
       "our own reading of yield and density",
@@ -27,7 +27,7 @@ export const cases: RuleCases = {
         [
           1,
           "Gravimetric air",
-          "Gravimetric air: the density gives 3 % of air and the meter 6 %. The yield, 0.96, is off to the same side and rests on the same density: look first at the tare, the full mass and the volume of the measure.",
+          "The density gives 3 % of air and the meter 6 %. The yield, 0.96, is off to the same side and rests on the same density: look first at the tare, the full mass and the volume of the measure.",
         ],
       ],
       "our own reading of yield and density",
@@ -38,7 +38,7 @@ export const cases: RuleCases = {
         [
           1,
           "Gravimetric air",
-          "Gravimetric air: the density gives 9 % of air and the meter 6 %. The yield, 0.96, is off to the other side: look first at the batch masses and the moisture of the aggregate.",
+          "The density gives 9 % of air and the meter 6 %. The yield, 0.96, is off to the other side: look first at the batch masses and the moisture of the aggregate.",
         ],
       ],
       "our own reading of yield and density",
@@ -49,7 +49,7 @@ export const cases: RuleCases = {
         [
           1,
           "Gravimetric air",
-          "Gravimetric air: the density gives 9 % of air and the meter 6 %. The yield, 1.01, is near 1 and speaks for the density: look first at the readings of the meter.",
+          "The density gives 9 % of air and the meter 6 %. The yield, 1.01, is near 1 and speaks for the density: look first at the readings of the meter.",
         ],
       ],
       "our own reading of yield and density",
@@ -60,7 +60,7 @@ export const cases: RuleCases = {
         [
           1,
           "Gravimetric air",
-          "Gravimetric air: the density gives 9 % of air and the meter 6 %. Look at the batch masses, the tare, the moisture of the aggregate and the readings.",
+          "The density gives 9 % of air and the meter 6 %. Look at the batch masses, the tare, the moisture of the aggregate and the readings.",
         ],
       ],
       "our own reading of yield and density",
@@ -71,7 +71,7 @@ export const cases: RuleCases = {
         [
           1,
           "Density",
-          "Density: the density gives 8.1 % of air and the meter 6 %. Look at the batch masses, the tare, the moisture of the aggregate and the readings.",
+          "The density gives 8.1 % of air and the meter 6 %. Look at the batch masses, the tare, the moisture of the aggregate and the readings.",
         ],
       ],
       "derived from ASTM C138: 12.344 / 152.344",

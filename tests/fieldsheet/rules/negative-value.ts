@@ -5,28 +5,14 @@ export const cases: RuleCases = {
   speaks: [
     [
       { "First reading": -0.25 },
-      [
-        [
-          1,
-          "First reading",
-          "First reading: -0.25 is below zero, which cannot be. Look at the record again.",
-        ],
-      ],
+      [[1, "First reading", "-0.25 is below zero, which cannot be. Look at the record again."]],
       "from the definition of the method",
     ],
     [
       { "Alcohol (oz)": -16, "Rolling time (s)": -60 },
       [
-        [
-          1,
-          "Rolling time (s)",
-          "Rolling time (s): -60 is below zero, which cannot be. Look at the record again.",
-        ],
-        [
-          1,
-          "Alcohol (oz)",
-          "Alcohol (oz): -16 is below zero, which cannot be. Look at the record again.",
-        ],
+        [1, "Rolling time (s)", "-60 is below zero, which cannot be. Look at the record again."],
+        [1, "Alcohol (oz)", "-16 is below zero, which cannot be. Look at the record again."],
       ],
       "from the definition of the method",
     ],

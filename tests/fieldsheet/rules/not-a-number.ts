@@ -11,31 +11,19 @@ export const cases: RuleCases = {
   speaks: [
     [
       { "First reading": "about 6" },
-      [
-        [
-          1,
-          "First reading",
-          "First reading: “about 6” is not a number. Type a number, such as 5.25.",
-        ],
-      ],
+      [[1, "First reading", "“about 6” is not a number. Type a number, such as 5.25."]],
       "our own rule",
     ],
     [
       { Foam: "5,25" },
-      [
-        [
-          1,
-          "Foam",
-          "Foam: “5,25” can be read in two ways. Type 5.25 if the comma is a decimal comma.",
-        ],
-      ],
+      [[1, "Foam", "“5,25” can be read in two ways. Type 5.25 if the comma is a decimal comma."]],
       "our own rule",
     ],
     [
       { Cups: { error: "#REF!" }, Tolerance: "±x" },
       [
-        [1, "Cups", "Cups: the cell holds the error #REF!. Correct that cell first."],
-        [1, "Tolerance", "Tolerance: “x” is not a number. Type a number, such as 5.25."],
+        [1, "Cups", "The cell holds the error #REF!. Correct that cell first."],
+        [1, "Tolerance", "“x” is not a number. Type a number, such as 5.25."],
       ],
       "each cell by itself",
     ],

@@ -12,7 +12,7 @@ export const cases: RuleCases = {
         [
           1,
           "Alcohol strength (%)",
-          "Alcohol strength (%): the correction is for alcohol of 70 %, not 91 %. Look at the bottle and at the record.",
+          "The correction is for alcohol of 70 %, not 91 %. Look at the bottle and at the record.",
         ],
       ],
       "common practice",

@@ -13,7 +13,7 @@ export const cases: RuleCases = {
         [
           1,
           "Method",
-          "Method: “Pressure” is not the volumetric method, so the air of this test is not judged here.",
+          "“Pressure” is not the volumetric method, so the air of this test is not judged here.",
         ],
       ],
       "our own rule",

@@ -17,7 +17,7 @@ export const cases: RuleCases = {
         [
           1,
           "Aggregate correction factor",
-          "Aggregate correction factor: with an aggregate correction factor of 0.8 %, 0.8 % or more, a pressure meter is verified by the volumetric method. Make a volumetric test.",
+          "With an aggregate correction factor of 0.8 %, 0.8 % or more, a pressure meter is verified by the volumetric method. Make a volumetric test.",
         ],
       ],
       "Kansas DOT KT-18",
@@ -28,7 +28,7 @@ export const cases: RuleCases = {
         [
           1,
           "Slump (in)",
-          "Slump (in): with a slump of 2 in, 2 in or less, a pressure meter is verified by the volumetric method. Make a volumetric test.",
+          "With a slump of 2 in, 2 in or less, a pressure meter is verified by the volumetric method. Make a volumetric test.",
         ],
       ],
       "Kansas DOT KT-18",
@@ -39,7 +39,7 @@ export const cases: RuleCases = {
         [
           1,
           "Slump (mm)",
-          "Slump (mm): with a slump of 45 mm, 50 mm or less, a pressure meter is verified by the volumetric method. Make a volumetric test.",
+          "With a slump of 45 mm, 50 mm or less, a pressure meter is verified by the volumetric method. Make a volumetric test.",
         ],
       ],
       "Kansas DOT KT-18; our own pair",

@@ -13,7 +13,7 @@ export const cases: RuleCases = {
         [
           1,
           "First reading",
-          "First reading: there is no meter reading. Enter it, or clear the row if no test was made.",
+          "There is no meter reading. Enter it, or clear the row if no test was made.",
         ],
       ],
       "from the definition of the method",
@@ -24,7 +24,7 @@ export const cases: RuleCases = {
         [
           1,
           "Final reading",
-          "Final reading: there is no meter reading. Enter it, or clear the row if no test was made.",
+          "There is no meter reading. Enter it, or clear the row if no test was made.",
         ],
       ],
       "from the definition of the method",

@@ -30,7 +30,7 @@ export const cases: RuleCases = {
         [
           2,
           "Alcohol (oz)",
-          "Alcohol (oz): the test before was void with 16 oz of alcohol, and this repeat used 16 oz. Repeat a void test with more.",
+          "The test before was void with 16 oz of alcohol, and this repeat used 16 oz. Repeat a void test with more.",
         ],
       ],
       MANUAL,
@@ -44,7 +44,7 @@ export const cases: RuleCases = {
         [
           2,
           "Alcohol (oz)",
-          "Alcohol (oz): the test before was void with 16 oz of alcohol, and this repeat used 8 oz. Repeat a void test with more.",
+          "The test before was void with 16 oz of alcohol, and this repeat used 8 oz. Repeat a void test with more.",
         ],
       ],
       MANUAL,

@@ -26,7 +26,7 @@ export const cases: RuleCases = {
         [
           1,
           "Reported air",
-          "Reported air: 4.75 % is reported, but the record gives 6 %: reading 6 less 0 for alcohol plus 0 for cups, to the nearest 0.25.",
+          "4.75 % is reported, but the record gives 6 %: reading 6 less 0 for alcohol plus 0 for cups, to the nearest 0.25.",
         ],
       ],
       "no correction of ASTM C173 Table 1 leads below 6 - 0.9 = 5.1, 5.00",
@@ -37,7 +37,7 @@ export const cases: RuleCases = {
         [
           1,
           "Reported air",
-          "Reported air: 7.75 % is reported, but the record gives 7.25 %: reading 7.75 less 0.6 for alcohol plus 0 for cups, to the nearest 0.25.",
+          "7.75 % is reported, but the record gives 7.25 %: reading 7.75 less 0.6 for alcohol plus 0 for cups, to the nearest 0.25.",
         ],
       ],
       "7.75 - 0.6 = 7.15, " + CALCULATION,
@@ -48,7 +48,7 @@ export const cases: RuleCases = {
         [
           1,
           "Reported air",
-          "Reported air: 6.25 % is reported, but the record gives 6 %: reading 6 less 0 for alcohol plus 0 for cups, to the nearest 0.25.",
+          "6.25 % is reported, but the record gives 6 %: reading 6 less 0 for alcohol plus 0 for cups, to the nearest 0.25.",
         ],
       ],
       "a correction is subtracted, never added",

@@ -14,7 +14,7 @@ export const cases: RuleCases = {
         [
           1,
           "Second reading",
-          "Second reading: the second reading is missing. Enter the reading that was taken after rolling again.",
+          "The second reading is missing. Enter the reading that was taken after rolling again.",
         ],
       ],
       MANUAL,

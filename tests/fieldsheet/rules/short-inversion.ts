@@ -14,7 +14,7 @@ export const cases: RuleCases = {
         [
           1,
           "Inversion time (s)",
-          "Inversion time (s): 40 s of inverting are less than the 45 s that the method asks for. Air may have stayed in the concrete.",
+          "40 s of inverting are less than the 45 s that the method asks for. Air may have stayed in the concrete.",
         ],
       ],
       MANUAL,
@@ -25,7 +25,7 @@ export const cases: RuleCases = {
         [
           1,
           "Total inversion",
-          "Total inversion: 30 s of inverting are less than the 45 s that the method asks for. Air may have stayed in the concrete.",
+          "30 s of inverting are less than the 45 s that the method asks for. Air may have stayed in the concrete.",
         ],
       ],
       MANUAL,

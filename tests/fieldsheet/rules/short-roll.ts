@@ -11,7 +11,7 @@ export const cases: RuleCases = {
         [
           1,
           "Rolling time (s)",
-          "Rolling time (s): 30 s of rolling are less than the minute that the method asks for. Air may have stayed in the concrete.",
+          "30 s of rolling are less than the minute that the method asks for. Air may have stayed in the concrete.",
         ],
       ],
       MANUAL,

@@ -14,7 +14,7 @@ export const cases: RuleCases = {
         [
           1,
           "Time to settle (min)",
-          "Time to settle (min): the level needed 6.5 minutes to settle, more than the 6 allowed. The test is void: repeat it with more alcohol.",
+          "The level needed 6.5 minutes to settle, more than the 6 allowed. The test is void: repeat it with more alcohol.",
         ],
       ],
       MANUAL,
@@ -25,7 +25,7 @@ export const cases: RuleCases = {
         [
           1,
           "Time to settle (s)",
-          "Time to settle (s): the level needed 6.5 minutes to settle, more than the 6 allowed. The test is void: repeat it with more alcohol.",
+          "The level needed 6.5 minutes to settle, more than the 6 allowed. The test is void: repeat it with more alcohol.",
         ],
       ],
       MANUAL + "; 390 s are 6.5 min",

@@ -15,7 +15,7 @@ export const cases: RuleCases = {
         [
           1,
           "Slump (in)",
-          "Slump (in): a slump of 2.75 in is too far from the 2 in specified; 1.5 to 2.5 in are allowed. A check test on another portion of the same sample decides.",
+          "A slump of 2.75 in is too far from the 2 in specified; 1.5 to 2.5 in are allowed. A check test on another portion of the same sample decides.",
         ],
       ],
       "from memory, ASTM C94",
@@ -26,7 +26,7 @@ export const cases: RuleCases = {
         [
           1,
           "Slump (in)",
-          "Slump (in): a slump of 5.25 in is too far from the 4 in specified; 3 to 5 in are allowed. A check test on another portion of the same sample decides.",
+          "A slump of 5.25 in is too far from the 4 in specified; 3 to 5 in are allowed. A check test on another portion of the same sample decides.",
         ],
       ],
       "from memory, ASTM C94",
@@ -37,7 +37,7 @@ export const cases: RuleCases = {
         [
           1,
           "Slump (in)",
-          "Slump (in): a slump of 3.25 in is too far from the 5 in specified; 3.5 to 6.5 in are allowed. A check test on another portion of the same sample decides.",
+          "A slump of 3.25 in is too far from the 5 in specified; 3.5 to 6.5 in are allowed. A check test on another portion of the same sample decides.",
         ],
       ],
       "from memory, ASTM C94: 5 ± 1 1/2",
@@ -48,7 +48,7 @@ export const cases: RuleCases = {
         [
           1,
           "Slump (mm)",
-          "Slump (mm): a slump of 126 mm is too far from the 100 mm specified; 75 to 125 mm are allowed. A check test on another portion of the same sample decides.",
+          "A slump of 126 mm is too far from the 100 mm specified; 75 to 125 mm are allowed. A check test on another portion of the same sample decides.",
         ],
       ],
       "from memory, ASTM C94: 100 ± 25 mm",
@@ -59,7 +59,7 @@ export const cases: RuleCases = {
         [
           1,
           "Slump",
-          "Slump: a slump of 105 mm is too far from the 150 mm specified; 110 to 190 mm are allowed. A check test on another portion of the same sample decides.",
+          "A slump of 105 mm is too far from the 150 mm specified; 110 to 190 mm are allowed. A check test on another portion of the same sample decides.",
         ],
       ],
       "from memory, ASTM C94: 150 ± 40 mm",

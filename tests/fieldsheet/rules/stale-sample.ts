@@ -17,7 +17,7 @@ export const cases: RuleCases = {
         [
           1,
           "Test start",
-          "Test start: the test started 6 minutes after the last portion of the sample was taken; 5 are allowed. Look at the times, or sample again.",
+          "The test started 6 minutes after the last portion of the sample was taken; 5 are allowed. Look at the times, or sample again.",
         ],
       ],
       TIMES,
@@ -28,7 +28,7 @@ export const cases: RuleCases = {
         [
           1,
           "Sampled to",
-          "Sampled to: sampling took 20 minutes from the first portion to the last; 15 are allowed. Look at the times, or sample again.",
+          "Sampling took 20 minutes from the first portion to the last; 15 are allowed. Look at the times, or sample again.",
         ],
       ],
       TIMES,

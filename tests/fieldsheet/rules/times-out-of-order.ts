@@ -11,13 +11,7 @@ export const cases: RuleCases = {
   speaks: [
     [
       { "Sampled to": "10:00", "Test start": "9:58" },
-      [
-        [
-          1,
-          "Test start",
-          "Test start: 09:58 is before 10:00, the time for “sampled to”. Look at both times.",
-        ],
-      ],
+      [[1, "Test start", "09:58 is before 10:00, the time for “sampled to”. Look at both times."]],
       "from the definition of a sample",
     ],
     [
@@ -26,7 +20,7 @@ export const cases: RuleCases = {
         [
           1,
           "Sampled to",
-          "Sampled to: 09:00 is before 10:00, the time for “sampled from”. Look at both times.",
+          "09:00 is before 10:00, the time for “sampled from”. Look at both times.",
         ],
       ],
       "from the definition of a sample",

@@ -14,7 +14,7 @@ export const cases: RuleCases = {
         [
           1,
           "Reported air",
-          "Reported air: 6 % is reported, but the test is void. Take the result out, and report that of the repeat.",
+          "6 % is reported, but the test is void. Take the result out, and report that of the repeat.",
         ],
       ],
       MANUAL,

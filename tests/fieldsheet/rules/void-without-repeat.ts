@@ -32,7 +32,7 @@ export const cases: RuleCases = {
         [
           1,
           "Load",
-          "Load: the test is void, and no later test of the same sample is in the sheet. Repeat it, or enter the repeat below it.",
+          "The test is void, and no later test of the same sample is in the sheet. Repeat it, or enter the repeat below it.",
         ],
       ],
       "the same load number on another day is another load",
@@ -43,7 +43,7 @@ export const cases: RuleCases = {
         [
           1,
           "Sample",
-          "Sample: the test is void, and no later test of the same sample is in the sheet. Repeat it, or enter the repeat below it.",
+          "The test is void, and no later test of the same sample is in the sheet. Repeat it, or enter the repeat below it.",
         ],
       ],
       MANUAL,
@@ -57,7 +57,7 @@ export const cases: RuleCases = {
         [
           1,
           "Sample",
-          "Sample: the test is void, and no later test of the same sample is in the sheet. Repeat it, or enter the repeat below it.",
+          "The test is void, and no later test of the same sample is in the sheet. Repeat it, or enter the repeat below it.",
         ],
       ],
       "the same number on another day is another sample",
@@ -68,7 +68,7 @@ export const cases: RuleCases = {
         [
           1,
           "Load",
-          "Load: the test is void, and no later test of the same sample is in the sheet. Repeat it, or enter the repeat below it.",
+          "The test is void, and no later test of the same sample is in the sheet. Repeat it, or enter the repeat below it.",
         ],
       ],
       MANUAL,

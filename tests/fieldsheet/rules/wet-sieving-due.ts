@@ -15,7 +15,7 @@ export const cases: RuleCases = {
         [
           1,
           "Aggregate size (in)",
-          "Aggregate size (in): aggregate of 2 in is larger than the 1.5 in that the bowl takes. Remove it by wet sieving, and record that it was done.",
+          "Aggregate of 2 in is larger than the 1.5 in that the bowl takes. Remove it by wet sieving, and record that it was done.",
         ],
       ],
       SIEVING,
@@ -26,7 +26,7 @@ export const cases: RuleCases = {
         [
           1,
           "Aggregate size",
-          "Aggregate size: aggregate of 50 mm is larger than the 37.5 mm that the bowl takes. Remove it by wet sieving, and record that it was done.",
+          "Aggregate of 50 mm is larger than the 37.5 mm that the bowl takes. Remove it by wet sieving, and record that it was done.",
         ],
       ],
       SIEVING,

@@ -18,7 +18,7 @@ export const cases: RuleCases = {
         [
           1,
           "Method",
-          "Method: the pressure method, “C231 Type B”, counts in the air inside expanded shale aggregate. The test does not stand: repeat it by the volumetric method.",
+          "The pressure method, “C231 Type B”, counts in the air inside expanded shale aggregate. The test does not stand: repeat it by the volumetric method.",
         ],
       ],
       SCOPE,
@@ -29,7 +29,7 @@ export const cases: RuleCases = {
         [
           1,
           "Test method",
-          "Test method: the pressure method, “AASHTO T 152”, counts in the air inside air-cooled slag aggregate. The test does not stand: repeat it by the volumetric method.",
+          "The pressure method, “AASHTO T 152”, counts in the air inside air-cooled slag aggregate. The test does not stand: repeat it by the volumetric method.",
         ],
       ],
       SCOPE,

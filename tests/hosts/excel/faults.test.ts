@@ -2,7 +2,7 @@ import { SENTENCE_OF_CODE } from "../../../src/hosts/excel/excel-errors";
 import { excelHost } from "../../../src/hosts/excel/excel-host";
 import type { Mark, SheetHost } from "../../../src/hosts/sheet-host";
 import { Problem } from "../../../src/measure/problem";
-import { catalogue, say } from "../../../src/messages/catalogue";
+import { everySentence, sentenceOf } from "../../../src/messages/pane-catalogue";
 import { rectangleFrom } from "../../excel-client/block";
 import type { FailureMoment } from "../../excel-client/emulated-excel";
 import { startExcel } from "../../excel-client/excel-client";
@@ -166,8 +166,8 @@ describe.each(COMMANDS)("$name", ({ before, act, outcome }) => {
           if (problem !== undefined) {
             expect(problem).toBeInstanceOf(Problem);
             const { id, values } = problem as Problem;
-            expect(Object.keys(catalogue)).toContain(id);
-            expect(say(id, values)).not.toMatch(/raw text of the host/);
+            expect(Object.keys(everySentence)).toContain(id);
+            expect(sentenceOf(id, values)).not.toMatch(/raw text of the host/);
           }
           expectSame(outcome(await act(host)), expected);
           expectSame(ofTheUser(), untouched);

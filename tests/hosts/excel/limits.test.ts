@@ -2,7 +2,7 @@ import { excelHost } from "../../../src/hosts/excel/excel-host";
 import { weightOfFormula } from "../../../src/hosts/mark-tag";
 import type { Mark } from "../../../src/hosts/sheet-host";
 import { Problem } from "../../../src/measure/problem";
-import { say } from "../../../src/messages/catalogue";
+import { say } from "../../../src/messages/pane-catalogue";
 import { addressOf, rectangleFrom } from "../../excel-client/block";
 import { startExcel, untilReleased } from "../../excel-client/excel-client";
 import type { SheetModel } from "../../excel-client/sheet-model";

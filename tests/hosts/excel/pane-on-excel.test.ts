@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { excelHost } from "../../../src/hosts/excel/excel-host";
-import { say } from "../../../src/messages/catalogue";
+import { say } from "../../../src/messages/pane-catalogue";
 import { paneCommands, type PaneCommands } from "../../../src/pane/state/commands";
 import { followEdits } from "../../../src/pane/state/listening";
 import { createPaneStore, type PaneStore } from "../../../src/pane/state/pane-state";

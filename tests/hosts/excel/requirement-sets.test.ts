@@ -1,7 +1,7 @@
 import { excelHost } from "../../../src/hosts/excel/excel-host";
 import type { SheetHost } from "../../../src/hosts/sheet-host";
 import { Problem } from "../../../src/measure/problem";
-import { say } from "../../../src/messages/catalogue";
+import { say } from "../../../src/messages/pane-catalogue";
 import { rectangleFrom } from "../../excel-client/block";
 import { startExcel } from "../../excel-client/excel-client";
 import { setOf } from "../../excel-client/requirement-sets";

@@ -1,6 +1,6 @@
 import type { CellValue } from "../../../src/measure/cell-value";
 import { Problem } from "../../../src/measure/problem";
-import { say } from "../../../src/messages/catalogue";
+import { say, sentenceOf } from "../../../src/messages/pane-catalogue";
 import { paneCommands } from "../../../src/pane/state/commands";
 import { createPaneStore } from "../../../src/pane/state/pane-state";
 import { fakeHost, HEADER } from "../fake-host";
@@ -159,7 +159,7 @@ test("a limit that is not a number is said with its label", async () => {
   const { store, commands } = pane();
   store.set({ low: "four" });
   await commands.check();
-  expect(store.get().error).toBe(say("not-a-number", { where: "Low limit, %", value: "four" }));
+  expect(store.get().error).toBe(sentenceOf("not-a-number", { value: "four" }, "Low limit, %"));
 });
 
 test("long work can be stopped, and the earlier check stays", async () => {

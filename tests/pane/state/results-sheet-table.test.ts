@@ -1,5 +1,5 @@
 import { checkTable } from "../../../src/fieldsheet/check-table";
-import { cautionMessages } from "../../../src/messages/cautions";
+import { cautionMessages } from "../../../src/messages/english/cautions";
 import type { CheckedArea } from "../../../src/pane/state/checked-area";
 import { resultsSheetTable } from "../../../src/pane/state/results-sheet-table";
 import { HEADER } from "../fake-host";

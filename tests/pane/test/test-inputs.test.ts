@@ -2,7 +2,7 @@ import { checkTable } from "../../../src/fieldsheet/check-table";
 import { whatIf } from "../../../src/acceptance/what-if";
 import type { CellValue } from "../../../src/measure/cell-value";
 import { Problem } from "../../../src/measure/problem";
-import { say } from "../../../src/messages/catalogue";
+import { say } from "../../../src/messages/pane-catalogue";
 import { inputsOfRow, NO_INPUTS, testOfInputs } from "../../../src/pane/test/test-inputs";
 import { turningPointSentence } from "../../../src/pane/test/turning-points-view";
 import { verdictSentences } from "../../../src/pane/test/verdict-view";
