@@ -1,6 +1,8 @@
 import { FIELDS } from "../../../src/reading/fields";
 import { ENGLISH_HELD_OUT } from "./english-held-out";
 import { ENGLISH_WORKED } from "./english-worked";
+import { FORMS_HELD_OUT } from "./forms-held-out";
+import { FORMS_WORKED } from "./forms-worked";
 import type { HeaderCase } from "./header-case";
 
 const LANGUAGES: readonly [
@@ -38,5 +40,33 @@ describe("the corpus of headers is whole", () => {
     const fields = table.expect.filter((answer) => answer !== "none" && answer !== "ask");
     expect(fields.filter((field) => !(field in FIELDS))).toEqual([]);
     expect(fields).toEqual([...new Set(fields)]);
+  });
+});
+
+describe("the corpus of forms is whole", () => {
+  const forms = [...FORMS_WORKED, ...FORMS_HELD_OUT];
+
+  test("twelve forms or more to work with and twelve or more held out", () => {
+    expect(FORMS_WORKED.length).toBeGreaterThanOrEqual(12);
+    expect(FORMS_HELD_OUT.length).toBeGreaterThanOrEqual(12);
+    expect(FORMS_WORKED.filter(({ heldOut }) => heldOut)).toEqual([]);
+    expect(FORMS_HELD_OUT.filter(({ heldOut }) => !heldOut)).toEqual([]);
+  });
+
+  test("no two forms have one name", () => {
+    const names = forms.map(({ name }) => name);
+    expect(names).toEqual([...new Set(names)]);
+  });
+
+  test.each(forms.map((form) => [form.name, form] as const))("%s", (_, { sheets, tests }) => {
+    expect(tests.length).toBeGreaterThanOrEqual(1);
+    for (const { sheet, values } of tests) {
+      const { cells } = sheets.find(({ name }) => name === sheet)!;
+      expect(Object.keys(values).filter((field) => !(field in FIELDS))).toEqual([]);
+      expect(Object.keys(values).length).toBeGreaterThanOrEqual(3);
+      for (const { row, column, value } of Object.values(values)) {
+        expect(cells[row]![column]).toBe(value);
+      }
+    }
   });
 });

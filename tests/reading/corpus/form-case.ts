@@ -22,16 +22,16 @@ export interface FormCase {
   readonly tests: readonly FormTest[];
 }
 
-/** A cell that holds a value of a test; `test` counts the tests of the sheet from 0. */
+/** A cell that holds a value of one test or more; tests are counted on their sheet from 0. */
 export interface Filled {
   readonly field: FieldId;
   readonly value: CellValue;
-  readonly test: number;
+  readonly tests: readonly number[];
 }
 
-/** Writes a cell that holds the value of a field. */
-export function is(field: FieldId, value: CellValue, test = 0): Filled {
-  return { field, value, test };
+/** Writes a cell that holds the value of a field; without a number, of the sheet's first test. */
+export function is(field: FieldId, value: CellValue, ...tests: number[]): Filled {
+  return { field, value, tests: tests.length ? tests : [0] };
 }
 
 export type FormCell = CellValue | Filled;
@@ -69,9 +69,11 @@ function testsOf(sheet: string, rows: readonly (readonly FormCell[])[]): FormTes
   rows.forEach((cells, row) => {
     cells.forEach((cell, column) => {
       if (!isFilled(cell)) return;
-      const values = (tests[cell.test] ??= {});
-      if (values[cell.field]) throw new Error(`${sheet}: ${cell.field} stands twice in one test`);
-      values[cell.field] = { row, column, value: cell.value };
+      for (const test of cell.tests) {
+        const values = (tests[test] ??= {});
+        if (values[cell.field]) throw new Error(`${sheet}: ${cell.field} stands twice in one test`);
+        values[cell.field] = { row, column, value: cell.value };
+      }
     });
   });
   return tests.map((values) => ({ sheet, values }));
