@@ -2,6 +2,9 @@ import { catalogue } from "./catalogue";
 import { cautionMessages } from "./english/cautions";
 import { hostMessages } from "./english/hosts";
 import { paneMessages } from "./english/pane";
+import { paneReportMessages } from "./english/pane-report";
+import { paneTestMessages } from "./english/pane-test";
+import { paneTrendMessages } from "./english/pane-trend";
 import { workbenchMessages } from "./english/workbench";
 import { filled, joined, type ValuesFor, type Words } from "./sentence";
 
@@ -9,6 +12,9 @@ import { filled, joined, type ValuesFor, type Words } from "./sentence";
 export const everySentence = {
   ...catalogue,
   ...paneMessages,
+  ...paneTestMessages,
+  ...paneTrendMessages,
+  ...paneReportMessages,
   ...cautionMessages,
   ...hostMessages,
   ...workbenchMessages,

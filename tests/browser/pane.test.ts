@@ -1,4 +1,5 @@
 import axe from "axe-core";
+import { readFileSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
 import { cautionMessages } from "../../src/messages/english/cautions";
 import { say } from "../../src/messages/pane-catalogue";
@@ -151,14 +152,24 @@ test("the trend has a picture, the same in words, and a table", async () => {
   await goTo("Trend");
   const picture = page.getByRole("img", { name: /Air content, All tests.*Results: \d+/ });
   await picture.waitFor();
-  expect(await picture.locator("canvas").count()).toBe(1);
+  const value = page.getByRole("slider", { name: "Result in the chart" });
+  await value.press("Home");
+  // First load of the sample: 5.50 and 5.75 agree, 16 oz subtract nothing (memory: C173 Table 1).
+  expect(await value.getAttribute("aria-valuetext")).toMatch(/^S-01 \(1 of \d+\): 5\.75 %/);
   await page.getByRole("combobox", { name: "Tests together" }).selectOption("mix");
   await page.getByRole("img", { name: /Air content, Deck LW-40/ }).waitFor();
   await page.getByText("The numbers as a table").click();
   await page.getByRole("columnheader", { name: "Signals" }).waitFor();
-  const download = page.waitForEvent("download");
-  await press("Save the picture");
-  expect((await download).suggestedFilename()).toMatch(/\.png$/);
+  const picture1200 = page.waitForEvent("download");
+  await press("Save as a picture");
+  const png = readFileSync(await (await picture1200).path());
+  // The width stands in bytes 16 to 19 of a PNG (W3C PNG specification, 11.2.1).
+  expect(png.readUInt32BE(16)).toBeGreaterThanOrEqual(1200);
+  const drawing = page.waitForEvent("download");
+  await press("Save as a drawing (SVG)");
+  const svg = readFileSync(await (await drawing).path(), "utf8");
+  for (const words of ["Air content, %", "Tests in the order of the sheet", "Control limits"])
+    expect(svg).toContain(words);
 });
 
 test("the trend can be of a column that is selected, against limits that are typed", async () => {

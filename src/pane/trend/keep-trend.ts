@@ -1,43 +1,50 @@
 import type { Trend } from "../../acceptance/trend";
+import type { DecimalMark } from "../../measure/number-from-cell";
 import { say } from "../../messages/pane-catalogue";
-import { chartOrder } from "./chart-order";
-import { chartPicture, saveFile } from "./chart-picture";
+import { button, element } from "../kit/element";
+import { saveFile } from "../kit/save-file";
 import type { PaneCommands } from "../state/commands";
-import { button } from "../kit/element";
+import { chartOrder } from "./chart-order";
+import { chartDrawing, pngFile, svgFile } from "./chart-picture";
 
 /** A trend that is drawn. */
 interface DrawnTrend {
   readonly trend: Trend;
   readonly title: string;
-  readonly canvas: HTMLCanvasElement;
+  readonly decimal: DecimalMark;
 }
 
 /**
- * The button that keeps the trend: as a chart in the workbook where the spreadsheet draws charts, else
- * as a picture.
+ * The buttons that keep the trend: as a chart in the workbook where the spreadsheet draws charts, else
+ * as a picture or a drawing.
  *
- * @param chart Element whose colours the picture takes.
  * @param drawn What is drawn now, if anything is.
  */
-export function keepTrendButton(
-  commands: PaneCommands,
-  chart: HTMLElement,
+export function keepTrendButtons(
+  { addChart }: PaneCommands,
   drawn: () => DrawnTrend | undefined,
 ): HTMLElement {
-  const { addChart } = commands;
-  if (!addChart) return button(say("trend-save-picture"), () => void savePicture(chart, drawn()));
-  return button(say("trend-add-chart"), () => {
+  const keep = (act: (now: DrawnTrend) => unknown) => () => {
     const now = drawn();
-    if (now) void addChart(chartOrder(now.trend, now.title));
-  });
-}
-
-async function savePicture(chart: HTMLElement, drawn: DrawnTrend | undefined): Promise<void> {
-  if (!drawn) return;
-  const styles = getComputedStyle(chart);
-  const colours = {
-    ground: styles.getPropertyValue("--ground").trim(),
-    text: styles.getPropertyValue("--chart-text").trim(),
+    if (now) void act(now);
   };
-  saveFile(`${drawn.title}.png`, await chartPicture(drawn.canvas, drawn.title, colours));
+  const drawing = ({ trend, title, decimal }: DrawnTrend) => chartDrawing(trend, title, decimal);
+  const buttons = addChart
+    ? [
+        button(
+          say("trend-add-chart"),
+          keep(({ trend, title }) => addChart(chartOrder(trend, title))),
+        ),
+      ]
+    : [
+        button(
+          say("trend-save-png"),
+          keep(async (now) => saveFile(`${now.title}.png`, await pngFile(drawing(now)))),
+        ),
+        button(
+          say("trend-save-svg"),
+          keep((now) => saveFile(`${now.title}.svg`, svgFile(drawing(now)))),
+        ),
+      ];
+  return element("div", { class: "actions" }, ...buttons);
 }

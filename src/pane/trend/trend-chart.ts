@@ -25,6 +25,7 @@ export interface ChartLook {
 export interface TrendChart {
   readonly picture: SVGSVGElement;
   readonly layout: ChartLayout;
+  readonly ink: ChartInk;
 }
 
 /**
@@ -57,7 +58,7 @@ export function trendChart(trend: Trend, { width, height, ink, decimal }: ChartL
     dense ? columnsDrawn(columns, layout, ink) : pointsDrawn(points, layout, ink),
     key.drawing,
   );
-  return { picture, layout };
+  return { picture, layout, ink };
 }
 
 function axes(layout: ChartLayout, ink: ChartInk, decimal: DecimalMark): SVGGElement {
@@ -98,7 +99,10 @@ function specificationBand(
     const [left, right] = [x(from + 0.5), x(i + 1.5)];
     from = i + 1;
     if (low === undefined && high === undefined) return;
-    const [upper, lower] = [high === undefined ? top : y(high), low === undefined ? bottom : y(low)];
+    const [upper, lower] = [
+      high === undefined ? top : y(high),
+      low === undefined ? bottom : y(low),
+    ];
     const size = { width: right - left, height: Math.max(0, lower - upper) };
     band.append(svg("rect", { x: left, y: upper, ...size, fill: ink.band, stroke: "none" }));
     if (high !== undefined) band.append(svg("path", { d: `M${left} ${upper}H${right}` }));
@@ -130,8 +134,14 @@ function pointsDrawn(
   ink: ChartInk,
 ): SVGGElement {
   const places = points.map(({ value }, i) => [x(i + 1), y(value)] as const);
-  const drawn = svg("g", {}, svg("path", { d: wayThrough(places), fill: "none", stroke: ink.line }));
-  points.forEach(({ verdict, signals }, i) => drawn.append(...mark(places[i]!, ink, verdict, signals.length > 0)));
+  const drawn = svg(
+    "g",
+    {},
+    svg("path", { d: wayThrough(places), fill: "none", stroke: ink.line }),
+  );
+  points.forEach(({ verdict, signals }, i) =>
+    drawn.append(...mark(places[i]!, ink, verdict, signals.length > 0)),
+  );
   return drawn;
 }
 

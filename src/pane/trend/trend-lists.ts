@@ -7,10 +7,15 @@ import { button, element } from "../kit/element";
 import { shownPercent } from "../kit/shown-number";
 import { pointName } from "./trend-groups";
 
+/** Longer lists than these help nobody on a page. */
+const MOST_SIGNALS = 100;
+const MOST_ROWS = 500;
+
 /** The points that signal, with the run rules that they break; each leads to its row. */
 export function signalsList({ points }: Trend, goTo: (row: number) => void): HTMLElement {
   const signalling = points.filter(({ signals }) => signals.length > 0);
   if (signalling.length === 0) return element("div");
+  const left = signalling.length - MOST_SIGNALS;
   return element(
     "section",
     { "aria-labelledby": "fresh-signals-title" },
@@ -18,7 +23,7 @@ export function signalsList({ points }: Trend, goTo: (row: number) => void): HTM
     element(
       "ul",
       { class: "signals" },
-      ...signalling.map((point) =>
+      ...signalling.slice(0, MOST_SIGNALS).map((point) =>
         element(
           "li",
           {},
@@ -27,6 +32,7 @@ export function signalsList({ points }: Trend, goTo: (row: number) => void): HTM
         ),
       ),
     ),
+    ...(left > 0 ? [element("p", { class: "hint" }, say("trend-signals-cut", { left }))] : []),
   );
 }
 
@@ -51,12 +57,21 @@ export function trendTable({ points }: Trend, decimal: DecimalMark): HTMLElement
             {},
             element("tr", {}, ...heads.map((id) => element("th", { scope: "col" }, say(id)))),
           ),
-          element("tbody", {}, ...points.map((point) => pointRow(point, decimal))),
+          element(
+            "tbody",
+            {},
+            ...points.slice(0, MOST_ROWS).map((point) => pointRow(point, decimal)),
+          ),
         ),
+        ...(points.length > MOST_ROWS ? [element("p", { class: "hint" }, cut(points.length))] : []),
       ),
     { once: true },
   );
   return details;
+}
+
+function cut(all: number): string {
+  return say("trend-table-cut", { shown: MOST_ROWS, all });
 }
 
 function pointRow(point: TrendPoint, decimal: DecimalMark): HTMLElement {
@@ -65,7 +80,7 @@ function pointRow(point: TrendPoint, decimal: DecimalMark): HTMLElement {
     "tr",
     {},
     element("th", { scope: "row" }, pointName(point)),
-    element("td", {}, shownPercent(value, decimal)),
+    element("td", { class: "number" }, shownPercent(value, decimal)),
     element("td", {}, verdict ? badgeWord(verdict) : ""),
     element("td", {}, runRuleWords(point.signals)),
   );

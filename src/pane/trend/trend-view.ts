@@ -3,15 +3,20 @@ import { say } from "../../messages/pane-catalogue";
 import { choice } from "../kit/choice";
 import type { PaneCommands } from "../state/commands";
 import { element } from "../kit/element";
-import { keepTrendButton } from "./keep-trend";
+import { chartReader } from "./chart-reader";
+import { inkOf } from "./chart-ink";
+import { keepTrendButtons } from "./keep-trend";
 import type { PaneStore } from "../state/pane-state";
 import { problemSentence } from "../kit/problem-sentence";
-import { drawTrend } from "./trend-chart";
+import { trendChart } from "./trend-chart";
 import { groupName } from "./trend-groups";
 import { signalsList, trendTable } from "./trend-lists";
 import { trendSourceOf, type TrendSource } from "./trend-source";
 import { trendSourceView } from "./trend-source-view";
 import { trendSentences } from "./trend-words";
+
+/** Height of the chart without its key, px. */
+const HEIGHT = 260;
 
 /** The trend of a checked table or of a column: chart, words, signals and table. */
 export function trendView(
@@ -23,19 +28,23 @@ export function trendView(
   const groupings = choice<TrendGrouping>(say("trend-by"), () => part());
   const groups = choice<string>(say("trend-group"), () => show());
   const chart = element("div", { class: "chart", role: "img" });
+  const reader = chartReader(({ row }) => source && void commands.show(source.placeOf(row)));
   const words = element("ul", { class: "trend-words" });
   const lists = element("div");
   const body = element("div", {}, element("div", { class: "inputs" }, groupings.view, groups.view));
   let shown = false;
   let source: TrendSource | undefined;
   let parted: readonly Trend[] = [];
-  let drawn: ReturnType<typeof drawTrend> | undefined;
+  let taken = false;
 
   const current = () => parted[Number(groups.value())];
   const titleOf = (trend: Trend, { address }: TrendSource) =>
     say("trend-title", { group: groupName(trend), address });
 
+  /** Takes the tests once the page is in sight, since many take their time. */
   function take(): void {
+    taken = shown;
+    if (!shown) return;
     source = undefined;
     problem.textContent = "";
     try {
@@ -62,8 +71,6 @@ export function trendView(
 
   function show(): void {
     const trend = current();
-    drawn?.destroy();
-    drawn = undefined;
     if (!trend || !source || !shown || !chart.isConnected) return;
     const { decimal, unreadable, placeOf } = source;
     const sentences = [
@@ -71,8 +78,13 @@ export function trendView(
       ...(unreadable > 0 ? [say("trend-unreadable", { cells: unreadable })] : []),
     ];
     words.replaceChildren(...sentences.map((sentence) => element("li", {}, sentence)));
-    chart.hidden = trend.points.length === 0;
-    if (trend.points.length > 0) drawn = drawTrend(chart, trend);
+    chart.hidden = reader.line.hidden = trend.points.length === 0;
+    if (trend.points.length > 0) {
+      const look = { width: Math.max(240, chart.clientWidth), height: HEIGHT, ink: inkOf(chart) };
+      const drawn = trendChart(trend, { ...look, decimal });
+      chart.replaceChildren(drawn.picture);
+      reader.read(drawn, trend, decimal);
+    }
     chart.setAttribute("aria-label", [titleOf(trend, source), ...sentences].join(" "));
     lists.replaceChildren(
       signalsList(trend, (row) => void commands.show(placeOf(row))),
@@ -80,13 +92,13 @@ export function trendView(
     );
   }
 
-  const keep = keepTrendButton(commands, chart, () => {
+  const keep = keepTrendButtons(commands, () => {
     const trend = current();
-    if (!drawn || !trend || !source) return undefined;
-    return { trend, title: titleOf(trend, source), canvas: drawn.ctx.canvas };
+    if (!trend?.points.length || !source) return undefined;
+    return { trend, title: titleOf(trend, source), decimal: source.decimal };
   });
 
-  body.append(chart, element("p", { class: "hint" }, say("trend-key")), words, keep, lists);
+  body.append(chart, reader.line, words, keep, lists);
   for (const part of ["checked", "trendColumn", "low", "high"] as const) {
     store.watch((state) => state[part], take);
   }
@@ -111,7 +123,8 @@ export function trendView(
     ),
     onShown(now) {
       shown = now;
-      show();
+      if (shown && !taken) take();
+      else show();
     },
   };
 }

@@ -3,6 +3,9 @@ import type { DecimalMark } from "../../measure/number-from-cell";
 import { say } from "../../messages/pane-catalogue";
 import { shownPercent } from "../kit/shown-number";
 
+/** Control limits from fewer results than this are said to be uncertain (common practice, from memory). */
+const ENOUGH = 20;
+
 /** What the chart of a trend shows, in sentences. */
 export function trendSentences(trend: Trend, decimal: DecimalMark): string[] {
   const { points, leftOut, limits, specification } = trend;
@@ -22,6 +25,9 @@ export function trendSentences(trend: Trend, decimal: DecimalMark): string[] {
           upper: shown(limits.upper),
         })
       : say("chart-needs-two-values"),
+    ...(limits && points.length < ENOUGH
+      ? [say("trend-few", { points: points.length, enough: ENOUGH })]
+      : []),
     ...(specification ? [specificationSentence(specification, shown)] : []),
     ...(compared && !specification ? [say("trend-specifications-differ")] : []),
     ...(compared ? [say("trend-outside", { outside })] : []),

@@ -29,6 +29,12 @@ test("the words say what the chart shows (NIST/SEMATECH 6.3.2.2)", () => {
   expect(said).toContain("Outside the specification: 3.");
 });
 
+test("control limits from few results are said to be uncertain", () => {
+  expect(trendSentences(trend!, ".").join(" ")).toMatch(/rest on 10 results only\. Below 20/);
+  const many = trends([...NIST, ...NIST].map((value, i) => testOf(value, i)));
+  expect(trendSentences(many[0]!, ".").join(" ")).not.toMatch(/results only/);
+});
+
 test("one test alone has no control limits, and that is said", () => {
   const said = trendSentences(trends([testOf(6, 0)])[0]!, ".");
   expect(said).toEqual([

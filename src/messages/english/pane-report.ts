@@ -1,0 +1,23 @@
+import type { Words } from "../sentence";
+
+/** What the report says. */
+export const paneReportMessages = {
+  "report-check-first": "Check a table first; then its report can be printed.",
+  "report-print": "Print",
+  "report-print-hint":
+    "If no window to print opens, write a results sheet on the page “Check” and print that.",
+  "report-title": "Check of field tests of fresh concrete",
+  "report-of": ({ address, tests }: Words<"address" | "tests">) => `${address}, ${tests} tests.`,
+  "report-tests": ({ counts }: Words<"counts">) => `Tests: ${counts}.`,
+  "report-specification": ({ counts }: Words<"counts">) =>
+    `Valid tests against the specification: ${counts}.`,
+  "report-no-specification": "No test was compared with a specification.",
+  "report-findings": ({ counts }: Words<"counts">) => `Findings: ${counts}.`,
+  "report-where": "Where",
+  "report-finding": "Finding",
+  "report-cut": ({ shown, left }: Words<"shown" | "left">) =>
+    `The first ${shown} findings are printed; ${left} more are on the results sheet.`,
+  "report-method": "Method",
+  "report-method-text":
+    "Air content by the volumetric method, as ASTM C173/C173M and AASHTO T 196 are understood here: final meter reading, less the correction for the alcohol, plus 1.00 % for each calibrated cup, reported to the nearest 0.25 %, halves to the even step. Some of the values behind it are from memory and wait to be compared with the standard in force.",
+} as const;

@@ -1,0 +1,101 @@
+import type { Words } from "../sentence";
+
+/** What the page about one test says. */
+export const paneTestMessages = {
+  "test-title-none": "One test",
+  "test-title": ({ row }: Words<"row">) => `The test in row ${row}`,
+  "test-title-sample": ({ row, sample }: Words<"row" | "sample">) =>
+    `The test in row ${row}, ${sample}`,
+  "test-check-first":
+    "Check a table and select a cell in one of its rows, or type the numbers of a test here.",
+  "test-select-row":
+    "Select a cell in a row of the checked table, or type the numbers of a test here.",
+  "test-is-void":
+    "This test is void: its result does not stand. What follows is what the numbers alone would give.",
+  "test-no-final-reading":
+    "The readings of this row do not give a final reading. Type one to see what it would give.",
+  "test-no-result":
+    "This row gives no result; see its findings. What follows takes what is missing as none.",
+  "test-inputs": "Try other numbers",
+  "test-changes-nothing": "Numbers typed here change nothing in the sheet.",
+  "test-reset": "Back to the record",
+  "test-input-reading": "Final reading, %",
+  "test-input-cups": "Calibrated cups",
+  "test-input-alcohol": "Alcohol, as 48 oz",
+  "test-input-low": "Low limit, %",
+  "test-input-high": "High limit, %",
+  "test-input-check": "Check test, %",
+  "test-input-deviation": "Your own deviation, %",
+  "test-no-limits": "Without limits there is nothing to compare the result with.",
+  "test-decides-nothing":
+    "A void or incomplete test decides nothing. Repeat it, or complete its record.",
+  "test-margin-inside": ({ amount }: Words<"amount">) =>
+    `It lies ${amount} % inside the nearer limit.`,
+  "test-margin-outside": ({ amount }: Words<"amount">) => `It lies ${amount} % outside the limit.`,
+  "test-margin-on-limit": "It lies on the limit, which is within.",
+  "test-chance-given": ({ chance, deviation }: Words<"chance" | "deviation">) =>
+    `The chance that the true air content lies within the limits is ${chance}, with the deviation of ${deviation} % that you gave.`,
+  "test-chance-published": ({
+    chance,
+    deviation,
+    method,
+    source,
+  }: Words<"chance" | "deviation" | "method" | "source">) =>
+    `The chance that the true air content lies within the limits is ${chance}, with a deviation of ${deviation} % of one result by ${method}. That figure is ${source}; you can give your own.`,
+  "test-decision-accept": "The check-test rule asks for nothing more: accept.",
+  "test-decision-accept-by-check": "The check test is within: by the check-test rule, accept.",
+  "test-decision-check":
+    "The check-test rule asks for a check test at once, on another portion of the same sample. The two results are not averaged.",
+  "test-decision-reject": "The check test is outside as well: by the check-test rule, reject.",
+
+  "steps-title": "Step by step",
+  "steps-step": "Step",
+  "steps-change": "Change",
+  "steps-value": "Air, %",
+  "steps-reading": "final reading",
+  "steps-alcohol": ({ amount, unit }: Words<"amount" | "unit">) =>
+    `correction for ${amount} ${unit} of alcohol`,
+  "steps-alcohol-between": ({ amount, unit }: Words<"amount" | "unit">) =>
+    `correction for ${amount} ${unit} of alcohol, read between two rows of the table`,
+  "steps-alcohol-none": "correction for alcohol, none recorded",
+  "steps-cups": ({ cups }: Words<"cups">) => `calibrated cups, ${cups}`,
+  "steps-rounding": "rounded to the nearest 0.25, halves to even",
+
+  "grid-title": "If the record were off by one step",
+  "grid-reading": "Reading differs by",
+  "grid-as-recorded": "as recorded",
+  "grid-cups": ({ cups }: Words<"cups">) => `cups: ${cups}`,
+  "grid-less-alcohol": ({ amount, unit }: Words<"amount" | "unit">) =>
+    `less alcohol: ${amount} ${unit}`,
+  "grid-more-alcohol": ({ amount, unit }: Words<"amount" | "unit">) =>
+    `more alcohol: ${amount} ${unit}`,
+  "grid-key": "Framed: as recorded. Underlined: another verdict than that.",
+
+  "turning-title": "How much it would take",
+  "turning-nothing": "No change of a single number would change the verdict.",
+  "turning-reading": ({
+    change,
+    to,
+    from,
+    air,
+    verdict,
+  }: Words<"change" | "to" | "from" | "air" | "verdict">) =>
+    `Reading ${change} % (${to} instead of ${from}): ${air} %, ${verdict}.`,
+  "turning-cups": ({
+    change,
+    to,
+    from,
+    air,
+    verdict,
+  }: Words<"change" | "to" | "from" | "air" | "verdict">) =>
+    `Cups ${change} (${to} instead of ${from}): ${air} %, ${verdict}.`,
+  "turning-alcohol": ({
+    change,
+    unit,
+    to,
+    from,
+    air,
+    verdict,
+  }: Words<"change" | "unit" | "to" | "from" | "air" | "verdict">) =>
+    `Alcohol ${change} ${unit} (${to} instead of ${from}): ${air} %, ${verdict}.`,
+} as const;
