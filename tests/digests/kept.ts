@@ -1,0 +1,46 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { Answer } from "./answers";
+import { INTENDED_CHANGES } from "./intended-changes";
+
+/** The digests of the first version's answers; they are never renewed. */
+export const FIRST = join(__dirname, "first-version.txt");
+
+/** The digests that have become others since, one a line: of, number, digest. */
+export const CHANGED = join(__dirname, "changed.txt");
+
+/** How long one digest is. */
+const LENGTH = 4;
+
+/** Digests as they are kept: one line for each kind of answer, its digests in order. */
+export function written(answers: readonly Answer[]): string {
+  const lines = new Map<string, string[]>();
+  for (const { of, digest } of answers) lines.set(of, [...(lines.get(of) ?? []), digest]);
+  return [...lines].map(([of, digests]) => `${of} ${digests.join("")}\n`).join("");
+}
+
+/** The first version's digest of an answer. */
+export function firstDigests(): (answer: Answer) => string {
+  const lines = new Map(
+    readFileSync(FIRST, "utf8")
+      .split("\n")
+      .map((line) => line.split(" ") as [of: string, digests: string]),
+  );
+  return ({ of, number }) => (lines.get(of) ?? "").slice(number * LENGTH, (number + 1) * LENGTH);
+}
+
+/** The digests that have changed, as they are kept. */
+export function writtenChanges(answers: readonly Answer[]): string {
+  const first = firstDigests();
+  return answers
+    .filter((answer) => answer.digest !== first(answer))
+    .map(({ of, number, digest }) => `${of} ${number} ${digest}\n`)
+    .join("");
+}
+
+/** Whether a change of an answer is one that is listed with its reason. */
+export function isIntended({ of, tags }: Answer): boolean {
+  return INTENDED_CHANGES.some(
+    (change) => change.of.includes(of) && (change.tag === "any" || tags.has(change.tag)),
+  );
+}
