@@ -3,14 +3,25 @@ import { ENGLISH_HELD_OUT } from "./english-held-out";
 import { ENGLISH_WORKED } from "./english-worked";
 import { FORMS_HELD_OUT } from "./forms-held-out";
 import { FORMS_WORKED } from "./forms-worked";
+import { FRENCH_HELD_OUT } from "./french-held-out";
+import { FRENCH_WORKED } from "./french-worked";
+import { GERMAN_HELD_OUT } from "./german-held-out";
+import { GERMAN_WORKED } from "./german-worked";
 import type { HeaderCase } from "./header-case";
+import { SPANISH_HELD_OUT } from "./spanish-held-out";
+import { SPANISH_WORKED } from "./spanish-worked";
 
 const LANGUAGES: readonly [
   language: string,
   least: number,
   worked: readonly HeaderCase[],
   heldOut: readonly HeaderCase[],
-][] = [["English", 60, ENGLISH_WORKED, ENGLISH_HELD_OUT]];
+][] = [
+  ["English", 60, ENGLISH_WORKED, ENGLISH_HELD_OUT],
+  ["Spanish", 30, SPANISH_WORKED, SPANISH_HELD_OUT],
+  ["French", 30, FRENCH_WORKED, FRENCH_HELD_OUT],
+  ["German", 30, GERMAN_WORKED, GERMAN_HELD_OUT],
+];
 
 const ALL = LANGUAGES.flatMap(([, , worked, heldOut]) => [...worked, ...heldOut]);
 
@@ -24,6 +35,10 @@ describe("the corpus of headers is whole", () => {
       expect(heldOut.length / count).toBeLessThan(0.4);
     },
   );
+
+  test("a hundred and fifty tables or more", () => {
+    expect(ALL.length).toBeGreaterThanOrEqual(150);
+  });
 
   test("no two tables have one name", () => {
     const names = ALL.map(({ name }) => name);
