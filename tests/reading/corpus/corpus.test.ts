@@ -10,6 +10,8 @@ import { GERMAN_WORKED } from "./german-worked";
 import type { HeaderCase } from "./header-case";
 import { SPANISH_HELD_OUT } from "./spanish-held-out";
 import { SPANISH_WORKED } from "./spanish-worked";
+import { TAILS } from "./tails";
+import { VALUES } from "./values";
 
 const LANGUAGES: readonly [
   language: string,
@@ -83,5 +85,33 @@ describe("the corpus of forms is whole", () => {
         expect(cells[row]![column]).toBe(value);
       }
     }
+  });
+});
+
+describe("the corpus of rows that are no tests is whole", () => {
+  test.each(TAILS.map((tail) => [tail.name, tail] as const))("%s", (_, { table, testRows }) => {
+    const width = table[0]!.length;
+    for (const row of table) expect(row).toHaveLength(width);
+    expect(testRows.length).toBeGreaterThanOrEqual(2);
+    expect(testRows.length).toBeLessThan(table.length);
+  });
+});
+
+describe("the corpus of values is whole", () => {
+  test("every value stands once, under its header and beside its column", () => {
+    const keys = VALUES.map(({ kind, written, header, column }) =>
+      JSON.stringify([kind, header, written, column]),
+    );
+    expect(keys).toEqual([...new Set(keys)]);
+  });
+
+  test("every kind is a field, a specification or a remark", () => {
+    const others = VALUES.map(({ kind }) => kind).filter((kind) => !(kind in FIELDS));
+    expect([...new Set(others)].sort()).toEqual(["remark", "specification"]);
+  });
+
+  test("what could be read two ways names two", () => {
+    const ways = VALUES.flatMap(({ reads }) => ("notRead" in reads ? [reads.notRead.length] : []));
+    expect([...new Set(ways)].sort()).toEqual([0, 2]);
   });
 });
