@@ -1,4 +1,5 @@
 import { acceptanceMessages } from "./english/acceptance";
+import { decisionMessages } from "./english/decisions";
 import { fieldsheetMessages } from "./english/fieldsheet";
 import { measureMessages } from "./english/measure";
 import { neighbouringTestsMessages } from "./english/neighbouring-tests";
@@ -14,6 +15,7 @@ import { filled, joined, type ValuesFor, type Words } from "./sentence";
 export const catalogue = {
   ...measureMessages,
   ...acceptanceMessages,
+  ...decisionMessages,
   ...volumetricAirMessages,
   ...fieldsheetMessages,
   ...ruleMessages,

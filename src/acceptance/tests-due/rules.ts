@@ -1,0 +1,59 @@
+import { issue, type Issue } from "../../measure/issue";
+import type { UnitSystem } from "../../measure/unit-system";
+
+/** How often concrete is tested, of one mix on one day. */
+export interface TestingRule {
+  readonly name: string;
+  readonly aliases: readonly RegExp[];
+  /** Tests on a day however small. */
+  readonly atLeast: number;
+  /** One test for each such volume, begun ones counted: yd³, m³. */
+  readonly eachVolume?: Readonly<Record<UnitSystem, number>>;
+  /** One test for each such area of slabs or walls, begun ones counted: ft², m². */
+  readonly eachArea?: Readonly<Record<UnitSystem, number>>;
+  /** `atLeast` holds for each such period of production, begun ones counted: hours. */
+  readonly eachHours?: number;
+  readonly source: string;
+}
+
+/**
+ * Every rule that is held; the first is taken where none is named. That a begun volume, area or
+ * period counts as a whole one is our own reading, on the safe side.
+ */
+export const TESTING_RULES: readonly TestingRule[] = [
+  {
+    name: "ACI 318-08",
+    aliases: [/aci|318|150/i],
+    atLeast: 1,
+    eachVolume: { us: 150, si: 110 },
+    eachArea: { us: 5000, si: 460 },
+    source:
+      "an article on ACI 318-08: once a day, once for each 150 yd³ (110 to 115 m³) and once for each 5,000 ft² (460 m²) of slabs or walls",
+  },
+  {
+    name: "100 yd3",
+    aliases: [/100|76/],
+    atLeast: 1,
+    eachVolume: { us: 100, si: 75 },
+    source: "common practice of project specifications; 75 m³ is our own pair",
+  },
+  {
+    name: "UFGS 03301A",
+    aliases: [/ufgs|0?3301|8|eight/i],
+    atLeast: 2,
+    eachHours: 8,
+    source:
+      "UFGS 03301A (older text): two air tests of each mix in each 8 hours of production, besides those with specimens",
+  },
+];
+
+/** The rule that a text names. Gives the issue `tests-rule-unknown`, which lists them. */
+export function testingRuleNamed(text: string): TestingRule | Issue {
+  const plain = text.trim().toLowerCase();
+  const found =
+    TESTING_RULES.find(({ name }) => name.toLowerCase() === plain) ??
+    TESTING_RULES.find(({ aliases }) => aliases.some((alias) => alias.test(plain)));
+  if (found) return found;
+  const names = TESTING_RULES.map(({ name }) => name).join(", ");
+  return issue("tests-rule-unknown", { value: text, names });
+}

@@ -1,0 +1,36 @@
+import type { Words } from "../sentence";
+
+/** Sentences about what follows a result: disposition, bias, tests due, registers, water. */
+export const decisionMessages = {
+  "disposition-rule-unknown": ({ value, names }: Words<"value" | "names">) =>
+    `“${value}” is not a rule that is held here. Give one of: ${names}.`,
+  "far-below-zero": ({ value }: Words<"value">) =>
+    `A result cannot lie ${value} outside. Give how far outside its limits is far outside, without a sign.`,
+  "left-below-zero": ({ value }: Words<"value">) =>
+    `${value} cannot be left. Give what is left of the time or the revolutions that the ticket allows, 0 for nothing.`,
+  "reading-not-decided":
+    "The reading is blank, and nothing bounds the air content without one. Give the final meter reading, or the first.",
+  "air-takes-all": ({ air }: Words<"air">) =>
+    `An air content of ${air} % leaves no concrete. Give a percentage from 0 to below 100.`,
+  "density-not-by-air": ({ density, reference }: Words<"density" | "reference">) =>
+    `Air alone cannot turn a density of ${reference} into ${density}. Give both in one unit, and look at both.`,
+  "nobody-to-compare":
+    "Nobody can be compared: no mix has tests by two. Give a column in which two or more names test the same mix.",
+  "tests-rule-unknown": ({ value, names }: Words<"value" | "names">) =>
+    `“${value}” is not a rule of testing that is held here. Give one of: ${names}.`,
+  "volumes-needed": ({ rule }: Words<"rule">) =>
+    `The rule “${rule}” counts by volume, and a volume is missing. Give the volume of each load.`,
+  "register-blank": "The register is blank. Give its ids and the dates of their last checks.",
+  "interval-not-whole": ({ value }: Words<"value">) =>
+    `An interval of ${value} months cannot be. Give whole months, 1 or more.`,
+  "register-current": "current",
+  "register-due": ({ days }: Words<"days">) =>
+    days === 0 ? "due today" : `due in ${days} ${days === 1 ? "day" : "days"}`,
+  "register-overdue": ({ days }: Words<"days">) =>
+    `overdue by ${days} ${days === 1 ? "day" : "days"}`,
+  "register-unknown": "unknown",
+  "exposure-without-limit": ({ value, classes }: Words<"value" | "classes">) =>
+    `“${value}” has no limit of w/cm in the table of ACI 318-19. It has: ${classes}; or give the limit as a number.`,
+  "water-cement-cannot-be": ({ ratio }: Words<"ratio">) =>
+    `A w/cm of ${ratio} cannot be. Give all water and the cementitious material for the same volume, in one unit of mass.`,
+} as const;
