@@ -11,7 +11,7 @@ const layers = JSON.parse(readFileSync(new URL("import-order.json", import.meta.
 const KNOWS_EXCEL = ["src/hosts/excel/**", "src/pane/taskpane.ts"];
 
 export default [
-  { ignores: ["dist/**", "coverage/**"] },
+  { ignores: ["dist/**", "release/**", "coverage/**"] },
   ...officeAddins.configs.recommended,
   {
     files: ["**/*.ts"],

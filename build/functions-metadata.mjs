@@ -1,5 +1,6 @@
 import CustomFunctionsMetadataPlugin from "custom-functions-metadata-plugin";
 import webpack from "webpack";
+import { anchorOf } from "./site/markdown.mjs";
 
 const FILE = "functions.json";
 
@@ -11,8 +12,13 @@ const FILE = "functions.json";
  * data type comes in as the plain value that its cell shows.
  */
 export class FunctionsMetadata {
-  /** @param {string[]} files The files that declare worksheet functions. */
-  constructor(files) {
+  /**
+   * @param {string[]} files The files that declare worksheet functions.
+   * @param {string} [address] Where the add-in is served, so that each function leads to its help. A
+   *   build for any host leaves the help out: Excel takes whole addresses only.
+   */
+  constructor(files, address) {
+    this.address = address;
     this.generator = new CustomFunctionsMetadataPlugin({ input: files, output: FILE });
   }
 
@@ -28,11 +34,18 @@ export class FunctionsMetadata {
         const generated = JSON.parse(assets[FILE].source().toString());
         const patched = {
           ...generated,
+          functions: generated.functions.map((declared) => this.withHelp(declared)),
           allowCustomDataForDataTypeAny: false,
           allowErrorForDataTypeAny: true,
         };
         compilation.updateAsset(FILE, new sources.RawSource(JSON.stringify(patched, null, 2)));
       });
     });
+  }
+
+  withHelp(declared) {
+    if (!this.address) return declared;
+    const anchor = anchorOf(`FRESH.${declared.name}`);
+    return { ...declared, helpUrl: `${this.address}/docs/functions.html#${anchor}` };
   }
 }

@@ -4,5 +4,8 @@
  */
 export const FOR_OTHER_SITES = { "Access-Control-Allow-Origin": "*" };
 
-/** A browser asks each time whether a file has changed, so that a new version is there at once. */
-export const ALWAYS_NEWEST = { "Cache-Control": "no-cache" };
+/**
+ * Long enough for Excel, which wants to keep the icons, and short enough for a new version to be seen
+ * within ten minutes.
+ */
+export const KEPT_SHORTLY = { "Cache-Control": "max-age=600" };

@@ -2,14 +2,22 @@ import CopyWebpackPlugin from "copy-webpack-plugin";
 import { EsbuildPlugin } from "esbuild-loader";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
-import { readdirSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { fileURLToPath } from "node:url";
+import { tsImport } from "tsx/esm/api";
 import webpack from "webpack";
+import { versionLine } from "./built-from.mjs";
 import { devServer, ReadyLine } from "./dev-server.mjs";
 import { examplesFile } from "./function-examples.mjs";
 import { FunctionsMetadata } from "./functions-metadata.mjs";
-import { addressFrom, manifestFor } from "./origin.mjs";
+import { Licences } from "./licences.mjs";
+import { addressFrom } from "./origin.mjs";
+import { docsPages } from "./site/docs-pages.mjs";
+import { EmitFiles } from "./site/emit-files.mjs";
+import { hostFiles } from "./site/host-files.mjs";
+import { escaped } from "./site/markdown.mjs";
+import { waysToInstall } from "./site/ways-to-install.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 const src = resolve(root, "src");
@@ -17,8 +25,22 @@ const functionFiles = readdirSync(resolve(src, "functions"))
   .filter((name) => name.endsWith(".ts"))
   .map((name) => resolve(src, "functions", name));
 const target = "es2022";
+const { LOCAL_ORIGIN, manifestFor } = await tsImport(
+  "../src/start-page/manifest-for.ts",
+  import.meta.url,
+);
 
-export default async (env, { mode }) => ({
+/**
+ * `--env origin=https://…` builds for that address, `--env anywhere` for any: the start page then makes
+ * the manifest. Without either the build is for this machine.
+ */
+export default async (env, { mode }) => {
+  const address = addressFrom(env.origin) ?? (env.anywhere ? undefined : LOCAL_ORIGIN);
+  const version = versionLine();
+  return configuration(env, mode, address, version);
+};
+
+const configuration = async (env, mode, address, version) => ({
   mode,
   context: root,
   // functions.js must run where there is neither a page nor a worker, so nothing is shared with it.
@@ -28,6 +50,8 @@ export default async (env, { mode }) => ({
     functions: functionFiles,
     taskpane: resolve(src, "pane/taskpane.ts"),
     workbench: resolve(src, "workbench/workbench.ts"),
+    "start-page": resolve(src, "start-page/start-page.ts"),
+    "from-elsewhere": resolve(src, "start-page/from-elsewhere.ts"),
   },
   output: { path: resolve(root, "dist"), filename: "[name].js", publicPath: "", clean: true },
   resolve: { extensions: [".ts", ".mjs", ".js"] },
@@ -40,17 +64,32 @@ export default async (env, { mode }) => ({
     ],
   },
   plugins: [
-    new FunctionsMetadata(functionFiles),
+    new FunctionsMetadata(functionFiles, address),
     new MiniCssExtractPlugin({ filename: "[name].css" }),
-    page("taskpane", "pane/taskpane.html", ["functions", "taskpane"]),
+    page("taskpane", "pane/taskpane.html", ["functions", "taskpane"], { version }),
     // The workbench loads functions.js itself, once it stands in for Excel.
-    page("workbench", "workbench/workbench.html", ["workbench"]),
+    page("workbench", "workbench/workbench.html", ["workbench"], { version }),
+    page("index", "start-page/index.html", ["start-page"], {
+      version,
+      ways: waysToInstall(resolve(root, "docs/install.md")),
+      manifest: escaped(readFileSync(resolve(root, "manifest.xml"), "utf8")),
+    }),
+    page("from-elsewhere", "start-page/from-elsewhere.html", ["from-elsewhere"]),
+    new EmitFiles(() => ({
+      ...hostFiles(),
+      ...docsPages(resolve(root, "docs"), version),
+    })),
+    new Licences(readFileSync(resolve(root, "LICENSE"), "utf8")),
     new CopyWebpackPlugin({
       patterns: [
         { from: "src/assets", to: "assets" },
         { from: "samples", to: "samples", noErrorOnMissing: true },
         { from: "src/functions/*.ts", to: "examples.json", transformAll: examplesFile },
-        { from: "manifest.xml", transform: (text) => manifestFor(text, addressFrom(env.origin)) },
+        { from: "docs/*.png" },
+        { from: "src/start-page/site.css", to: "docs" },
+        ...(address
+          ? [{ from: "manifest.xml", transform: (text) => manifestFor(`${text}`, address) }]
+          : []),
       ],
     }),
     withoutHyphenation(),
@@ -63,8 +102,10 @@ export default async (env, { mode }) => ({
   ...(env.WEBPACK_SERVE && { devServer: await devServer(Boolean(env.https)) }),
 });
 
-function page(name, template, chunks) {
+function page(name, template, chunks, words = {}) {
   return new HtmlWebpackPlugin({
+    ...words,
+    ...(words.version && { meta: { version: words.version } }),
     filename: `${name}.html`,
     template: resolve(src, template),
     chunks,

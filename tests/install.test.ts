@@ -23,9 +23,19 @@ test.each(ways.map((way) => [way.split("\n")[0], way]))("%s takes at most six st
   expect(steps.length).toBeLessThanOrEqual(6);
 });
 
+test.each(ways.map((way) => [way.split("\n")[0], way]))(
+  "%s: the clicks that are counted are those that are told",
+  (_, way) => {
+    const steps = way!.slice(way!.indexOf("\n1. "), way!.search(/\*\*\w+ should now see/));
+    const bold = steps.match(/\*\*[^*]+\*\*/g) ?? [];
+    expect(/^(\d+) clicks/m.exec(way!)?.[1]).toBe(String(bold.length));
+  },
+);
+
 test("says plainly that nobody tried it, and what to do about #NAME?", () => {
   expect(page).toMatch(/Nobody who made this add-in had Excel at hand/);
-  expect(page).toMatch(/^## When a cell shows `#NAME\?`$/m);
+  expect(page).toMatch(/^## When a cell shows `#NAME\?` or `#BUSY!`$/m);
+  expect(page).toMatch(/Press the button "Check field tests" once/);
 });
 
 test("the button has the name that the manifest gives it", () => {

@@ -12,6 +12,7 @@ import { reportView } from "./report/report-view";
 import { tabs } from "./kit/tabs";
 import { testView } from "./test/test-view";
 import { trendView } from "./trend/trend-view";
+import { versionLine } from "./kit/version-line";
 import "./pane.css";
 
 /**
@@ -44,6 +45,7 @@ export function mountPane(root: HTMLElement, host: SheetHost): void {
       element("div", { class: "head" }, pages.list, messagesView(store, commands.stop)),
       ...pages.panels,
       cautionsView("fresh-cautions"),
+      versionLine(),
     ),
   );
   host

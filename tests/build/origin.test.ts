@@ -1,8 +1,9 @@
 import { readFileSync } from "node:fs";
-import { addressFrom, manifestFor } from "../../build/origin.mjs";
+import { addressFrom } from "../../build/origin.mjs";
+import { addressOfPage, manifestFor } from "../../src/start-page/manifest-for";
 
 test.each([
-  [undefined, "https://localhost:3000"],
+  [undefined, undefined],
   ["https://tests.example.org", "https://tests.example.org"],
   ["https://tests.example.org/", "https://tests.example.org"],
   ["https://tests.example.org:8443", "https://tests.example.org:8443"],
@@ -23,7 +24,7 @@ describe.each([
   ["https://tests.example.org", "https://tests.example.org"],
   ["https://example.org/fresh", "https://example.org"],
 ])("the manifest for %s", (address, domain) => {
-  const manifest = manifestFor(readFileSync("manifest.xml"), address);
+  const manifest = manifestFor(readFileSync("manifest.xml", "utf8"), address);
 
   test("names every file there", () => {
     const files = [...manifest.matchAll(/DefaultValue="(https:[^"]*)"/g)].map((match) => match[1]);
@@ -42,4 +43,13 @@ test("a sign that XML keeps for itself is written as XML wants it", () => {
   expect(manifestFor('<a b="https://localhost:3000/x.png"/>', "https://example.org/a&b")).toBe(
     '<a b="https://example.org/a&amp;b/x.png"/>',
   );
+});
+
+test.each([
+  ["https://example.org/fresh/index.html", "https://example.org/fresh"],
+  ["https://example.org/fresh/", "https://example.org/fresh"],
+  ["https://example.org/?a=1", "https://example.org"],
+  ["https://example.org:8443/a/b/index.html#way", "https://example.org:8443/a/b"],
+])("the page %s belongs to the add-in at %s", (page, address) => {
+  expect(addressOfPage(page)).toBe(address);
 });

@@ -3,6 +3,7 @@ import type { Words } from "../sentence";
 /** What the task pane says and how its parts are labelled. */
 export const paneMessages = {
   "pane-title": "Fresh concrete",
+  "pane-version": ({ version }: Words<"version">) => `Fresh Concrete Functions, version ${version}`,
   "pane-pages": "Pages of the pane",
   "pane-page-check": "Check",
   "pane-page-test": "This test",
