@@ -10,7 +10,7 @@ import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync
 import { tmpdir } from "node:os";
 import { delimiter, join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { readWorkbook } from "../src/workbench/files/file-reader";
+import { readWorkbook } from "../src/files/workbook/read-workbook";
 import type { SampleSheet } from "./samples/sheet";
 import { DIFFERS, verificationSheets } from "./samples/verification/sheets";
 import { xlsxOf } from "./write-workbook";

@@ -1,5 +1,6 @@
 import { catalogue } from "./catalogue";
 import { cautionMessages } from "./english/cautions";
+import { fileMessages } from "./english/files";
 import { hostMessages } from "./english/hosts";
 import { paneMessages } from "./english/pane";
 import { paneReportMessages } from "./english/pane-report";
@@ -16,6 +17,7 @@ export const everySentence = {
   ...paneTrendMessages,
   ...paneReportMessages,
   ...cautionMessages,
+  ...fileMessages,
   ...hostMessages,
   ...workbenchMessages,
 } as const;

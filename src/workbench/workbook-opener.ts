@@ -42,12 +42,12 @@ export class WorkbookOpener {
   /** Opens the day of tests that comes with the workbench. */
   async sample(): Promise<void> {
     if (!this.sampleBytes) throw new Error(`${SAMPLE} is not loaded`);
-    this.show(await openFile(SAMPLE, this.sampleBytes));
+    this.show((await openFile(SAMPLE, this.sampleBytes)).data);
   }
 
   /** Opens a file of the user's. @throws Problem of `openFile`; the workbook that is open stays. */
   async file(file: File): Promise<void> {
-    this.show(await openFile(file.name, new Uint8Array(await file.arrayBuffer())));
+    this.show((await openFile(file.name, new Uint8Array(await file.arrayBuffer()))).data);
   }
 
   private show(workbook: Partial<IWorkbookData>): void {

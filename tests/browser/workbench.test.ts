@@ -111,7 +111,7 @@ test("a file that cannot be read is said, and the open workbook stays", async ()
     mimeType: "application/octet-stream",
     buffer: Buffer.from("not a workbook"),
   });
-  await workbench.untilSaid("“picture.xlsx” cannot be read");
+  await workbench.untilSaid("“picture.xlsx” is no spreadsheet");
   expect(await workbench.shown("B2")).toBe("5.25");
 });
 

@@ -5,7 +5,7 @@ import { dayOfTestsSheets } from "../../scripts/samples/day-of-tests-sheets";
 import { sampleFiles } from "../../scripts/samples/sample-files";
 import { addressOf } from "../../scripts/samples/sheet";
 import { storedFormula } from "../../scripts/write-workbook";
-import { readWorkbook } from "../../src/workbench/files/file-reader";
+import { readWorkbook } from "../../src/files/workbook/read-workbook";
 
 const committed = (name: string) => readFileSync(`samples/${name}`);
 

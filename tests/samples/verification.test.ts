@@ -3,7 +3,7 @@ import type { SampleSheet } from "../../scripts/samples/sheet";
 import { CASES, WITHOUT_ORDINARY_FORMULA } from "../../scripts/samples/verification/cases";
 import { verificationSheets } from "../../scripts/samples/verification/sheets";
 import { xlsxOf } from "../../scripts/write-workbook";
-import { readWorkbook } from "../../src/workbench/files/file-reader";
+import { readWorkbook } from "../../src/files/workbook/read-workbook";
 import recorded from "../functions/functions-record.json";
 import { bundledEngine } from "./bundled-engine";
 

@@ -10,7 +10,8 @@ jest.mock("@univerjs/core", () =>
 const csv = (text: string, encoding: BufferEncoding = "utf8") => Buffer.from(text, encoding);
 
 async function cellsOf(name: string, bytes: Uint8Array) {
-  const { sheets = {}, sheetOrder = [] } = await openFile(name, bytes);
+  const { data } = await openFile(name, bytes);
+  const { sheets = {}, sheetOrder = [] } = data;
   return sheets[sheetOrder[0]!]!.cellData!;
 }
 
@@ -100,7 +101,7 @@ test("the sample opens, and cells that a formula fills are left to it", async ()
 });
 
 test.each([
-  ["notes.xlsx", Buffer.from("not a workbook"), "file-not-read"],
+  ["notes.xlsx", Buffer.from("not a workbook"), "file-of-another-kind"],
   ["empty.csv", Buffer.from(""), "file-empty"],
 ])("%s is refused with a sentence", async (name, bytes, id) => {
   await expect(openFile(name, bytes)).rejects.toMatchObject({ id });

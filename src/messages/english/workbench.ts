@@ -10,11 +10,6 @@ export const workbenchMessages = {
     `${name} needs more: ${needed}. Give a value or a cell for each.`,
   "arguments-too-many": ({ name, count, taken }: Words<"name" | "count" | "taken">) =>
     `${name} is given ${count} values and takes only these: ${taken}.`,
-  "file-not-read": ({ name }: Words<"name">) =>
-    `“${name}” cannot be read. Choose a workbook saved as .xlsx, or a .csv file with one row a line.`,
-  "file-empty": ({ name }: Words<"name">) => `“${name}” holds no cells. Choose another file.`,
-  "file-too-large": ({ name, rows, most }: Words<"name" | "rows" | "most">) =>
-    `“${name}” holds ${rows} rows, more than the ${most} that the workbench takes. Use the add-in in Excel.`,
   "changes-would-be-lost":
     "The workbook has been changed, and the workbench saves nothing. Open another one and lose the changes?",
   "workbench-not-started":

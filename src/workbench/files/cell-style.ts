@@ -5,7 +5,7 @@ import {
   WrapStrategy,
   type IStyleData,
 } from "@univerjs/core";
-import { webColor, type FileStyle } from "./file-reader";
+import { webColor, type FileStyle } from "../../files/workbook/stored-values";
 
 const ACROSS: Readonly<Record<string, HorizontalAlign>> = {
   left: HorizontalAlign.LEFT,

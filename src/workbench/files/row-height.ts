@@ -1,4 +1,4 @@
-import type { FileSheet } from "./file-reader";
+import type { FileSheet } from "../../files/workbook/read-workbook";
 
 /** Pixels. */
 const LINE_HEIGHT = 20;

@@ -6,8 +6,10 @@ import {
   type IWorkbookData,
   type IWorksheetData,
 } from "@univerjs/core";
+import { blockOf } from "../../files/workbook/cell-reference";
+import type { FileCell, FileSheet, FileWorkbook } from "../../files/workbook/read-workbook";
+import { serialOf } from "../../files/workbook/stored-values";
 import { cellStyle } from "./cell-style";
-import { serialOf, type FileCell, type FileSheet, type FileWorkbook } from "./file-reader";
 import { writtenFormula } from "./formula-text";
 import { heightOfRow } from "./row-height";
 
@@ -122,20 +124,16 @@ function contentOf(value: FileCell["value"]): ICellData | undefined {
 /** Cells that only show a part of another cell's result: the formula fills them again by itself. */
 function cellsOfSpills(sheet: FileSheet): Set<string> {
   const spilled = new Set<string>();
-  for (const [key, { formulaType, formulaRef }] of sheet.cells ?? [])
-    if (formulaType === "array" && formulaRef)
-      for (const covered of keysOf(formulaRef)) if (covered !== key) spilled.add(covered);
+  for (const [key, { formulaType, formulaRef }] of sheet.cells ?? []) {
+    const block = formulaType === "array" && formulaRef ? blockOf(formulaRef) : undefined;
+    if (!block) continue;
+    // A formula may claim more cells than the sheet holds.
+    const bottom = Math.min(block.bottom, sheet.rows.length - 1);
+    for (let row = block.top; row <= bottom; row++) {
+      const right = Math.min(block.right, sheet.rows[row]!.length - 1);
+      for (let column = block.left; column <= right; column++) spilled.add(`${row},${column}`);
+    }
+    spilled.delete(key);
+  }
   return spilled;
-}
-
-function* keysOf(reference: string): Generator<string> {
-  const [first, last = first] = reference.split(":").map(position);
-  for (let row = first!.row; row <= last!.row; row++)
-    for (let column = first!.column; column <= last!.column; column++) yield `${row},${column}`;
-}
-
-function position(address: string): { row: number; column: number } {
-  const [, letters = "A", digits = "1"] = /^\$?([A-Z]+)\$?(\d+)$/.exec(address) ?? [];
-  const column = [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
-  return { row: Number(digits) - 1, column: column - 1 };
 }
