@@ -1,6 +1,6 @@
 import type { BorderlineTest } from "../acceptance/borderline-test";
 import type { AlcoholUnit } from "../methods/volumetric-air/alcohol-correction";
-import type { JudgedRow } from "./judged-row";
+import type { DecidedTest } from "./judged-test";
 
 /**
  * The test of a row as it is looked at from all sides; `undefined` where the row gives no result,
@@ -10,7 +10,7 @@ import type { JudgedRow } from "./judged-row";
  * @param unit Unit of alcohol to begin with where the sheet records none.
  */
 export function borderlineTestOf(
-  { finalReading, result, values, limits }: JudgedRow,
+  { finalReading, result, values, limits }: DecidedTest,
   unit: AlcoholUnit = "oz",
 ): BorderlineTest | undefined {
   if (finalReading === undefined || result === undefined) return undefined;

@@ -1,10 +1,12 @@
 import type { Verdict } from "../acceptance/limits";
 import type { Columns } from "../reading/column-place";
-import type { JudgedRow, TestState } from "./judged-row";
+import type { SheetReading } from "../reading/sheet-reading";
+import type { DecidedTest, TestState } from "./judged-test";
 import type { Finding } from "./rule";
 
 /** What a check says about one row. */
 export interface RowResult {
+  /** Position of the test in the reading, from 0. */
   readonly row: number;
   /** The row's own id: its sample, else its load; "" when it has neither. */
   readonly sample: string;
@@ -13,15 +15,30 @@ export interface RowResult {
   readonly air?: number;
   /** Against the specification; absent without limits or air. */
   readonly specification?: Verdict;
+  /** What was found in this test, and what was found of the sheet as a whole that changes it. */
   readonly findings: readonly Finding[];
-  /** The row as read and judged, for whoever wants to show the steps. */
-  readonly judged: JudgedRow;
+  /** The test as read and judged, for whoever wants to show the steps. */
+  readonly judged: DecidedTest;
 }
 
-/** What a check says about a table. */
+/** What a check says about the tests of a sheet. */
 export interface CheckResult {
+  readonly reading: SheetReading;
+  /** The fields that were found; those of the reading. */
   readonly columns: Columns;
   readonly rows: readonly RowResult[];
-  /** Every finding: those of the sheet as a whole first, then row by row. */
+  /** Every finding once: those of the sheet as a whole first, then test by test. */
   readonly findings: readonly Finding[];
+  /** What was not looked at, because the sheet does not record it. */
+  readonly notLookedAt: readonly NotLookedAt[];
 }
+
+/** Something that the method asks for and the sheet does not record. */
+export type NotLookedAt =
+  | "second reading"
+  | "alcohol"
+  | "foam"
+  | "time to settle"
+  | "undisturbed concrete"
+  | "leak"
+  | "limits";

@@ -1,17 +1,17 @@
 import { compareWithLimits } from "../acceptance/limits";
-import type { JudgedRow } from "./judged-row";
+import type { DecidedTest } from "./judged-test";
 import { nextTestOfSample } from "./same-sample";
 
 /** A result outside its limits and the check test that was made of it, if any. */
 export interface CheckedFailure {
-  readonly first: JudgedRow;
-  readonly check?: JudgedRow;
+  readonly first: DecidedTest;
+  readonly check?: DecidedTest;
 }
 
 /** Every valid result outside its limits, each with the next valid test of the same sample. */
-export function checkedFailures(rows: readonly JudgedRow[]): CheckedFailure[] {
+export function checkedFailures(rows: readonly DecidedTest[]): CheckedFailure[] {
   const next = nextTestOfSample(rows);
-  const checks = new Set<JudgedRow>();
+  const checks = new Set<DecidedTest>();
   return rows.filter(isOutside).flatMap((first) => {
     // A check test that fails as well is the end: it asks for no check of its own.
     if (checks.has(first)) return [];
@@ -23,7 +23,7 @@ export function checkedFailures(rows: readonly JudgedRow[]): CheckedFailure[] {
 }
 
 /** Whether a valid result lies outside the limits of its row. */
-export function isOutside({ state, result, limits: { low, high } }: JudgedRow): boolean {
+export function isOutside({ state, result, limits: { low, high } }: DecidedTest): boolean {
   if (state !== "valid" || !result) return false;
   return compareWithLimits(result.air, low, high) !== "within";
 }

@@ -1,4 +1,4 @@
-import type { JudgedRow } from "./judged-row";
+import type { DecidedTest } from "./judged-test";
 
 /**
  * The first row of each thing found, for what is one cause however many tests rest on it: a bowl, a
@@ -7,8 +7,8 @@ import type { JudgedRow } from "./judged-row";
  * @param find What is found in a row; `undefined` where nothing is.
  */
 export function firstOfEach<T extends string | number>(
-  rows: readonly JudgedRow[],
-  find: (row: JudgedRow) => T | undefined,
+  rows: readonly DecidedTest[],
+  find: (row: DecidedTest) => T | undefined,
 ): { readonly row: number; readonly found: T }[] {
   const first = new Map<T, number>();
   for (const row of rows) {

@@ -28,10 +28,10 @@ export function findingsList(result: CheckResult): Cell[][] {
   return [FINDINGS_HEADER, ...(lines.length > 0 ? lines : [nothing])];
 }
 
-function findingLine(finding: Finding, { rows, columns }: CheckResult): Cell[] {
+function findingLine(finding: Finding, { rows, columns, reading }: CheckResult): Cell[] {
   const { row, field, rule, weight } = finding;
   const result: RowResult | undefined = row === null ? undefined : rows[row];
-  const cell = field === null ? null : (result?.judged.cells[field] ?? null);
+  const cell = field === null ? null : (row === null ? null : reading.cell(row, field));
   return [
     row === null ? "sheet" : row + 1,
     result?.sample ?? "",

@@ -1,8 +1,9 @@
-import type { MessageValues } from "../measure/problem";
-import type { SentenceId } from "../messages/catalogue";
+import type { catalogue, SentenceId } from "../messages/catalogue";
+import type { ValuesFor, Words } from "../messages/sentence";
 import type { FieldId } from "../reading/fields";
-import type { JudgedRow } from "./judged-row";
-import type { SheetContext } from "./sheet-context";
+import type { SheetReading } from "../reading/sheet-reading";
+import type { DecidedTest, JudgedTest } from "./judged-test";
+import type { SheetTests } from "./sheet-tests";
 
 /**
  * What a finding weighs: `void`, the test does not stand; `error`, the record is wrong; `doubt`,
@@ -11,50 +12,131 @@ import type { SheetContext } from "./sheet-context";
 export type Weight = "void" | "error" | "doubt" | "note";
 export const WEIGHTS: readonly Weight[] = ["void", "error", "doubt", "note"];
 
-/** What a rule says about one row, or about the sheet as a whole when `row` is null. */
-export interface Remark {
-  /** The cell to point at; null for the row as a whole. */
+/** A sentence and its values; the first one that a rule declares is meant where none is named. */
+type Said<Id extends SentenceId, First> = {
+  [I in Id]: (I extends First ? { readonly say?: I } : { readonly say: I }) &
+    (ValuesFor<typeof catalogue, I> extends [infer V]
+      ? { readonly values: V }
+      : { readonly values?: undefined });
+}[Id];
+
+/** What a rule says about one test, in one of the sentences that it declares. */
+export type RemarkIn<Says extends readonly SentenceId[]> = {
+  /** The cell to point at; null for the test as a whole. */
   readonly field: FieldId | null;
-  /** The sentence; the one with the rule's own id when left out. */
-  readonly say?: SentenceId;
-  readonly values?: MessageValues;
   /** A finding id of its own, such as the slip behind a wrong result; the rule's id when left out. */
+  readonly as?: string;
+} & Said<Says[number], Says[0]>;
+
+/** The same for a sentence that is always named. */
+export type RemarkNaming<Id extends SentenceId> = {
+  readonly field: FieldId | null;
+  readonly as?: string;
+} & Said<Id, never>;
+
+/** What a rule that looks across the sheet says, about a test or, with null, the sheet as a whole. */
+export type RemarkAtIn<Says extends readonly SentenceId[]> = RemarkIn<Says> & {
+  readonly row: number | null;
+};
+
+/** A remark of any rule. */
+export interface Remark {
+  readonly field: FieldId | null;
+  readonly say?: SentenceId;
+  readonly values?: Words;
   readonly as?: string;
 }
 
-/** A remark of a rule that looks across rows. */
-export interface RemarkAt extends Remark {
-  readonly row: number | null;
-}
-
-/** One check of a field sheet. */
-export interface Rule {
-  /** Plain words with hyphens; also the id of its sentence. */
-  readonly id: SentenceId;
-  readonly weight: Weight;
-  /** Fields that must have a column for the rule to speak at all. */
+interface Declared<Says extends readonly SentenceId[] = readonly SentenceId[]> {
+  /** Plain words with hyphens. */
+  readonly id: string;
+  /** Fields that must be in the sheet for the rule to speak at all. */
   readonly needs: readonly FieldId[];
-  /** Fields of which one at least must have a column as well. */
+  /** Fields of which one at least must be in the sheet as well. */
   readonly needsOneOf?: readonly FieldId[];
-  /** Whether it also looks at a row whose test was made by another method. */
-  readonly anyMethod?: true;
+  /** Every sentence that it can say; the first is the one that it says unless it names another. */
+  readonly says: Says;
+  /** Rules that go first: where one of them speaks of the same cell, this one is silent. */
+  readonly yieldsTo?: readonly string[];
   /** What the rule rests on, in our own words, with the source and how far it is trusted. */
   readonly basis: string;
-  /** Looks at one row that is not blank. */
-  readonly look?: (row: JudgedRow, sheet: SheetContext) => Remark | readonly Remark[] | undefined;
-  /** Looks at all rows together, once the state of each test is known. */
-  readonly lookAcross?: (rows: readonly JudgedRow[], sheet: SheetContext) => readonly RemarkAt[];
 }
 
-/** One thing found. Plain data: the words are put on by `findingSentence`. */
+interface LooksAtATest {
+  /** Whether it also looks at a test that was made by another method. */
+  readonly anyMethod?: true;
+}
+
+type Said0 = Remark | readonly Remark[] | undefined;
+type SaidIn<Says extends readonly SentenceId[]> =
+  RemarkIn<Says> | readonly RemarkIn<Says>[] | undefined;
+
+/** A rule that voids a test. It looks before it is known whether the test stands. */
+export interface VoidRule extends Declared, LooksAtATest {
+  readonly kind: "voids a test";
+  readonly weight: "void";
+  readonly look: (test: JudgedTest, sheet: SheetReading) => Said0;
+}
+
+/** A rule that looks at one test, once it is known whether it stands. */
+export interface TestRule extends Declared, LooksAtATest {
+  readonly kind: "looks at a test";
+  readonly weight: Exclude<Weight, "void">;
+  readonly look: (test: DecidedTest, sheet: SheetReading) => Said0;
+}
+
+/** A rule that looks across the sheet. */
+export interface SheetRule extends Declared {
+  readonly kind: "looks across the sheet";
+  readonly weight: Exclude<Weight, "void">;
+  /** Whether what it says of the sheet as a whole changes the air of every test. */
+  readonly touchesEveryTest?: true;
+  readonly look: (tests: SheetTests, sheet: SheetReading) => Iterable<Remark & { row: number | null }>;
+}
+
+export type Rule = VoidRule | TestRule | SheetRule;
+
+type Given<R extends Rule, Says extends readonly SentenceId[], Look> = Omit<
+  R,
+  "kind" | "weight" | "look" | "says"
+> & { readonly says: Says; readonly look: Look };
+
+/** Declares a rule that voids a test. What it says is checked against the sentences it declares. */
+export function voidRule<const Says extends readonly SentenceId[]>(
+  rule: Given<VoidRule, Says, (test: JudgedTest, sheet: SheetReading) => SaidIn<Says>>,
+): VoidRule {
+  return { kind: "voids a test", weight: "void", ...rule } as VoidRule;
+}
+
+/** Declares a rule that looks at one test. */
+export function testRule<const Says extends readonly SentenceId[]>(
+  rule: Given<TestRule, Says, (test: DecidedTest, sheet: SheetReading) => SaidIn<Says>> &
+    Pick<TestRule, "weight">,
+): TestRule {
+  return { kind: "looks at a test", ...rule } as TestRule;
+}
+
+/** Declares a rule that looks across the sheet. */
+export function sheetRule<const Says extends readonly SentenceId[]>(
+  rule: Given<
+    SheetRule,
+    Says,
+    (tests: SheetTests, sheet: SheetReading) => Iterable<RemarkAtIn<Says>>
+  > &
+    Pick<SheetRule, "weight">,
+): SheetRule {
+  return { kind: "looks across the sheet", ...rule } as SheetRule;
+}
+
+/** One thing found. Plain data: the words are put on by `findingSentence`, the address by the edge. */
 export interface Finding {
-  /** Position of the row in the table, from 0; null for the sheet as a whole. */
+  /** Position of the test in the reading, from 0; null for the sheet as a whole. */
   readonly row: number | null;
-  /** Position of the column in the table, from 0; null where no one cell is meant. */
-  readonly column: number | null;
   readonly field: FieldId | null;
+  /** Position of a column that is no field, where the finding is about one. */
+  readonly column?: number;
   readonly rule: string;
   readonly weight: Weight;
   readonly say: SentenceId;
-  readonly values: MessageValues;
+  readonly values: Words;
 }

@@ -1,8 +1,11 @@
-import type { FieldValues } from "./record";
-import type { JudgedRow } from "./judged-row";
+import type { FieldValues } from "../reading/record";
+import type { DecidedTest } from "./judged-test";
 
 /** What people put behind a sample's id for a further test of it: "S-10C", "S-10 repeat", "S-10b2". */
 const FURTHER_TEST = /^(.*\d)[\s_/-]*(?:r|rep|repeat|retest|re-test|c|chk|check|[a-d])\d?$/;
+
+/** The next test of the same sample, for each test that has one. */
+export type NextTest = ReadonlyMap<DecidedTest, DecidedTest>;
 
 /**
  * Finds for each test the next one of the same sample.
@@ -14,10 +17,10 @@ const FURTHER_TEST = /^(.*\d)[\s_/-]*(?:r|rep|repeat|retest|re-test|c|chk|check|
  * @param rows All rows in the order of the sheet.
  * @returns The next test for each one that has a next.
  */
-export function nextTestOfSample(rows: readonly JudgedRow[]): ReadonlyMap<JudgedRow, JudgedRow> {
-  const next = new Map<JudgedRow, JudgedRow>();
-  const lastOfSample = new Map<string, JudgedRow>();
-  let before: JudgedRow | undefined;
+export function nextTestOfSample(rows: readonly DecidedTest[]): NextTest {
+  const next = new Map<DecidedTest, DecidedTest>();
+  const lastOfSample = new Map<string, DecidedTest>();
+  let before: DecidedTest | undefined;
   for (const row of rows) {
     if (row.blank) continue;
     const names = sampleNames(row.values);

@@ -1,5 +1,5 @@
 import type { AlcoholAmount } from "../../methods/volumetric-air/alcohol-correction";
-import type { JudgedRow } from "../judged-row";
+import type { JudgedTest } from "../judged-test";
 import { readingsTaken } from "../reading-fields";
 
 /** A reported air content that is not what the record gives, with all that may explain it. */
@@ -22,7 +22,7 @@ export interface WrongResult {
 }
 
 /** What the diagnosis looks at in a row; `undefined` for a row without a result or a reported air. */
-export function wrongResultOf(row: JudgedRow): WrongResult | undefined {
+export function wrongResultOf(row: JudgedTest): WrongResult | undefined {
   const { result, values } = row;
   if (!result || values.air === undefined) return undefined;
   return {

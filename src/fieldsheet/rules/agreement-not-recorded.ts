@@ -1,16 +1,17 @@
 import { readingsAgree } from "../../methods/volumetric-air/meter-reading";
-import { singleReadingField } from "../judge-row";
-import type { JudgedRow } from "../judged-row";
-import type { Rule } from "../rule";
+import { singleReadingField } from "../judge-test";
+import type { DecidedTest } from "../judged-test";
+import { sheetRule } from "../rule";
 
 /** Only one reading of each test is in the sheet, or a first and a final one that lie too far apart. */
-export const agreementNotRecorded: Rule = {
+export const agreementNotRecorded = sheetRule({
   id: "agreement-not-recorded",
   weight: "doubt",
   needs: [],
+  says: ["agreement-not-recorded", "readings-between-missing"],
   basis:
     "A reading is final when another, taken after rolling again, agrees with it within 0.25 % (a meter maker's manual, 2019, describing ASTM C173); one reading alone does not show that.",
-  lookAcross(rows, sheet) {
+  look({ all: rows }, sheet) {
     const field = singleReadingField(sheet);
     if (!field) return [];
     if (field === "final" && sheet.has("first")) {
@@ -22,10 +23,10 @@ export const agreementNotRecorded: Rule = {
     const tested = rows.some(({ blank }) => !blank);
     return tested ? [{ row: null, field }] : [];
   },
-};
+});
 
 /** Whether the final reading cannot be the second one, because the first does not agree with it. */
-function readingsApart({ otherMethod, values: { first, final } }: JudgedRow): boolean {
+function readingsApart({ otherMethod, values: { first, final } }: DecidedTest): boolean {
   if (otherMethod || first === undefined || final === undefined) return false;
   return !readingsAgree(first, final);
 }

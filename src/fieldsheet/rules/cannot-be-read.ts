@@ -1,23 +1,28 @@
-import type { FieldId } from "../../reading/fields";
-import type { Rule } from "../rule";
-import { alcoholUnitMissing } from "./alcohol-unit-missing";
-import { notANumber } from "./not-a-number";
+import { testRule } from "../rule";
+import { unreadableAs } from "../unreadable-as";
 
-const TOLD_BY_OTHERS = [notANumber, alcoholUnitMissing];
+const SAYS = [
+  "cell-error",
+  "not-a-date",
+  "date-is-unclear",
+  "not-a-time",
+  "not-yes-or-no",
+  "aggregate-size-cannot-be",
+  "size-looks-like-date",
+  "value-cannot-be",
+  "value-in-other-system",
+  "comma-is-unclear",
+  "not-a-number",
+] as const;
 
 /** A date, a time, a yes or no, a size or a name that cannot be read as one. */
-export const cannotBeRead: Rule = {
+export const cannotBeRead = testRule({
   id: "cannot-be-read",
   weight: "error",
   needs: [],
   anyMethod: true,
+  says: SAYS,
+  yieldsTo: ["not-a-number", "alcohol-unit-missing"],
   basis: "A cell that cannot be read one way only is not read at all (our own rule).",
-  look(row, sheet) {
-    const told = TOLD_BY_OTHERS.flatMap((rule) => rule.look?.(row, sheet) ?? []);
-    return Object.entries(row.unreadable).flatMap(([name, problem]) => {
-      const field = name as FieldId;
-      if (told.some((remark) => remark.field === field)) return [];
-      return [{ field, say: problem.issue.id, values: problem.values }];
-    });
-  },
-};
+  look: ({ unreadable }) => unreadableAs(unreadable, SAYS),
+});

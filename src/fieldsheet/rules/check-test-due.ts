@@ -1,17 +1,18 @@
 import { checkedFailures } from "../check-tests";
-import type { Rule } from "../rule";
+import { sheetRule } from "../rule";
 
 /** A result outside the limits that no check test followed. */
-export const checkTestDue: Rule = {
+export const checkTestDue = sheetRule({
   id: "check-test-due",
   weight: "doubt",
   needs: [],
   needsOneOf: ["sample", "load", "checkOf"],
+  says: ["check-test-due"],
   basis:
     "A result outside the limits calls at once for a check test on another portion of the same sample (a trade article quoting ASTM C94; C94-98).",
-  lookAcross(rows, sheet) {
+  look({ all: rows }, sheet) {
     return checkedFailures(rows)
       .filter(({ check }) => !check)
       .map(({ first: { row } }) => ({ row, field: sheet.has("sample") ? "sample" : null }));
   },
-};
+});

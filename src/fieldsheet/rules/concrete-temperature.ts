@@ -2,14 +2,15 @@ import { compareWithLimits } from "../../acceptance/limits";
 import { QUANTITIES } from "../../measure/plausible";
 import { systemOf } from "../../measure/system-of-value";
 import { USUAL_TEMPERATURES } from "../../methods/concrete-temperature/temperature-limits";
-import type { Rule } from "../rule";
+import { testRule } from "../rule";
 
 /** Concrete that is too warm or too cold. */
-export const concreteTemperature: Rule = {
+export const concreteTemperature = testRule({
   id: "concrete-temperature",
   weight: "doubt",
   needs: ["concreteTemperature"],
   anyMethod: true,
+  says: ["concrete-too-cold", "concrete-too-warm"],
   basis:
     "Where the sheet says nothing else, concrete is placed at no more than 95 °F (35 °C) in hot weather (from memory, ACI 305.1) and at no less than 40 °F (5 °C) in cold weather even in the thickest section (from memory, ASTM C94).",
   look({ values }) {
@@ -34,4 +35,4 @@ export const concreteTemperature: Rule = {
       },
     };
   },
-};
+});

@@ -2,13 +2,14 @@ import { exact } from "../../measure/rounding";
 import { CUP_PERCENT } from "../../methods/volumetric-air/calibrated-cups";
 import { SCALE_END } from "../../methods/volumetric-air/meter-reading";
 import { readingsTaken } from "../reading-fields";
-import type { Rule } from "../rule";
+import { testRule } from "../rule";
 
 /** Cups of water, although the level would have stood on the scale without them. */
-export const cupsNotNeeded: Rule = {
+export const cupsNotNeeded = testRule({
   id: "cups-not-needed",
   weight: "doubt",
   needs: ["cups"],
+  says: ["cups-not-needed"],
   basis:
     "Calibrated cups are added only when the level lies beyond the scale, which reaches at least to 9 % (a meter maker's manual, 2019, describing ASTM C173; Louisiana DOTD TR 202, 2008). Cups without need are often cups miscounted.",
   look(row) {
@@ -19,4 +20,4 @@ export const cupsNotNeeded: Rule = {
     if (level > SCALE_END) return undefined;
     return { field: "cups", values: { cups, level, end: SCALE_END } };
   },
-};
+});

@@ -2,15 +2,16 @@ import { compareWithLimits } from "../../acceptance/limits";
 import { QUANTITIES } from "../../measure/plausible";
 import { systemOf } from "../../measure/system-of-value";
 import { FRESH_DENSITY_TOLERANCE } from "../../methods/lightweight-density/fresh-density-tolerance";
-import type { Rule } from "../rule";
+import { testRule } from "../rule";
 
 /** A fresh density that lies outside what is specified for it. */
-export const densityOutsideSpecification: Rule = {
+export const densityOutsideSpecification = testRule({
   id: "density-outside-specification",
   weight: "doubt",
   needs: ["density"],
   needsOneOf: ["densityTarget", "densityLow", "densityHigh"],
   anyMethod: true,
+  says: ["density-below-specification", "density-above-specification"],
   basis:
     "The fresh density is judged on ASTM C138 (ASTM C567); where only a density is specified, 3 lb/ft³ either way are usual (common practice), 50 kg/m³ in SI (our own pair). A density on a limit is within.",
   look({ values: { density, densityTarget: target, densityLow, densityHigh } }, { columns }) {
@@ -36,4 +37,4 @@ export const densityOutsideSpecification: Rule = {
       },
     };
   },
-};
+});

@@ -5,16 +5,17 @@ import {
   humidityFromShare,
   TAKE_CARE_FROM,
 } from "../../methods/evaporation/evaporation";
-import type { Rule } from "../rule";
+import { testRule } from "../rule";
 
 const UNITS = { us: "lb/ft²/h", si: "kg/m²/h" } as const;
 
 /** Weather in which the surface of the concrete dries fast. */
-export const evaporationHigh: Rule = {
+export const evaporationHigh = testRule({
   id: "evaporation-high",
   weight: "note",
   needs: ["concreteTemperature", "airTemperature", "humidity", "wind"],
   anyMethod: true,
+  says: ["evaporation-high", "humidity-as-share"],
   basis:
     "From 0.20 lb/ft²/h (1.0 kg/m²/h) of evaporation on, fresh concrete is kept from drying (retarder literature); the rate by Menzel's equation in the form of Uno 1998 (from memory).",
   look({ values: { concreteTemperature: concrete, airTemperature: air, humidity, wind } }) {
@@ -36,4 +37,4 @@ export const evaporationHigh: Rule = {
     const values = { rate: rate.toFixed(2), from: TAKE_CARE_FROM[system], unit: UNITS[system] };
     return { field: "wind", values };
   },
-};
+});

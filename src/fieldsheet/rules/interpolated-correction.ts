@@ -1,10 +1,11 @@
-import type { Rule } from "../rule";
+import { testRule } from "../rule";
 
 /** The correction was read between two rows of the table. */
-export const interpolatedCorrection: Rule = {
+export const interpolatedCorrection = testRule({
   id: "interpolated-correction",
   weight: "note",
   needs: ["alcohol"],
+  says: ["interpolated-correction"],
   basis:
     "The rows of the correction table lie on a straight line, so between them the correction is interpolated (our own reading of ASTM C173 Table 1; what the method says about amounts between rows was not read).",
   look({ state, result, values: { alcohol } }) {
@@ -12,4 +13,4 @@ export const interpolatedCorrection: Rule = {
     const { amount, unit } = alcohol!;
     return { field: "alcohol", values: { value: amount, unit, subtracted: result.subtracted } };
   },
-};
+});

@@ -1,11 +1,12 @@
 import { INVERSION_AT_A_TIME } from "../../methods/volumetric-air/procedure";
-import type { Rule } from "../rule";
+import { testRule } from "../rule";
 
 /** The meter stayed upside down for too long at a time. */
-export const longInversion: Rule = {
+export const longInversion = testRule({
   id: "long-inversion",
   weight: "doubt",
   needs: ["longestInversion"],
+  says: ["long-inversion"],
   basis:
     "The meter stays upside down for at most 5 s at a time, or aggregate jams its neck (a meter maker's manual, 2019, describing ASTM C173).",
   look({ values: { longestInversion } }) {
@@ -13,4 +14,4 @@ export const longInversion: Rule = {
     const values = { seconds: longestInversion, most: INVERSION_AT_A_TIME };
     return { field: "longestInversion", values };
   },
-};
+});

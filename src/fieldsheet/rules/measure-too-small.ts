@@ -1,16 +1,17 @@
 import { litres } from "../../measure/volume";
 import { isTooSmall, leastMeasure } from "../../methods/density-and-yield/least-measure";
-import type { Rule } from "../rule";
+import { testRule } from "../rule";
 
 /** What measures for density hold. */
 const USUAL_MEASURES = { ft3: [0.05, 4], L: [4.5, 120] } as const;
 
 /** A measure for density that is too small for the aggregate. */
-export const measureTooSmall: Rule = {
+export const measureTooSmall = testRule({
   id: "measure-too-small",
   weight: "doubt",
   needs: ["measureVolume", "aggregateSize"],
   anyMethod: true,
+  says: ["measure-too-small"],
   basis:
     "The larger the aggregate, the larger the measure for density: 0.2 ft³ (6 L) up to 1 in, 0.4 (11) up to 1½ in, 0.5 (14) up to 2 in, 1.0 (28) up to 3 in, 2.5 (70) up to 4½ in, 3.5 (100) up to 6 in (from memory, ASTM C138 Table 1).",
   look({ values: { measureVolume, aggregateSize } }) {
@@ -21,4 +22,4 @@ export const measureTooSmall: Rule = {
     const { size, unit } = aggregateSize;
     return { field: "measureVolume", values: { size, unit, ft3: least.ft3, litres: least.L } };
   },
-};
+});

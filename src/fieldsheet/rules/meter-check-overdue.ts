@@ -1,16 +1,17 @@
 import { writtenDay, yearsAfter } from "../../measure/date-and-time";
 import { STANDARDISED_WITHIN_YEARS } from "../../methods/volumetric-air/apparatus";
-import type { JudgedRow } from "../judged-row";
-import type { Rule } from "../rule";
+import type { DecidedTest } from "../judged-test";
+import { sheetRule } from "../rule";
 
 /** The meter was last checked more than a year before the test. */
-export const meterCheckOverdue: Rule = {
+export const meterCheckOverdue = sheetRule({
   id: "meter-check-overdue",
   weight: "doubt",
   needs: ["date", "meterCheck"],
+  says: ["meter-check-overdue"],
   basis: "A meter is standardised at least once a year (common practice).",
-  lookAcross(rows) {
-    const overdue = new Map<string, JudgedRow[]>();
+  look({ all: rows }) {
+    const overdue = new Map<string, DecidedTest[]>();
     for (const row of rows) {
       const { date, meterCheck, meter = "" } = row.values;
       if (date === undefined || meterCheck === undefined) continue;
@@ -25,4 +26,4 @@ export const meterCheckOverdue: Rule = {
       return { row, field: "meterCheck", values: { ...days, tests: tests.length } };
     });
   },
-};
+});

@@ -2,8 +2,8 @@ import { canBe, QUANTITIES } from "../../measure/plausible";
 import { exact } from "../../measure/rounding";
 import { isPorousAggregate } from "../../methods/air-method/porous-aggregate";
 import { gravimetricAir } from "../../methods/density-and-yield/gravimetric-air";
-import type { FieldValues } from "../record";
-import type { Rule } from "../rule";
+import type { FieldValues } from "../../reading/record";
+import { testRule } from "../rule";
 
 /**
  * Two sound results may differ by about this much, % air: two densities by one operator may differ by
@@ -15,11 +15,12 @@ export const METHODS_AGREE_WITHIN = 1.5;
 const YIELD_RIGHT_WITHIN = 0.02;
 
 /** Air by the volume and air by the density are far apart. */
-export const methodsDisagree: Rule = {
+export const methodsDisagree = testRule({
   id: "methods-disagree",
   weight: "doubt",
   needs: [],
   needsOneOf: ["gravimetricAir", "density"],
+  says: ["methods-disagree", "methods-disagree-meter", "methods-disagree-weighing", "methods-disagree-batch"],
   basis:
     "Air from the density and from the meter lie within about 1.5 % of each other (our own limit, derived from the precision of ASTM C138, from memory); further apart, a batch mass, a tare, a moisture or a reading is wrong (common practice). A yield that is off to the same side rests on the same density, one that is off to the other side on the same batch masses, and one near 1 speaks for both (our own reading). Not said of very porous aggregate, for which the density is no guide (Kansas DOT KT-20).",
   look({ state, result, values }, sheet) {
@@ -40,7 +41,7 @@ export const methodsDisagree: Rule = {
       },
     };
   },
-};
+});
 
 /** Which side is likelier wrong, by the yield: light concrete shows as air and as over-yield alike. */
 function likelyWrong(apart: number, relativeYield: number) {

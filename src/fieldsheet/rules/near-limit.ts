@@ -1,12 +1,13 @@
 import { marginToLimits } from "../../acceptance/margin";
 import { GRADUATION } from "../../methods/volumetric-air/meter-reading";
-import type { Rule } from "../rule";
+import { testRule } from "../rule";
 
 /** A result inside the limits, but by no more than one graduation of the neck. */
-export const nearLimit: Rule = {
+export const nearLimit = testRule({
   id: "near-limit",
   weight: "note",
   needs: [],
+  says: ["near-limit", "on-limit"],
   basis:
     "One graduation on the neck, 0.25 %, would decide about the load (our own rule; the graduation from a meter maker's manual, 2019, describing ASTM C173).",
   look({ state, result, limits }, sheet) {
@@ -19,4 +20,4 @@ export const nearLimit: Rule = {
       values: { air: result.air, margin },
     };
   },
-};
+});

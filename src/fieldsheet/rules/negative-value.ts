@@ -1,5 +1,5 @@
 import type { FieldId } from "../../reading/fields";
-import type { Rule } from "../rule";
+import { testRule } from "../rule";
 
 const NEVER_NEGATIVE = [
   "first",
@@ -19,11 +19,12 @@ const NEVER_NEGATIVE = [
 ] as const satisfies readonly FieldId[];
 
 /** A quantity below zero that cannot be. */
-export const negativeValue: Rule = {
+export const negativeValue = testRule({
   id: "negative-value",
   weight: "error",
   needs: [],
   anyMethod: true,
+  says: ["negative-value"],
   basis:
     "The scale, counts, amounts and times of the method begin at zero (from the definition of the method).",
   look({ values }) {
@@ -39,4 +40,4 @@ export const negativeValue: Rule = {
       value !== undefined && value < 0 ? [{ field, values: { value } }] : [],
     );
   },
-};
+});

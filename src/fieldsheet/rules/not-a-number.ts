@@ -1,5 +1,6 @@
-import { FIELDS, type FieldId, type FieldKind } from "../../reading/fields";
-import type { Rule } from "../rule";
+import { FIELDS, type FieldKind } from "../../reading/fields";
+import { testRule } from "../rule";
+import { unreadableAs } from "../unreadable-as";
 
 const NUMBER_KINDS: readonly FieldKind[] = [
   "number",
@@ -11,21 +12,16 @@ const NUMBER_KINDS: readonly FieldKind[] = [
   "water",
   "aggregate-size",
 ];
-const NUMBER_PROBLEMS = ["not-a-number", "alcohol-not-an-amount", "comma-is-unclear", "cell-error"];
+const SAYS = ["not-a-number", "alcohol-not-an-amount", "comma-is-unclear", "cell-error"] as const;
 
 /** Something other than a number where a number belongs. */
-export const notANumber: Rule = {
+export const notANumber = testRule({
   id: "not-a-number",
   weight: "error",
   needs: [],
   anyMethod: true,
+  says: SAYS,
   basis: "A result is worked out from numbers only; nothing is guessed from text (our own rule).",
-  look({ unreadable }) {
-    return Object.entries(unreadable).flatMap(([name, problem]) => {
-      const field = name as FieldId;
-      if (!NUMBER_KINDS.includes(FIELDS[field].kind) || !NUMBER_PROBLEMS.includes(problem.id))
-        return [];
-      return [{ field, say: problem.issue.id, values: problem.values }];
-    });
-  },
-};
+  look: ({ unreadable }) =>
+    unreadableAs(unreadable, SAYS).filter(({ field }) => NUMBER_KINDS.includes(FIELDS[field].kind)),
+});

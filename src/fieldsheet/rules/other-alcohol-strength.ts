@@ -1,12 +1,13 @@
 import { ALCOHOL_STRENGTH } from "../../methods/volumetric-air/procedure";
 import { exact } from "../../measure/rounding";
-import type { Rule } from "../rule";
+import { testRule } from "../rule";
 
 /** Alcohol of a strength for which the correction is not made. */
-export const otherAlcoholStrength: Rule = {
+export const otherAlcoholStrength = testRule({
   id: "other-alcohol-strength",
   weight: "doubt",
   needs: ["alcoholStrength"],
+  says: ["other-alcohol-strength"],
   basis:
     "The method and its correction are for isopropyl alcohol of 70 % by volume (common practice).",
   look({ values: { alcoholStrength } }) {
@@ -16,4 +17,4 @@ export const otherAlcoholStrength: Rule = {
     if (percent === ALCOHOL_STRENGTH) return undefined;
     return { field: "alcoholStrength", values: { percent, usual: ALCOHOL_STRENGTH } };
   },
-};
+});

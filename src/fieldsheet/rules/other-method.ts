@@ -1,12 +1,13 @@
 import { isPorousAggregate } from "../../methods/air-method/porous-aggregate";
-import type { Rule } from "../rule";
+import { testRule } from "../rule";
 
 /** A test that was not made by the volumetric method. */
-export const otherMethod: Rule = {
+export const otherMethod = testRule({
   id: "other-method",
   weight: "note",
   needs: ["method"],
   anyMethod: true,
+  says: ["other-method"],
   basis:
     "Readings of another method mean something else, so they are not judged as a volumetric test (our own rule).",
   look({ otherMethod, values: { method, aggregate = "" } }) {
@@ -16,4 +17,4 @@ export const otherMethod: Rule = {
     }
     return { field: "method", values: { method: method! } };
   },
-};
+});

@@ -1,11 +1,12 @@
 import { compareWithLimits } from "../../acceptance/limits";
-import type { Rule } from "../rule";
+import { testRule } from "../rule";
 
 /** A valid result that lies outside its limits. */
-export const outsideSpecification: Rule = {
+export const outsideSpecification = testRule({
   id: "outside-specification",
   weight: "doubt",
   needs: [],
+  says: ["below-specification", "above-specification"],
   basis:
     "A result on a limit is within; a result outside is decided by a check test on another portion of the same sample (a trade article quoting ASTM C94).",
   look({ state, result, limits: { low, high } }, sheet) {
@@ -19,4 +20,4 @@ export const outsideSpecification: Rule = {
       values: { air: result.air, limit },
     };
   },
-};
+});

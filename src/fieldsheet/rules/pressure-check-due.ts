@@ -6,15 +6,16 @@ import {
   FACTOR_TO_VERIFY,
   SLUMP_TO_VERIFY,
 } from "../../methods/pressure-air/volumetric-check";
-import type { Remark, Rule } from "../rule";
+import { testRule, type Remark } from "../rule";
 
 /** A result of the pressure method that the volumetric method should verify. */
-export const pressureCheckDue: Rule = {
+export const pressureCheckDue = testRule({
   id: "pressure-check-due",
   weight: "doubt",
   needs: ["method"],
   needsOneOf: ["aggregateFactor", "slump"],
   anyMethod: true,
+  says: ["pressure-check-due", "stiff-pressure-check-due"],
   basis:
     "A pressure meter is verified by the volumetric method where the aggregate correction factor is 0.8 % or more, or the slump 2 in or less (Kansas DOT KT-18; 50 mm is our own pair).",
   look({
@@ -35,4 +36,4 @@ export const pressureCheckDue: Rule = {
       values: { slump: slump.value, most: SLUMP_TO_VERIFY[system], unit },
     };
   },
-};
+});

@@ -1,29 +1,30 @@
 import { foamOverLimit } from "../../methods/volumetric-air/validity";
 import { SETTLE_WITHIN_MINUTES } from "../../methods/volumetric-air/settled-level";
-import type { JudgedRow } from "../judged-row";
+import type { DecidedTest } from "../judged-test";
 import { nextTestOfSample } from "../same-sample";
-import type { RemarkAt, Rule } from "../rule";
+import { sheetRule, type RemarkAt } from "../rule";
 
 /** The repeat of a void test used no more alcohol than the test itself. */
-export const repeatWithoutMoreAlcohol: Rule = {
+export const repeatWithoutMoreAlcohol = sheetRule({
   id: "repeat-without-more-alcohol",
   weight: "doubt",
   needs: ["alcohol"],
   needsOneOf: ["sample", "load"],
+  says: ["repeat-without-more-alcohol"],
   basis:
     "A test that was void for its foam, its unsteady level or its readings is repeated with more alcohol (a meter maker's manual, 2019, describing ASTM C173).",
-  lookAcross(rows) {
+  look({ all: rows }) {
     const next = nextTestOfSample(rows);
     return rows.filter(lackedAlcohol).flatMap((row) => remarkOn(row, next.get(row)));
   },
-};
+});
 
-function lackedAlcohol({ state, readings, values: { foam = 0, settle = 0 } }: JudgedRow): boolean {
+function lackedAlcohol({ state, readings, values: { foam = 0, settle = 0 } }: DecidedTest): boolean {
   if (state !== "void") return false;
   return foamOverLimit(foam) || settle > SETTLE_WITHIN_MINUTES || readings?.next === "void";
 }
 
-function remarkOn({ values: { alcohol: before } }: JudgedRow, repeat?: JudgedRow): RemarkAt[] {
+function remarkOn({ values: { alcohol: before } }: DecidedTest, repeat?: DecidedTest): RemarkAt[] {
   const after = repeat?.values.alcohol;
   // Amounts in two units are not compared: the method's units are rounded pairs.
   if (!repeat || !before || !after || before.unit !== after.unit) return [];

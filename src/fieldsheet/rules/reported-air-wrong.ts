@@ -4,13 +4,19 @@ import { REPORTING_STEP, type CorrectedAir } from "../../methods/volumetric-air/
 import { roundToStep } from "../../measure/rounding";
 import { diagnose } from "../diagnosis/diagnose";
 import { wrongResultOf } from "../diagnosis/wrong-result";
-import type { Remark, Rule } from "../rule";
+import { slipMessages } from "../../messages/english/slips";
+import { testRule, type RemarkIn, type RemarkNaming } from "../rule";
+
+const SLIP_SENTENCES = Object.keys(slipMessages) as (keyof typeof slipMessages)[];
+/** A slip's sentence is filled with what the slip found. */
+type CauseRemark = RemarkNaming<keyof typeof slipMessages>;
 
 /** The reported air is not what the record gives; each slip that explains it is a cause of its own. */
-export const reportedAirWrong: Rule = {
+export const reportedAirWrong = testRule({
   id: "reported-air-wrong",
   weight: "error",
   needs: ["air"],
+  says: ["reported-air-wrong", ...SLIP_SENTENCES],
   basis:
     "Air content is the final meter reading less the correction for alcohol plus the calibrated cups, reported to the nearest 0.25 % (from memory, ASTM C173 calculation).",
   look(row, sheet) {
@@ -18,14 +24,14 @@ export const reportedAirWrong: Rule = {
     if (!wrong || exact(wrong.reported - row.result!.air) === 0) return undefined;
     if (!sheet.has("alcohol") && mayBeCorrected(wrong.reported, row.result!)) return undefined;
     const { reported, reading, subtracted, cups } = wrong;
-    const main: Remark = {
+    const main: RemarkIn<["reported-air-wrong"]> = {
       field: "air",
       values: { reported, air: row.result!.air, reading, subtracted, cups },
     };
-    const causes = diagnose(wrong).map(({ slip, say = slip, values }): Remark => {
-      return { field: "air", as: slip, say, values: { reported, ...values } };
+    const causes = diagnose(wrong).map(({ slip, say = slip, values }) => {
+      return { field: "air", as: slip, say, values: { reported, ...values } } as CauseRemark;
     });
-    const unexplained: Remark = {
+    const unexplained: CauseRemark = {
       field: "air",
       as: "unexplained",
       say: "unexplained",
@@ -33,7 +39,7 @@ export const reportedAirWrong: Rule = {
     };
     return [main, ...(causes.length > 0 ? causes : [unexplained])];
   },
-};
+});
 
 /** Whether some correction that a sheet without alcohol does not show leads to the reported air. */
 function mayBeCorrected(reported: number, { unrounded }: CorrectedAir): boolean {

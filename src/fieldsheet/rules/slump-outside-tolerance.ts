@@ -3,14 +3,15 @@ import { QUANTITIES } from "../../measure/plausible";
 import { exact } from "../../measure/rounding";
 import { systemOf } from "../../measure/system-of-value";
 import { slumpTolerance } from "../../methods/slump/slump-tolerance";
-import type { Rule } from "../rule";
+import { testRule } from "../rule";
 
 /** A slump too far from the nominal one. */
-export const slumpOutsideTolerance: Rule = {
+export const slumpOutsideTolerance = testRule({
   id: "slump-outside-tolerance",
   weight: "doubt",
   needs: ["slump", "nominalSlump"],
   anyMethod: true,
+  says: ["slump-outside-tolerance"],
   basis:
     "A slump may lie ½ in (15 mm) from a nominal one of up to 2 in (50 mm), 1 in (25 mm) up to 4 in (100 mm), and 1½ in (40 mm) above that (from memory, ASTM C94).",
   look({ values: { slump, nominalSlump: nominal } }) {
@@ -24,4 +25,4 @@ export const slumpOutsideTolerance: Rule = {
     const values = { slump: slump.value, nominal: nominal.value, low, high, unit };
     return { field: "slump", values };
   },
-};
+});

@@ -3,15 +3,16 @@ import {
   SAMPLING_WITHIN,
   START_WITHIN,
 } from "../../methods/sampling/sampling-times";
-import type { Remark, Rule } from "../rule";
+import { testRule, type Remark } from "../rule";
 
 /** Too much time went by from sampling to testing. */
-export const staleSample: Rule = {
+export const staleSample = testRule({
   id: "stale-sample",
   weight: "doubt",
   needs: ["sampledTo"],
   needsOneOf: ["sampledFrom", "start"],
   anyMethod: true,
+  says: ["stale-sample", "sampling-took-long"],
   basis:
     "The portions of a sample are taken within 15 min, and the air test starts within 5 min of the last one (ASTM C172 as told in a concrete field-technician study guide, 2026; Missouri DOT 501 in part).",
   look({ values: { sampledFrom, sampledTo, start } }) {
@@ -28,4 +29,4 @@ export const staleSample: Rule = {
     }
     return remarks;
   },
-};
+});

@@ -1,10 +1,11 @@
-import type { Rule } from "../rule";
+import { testRule } from "../rule";
 
 /** The first two readings differ, and nobody read a third time. */
-export const thirdReadingMissing: Rule = {
+export const thirdReadingMissing = testRule({
   id: "third-reading-missing",
   weight: "error",
   needs: ["first", "second"],
+  says: ["third-reading-missing"],
   basis:
     "When the second reading differs from the first by more than 0.25 %, the meter is rolled once more and read a third time (common practice).",
   look({ state, readings, values: { first, second } }, sheet) {
@@ -12,4 +13,4 @@ export const thirdReadingMissing: Rule = {
     const field = sheet.has("third") ? "third" : "second";
     return { field, values: { first: first!, second: second! } };
   },
-};
+});

@@ -1,17 +1,18 @@
 import { writtenTime } from "../../measure/date-and-time";
 import { minutesBetween } from "../../methods/sampling/sampling-times";
 import { FIELDS } from "../../reading/fields";
-import type { Rule } from "../rule";
+import { testRule } from "../rule";
 
 const IN_ORDER = ["sampledFrom", "sampledTo", "start"] as const;
 
 /** Something is said to have happened before what comes first. */
-export const timesOutOfOrder: Rule = {
+export const timesOutOfOrder = testRule({
   id: "times-out-of-order",
   weight: "error",
   needs: [],
   needsOneOf: IN_ORDER,
   anyMethod: true,
+  says: ["times-out-of-order"],
   basis:
     "A sample is taken from its first portion to its last, and only then tested (from the definition of a sample).",
   look({ values }) {
@@ -27,4 +28,4 @@ export const timesOutOfOrder: Rule = {
       return [{ field, values: { ...times, what } }];
     });
   },
-};
+});

@@ -1,11 +1,12 @@
 import { LARGEST_AGGREGATE } from "../../methods/volumetric-air/procedure";
-import type { Rule } from "../rule";
+import { testRule } from "../rule";
 
 /** Aggregate that is too large for the bowl. */
-export const wetSievingDue: Rule = {
+export const wetSievingDue = testRule({
   id: "wet-sieving-due",
   weight: "doubt",
   needs: ["aggregateSize"],
+  says: ["wet-sieving-due"],
   basis:
     "Aggregate that would be kept on a 1½ in (37.5 mm) sieve is removed by wet sieving over 1 in (25 mm) (Louisiana DOTD TR 202, 2008).",
   look({ values: { aggregateSize, wetSieved } }) {
@@ -14,4 +15,4 @@ export const wetSievingDue: Rule = {
     if (size <= LARGEST_AGGREGATE[unit]) return undefined;
     return { field: "aggregateSize", values: { size, unit, most: LARGEST_AGGREGATE[unit] } };
   },
-};
+});

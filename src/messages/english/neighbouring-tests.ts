@@ -99,7 +99,6 @@ export const neighbouringTestsMessages = {
     yielded,
   }: Words<"gravimetric" | "volumetric" | "yielded">) =>
     `the density gives ${gravimetric} % of air and the meter ${volumetric} %. The yield, ${yielded}, is near 1 and speaks for the density: look first at the readings of the meter.`,
-  "density-outside-specification": "The fresh density is outside the specification.",
   "density-below-specification": ({ density, unit, limit }: Words<"density" | "unit" | "limit">) =>
     `the fresh density, ${density} ${unit}, is below the ${limit} ${unit} allowed. Look at the air content and at the weighing; a check test decides.`,
   "density-above-specification": ({ density, unit, limit }: Words<"density" | "unit" | "limit">) =>
@@ -112,7 +111,6 @@ export const neighbouringTestsMessages = {
     high,
   }: Words<"slump" | "unit" | "nominal" | "low" | "high">) =>
     `a slump of ${slump} ${unit} is too far from the ${nominal} ${unit} specified; ${low} to ${high} ${unit} are allowed. A check test on another portion of the same sample decides.`,
-  "concrete-temperature": "The temperature of the concrete is outside its limits.",
   "concrete-too-warm": ({ temperature, unit, limit }: Words<"temperature" | "unit" | "limit">) =>
     `the concrete, at ${temperature} ${unit}, is warmer than ${limit} ${unit}. Look at what the specification says of hot weather.`,
   "concrete-too-cold": ({ temperature, unit, limit }: Words<"temperature" | "unit" | "limit">) =>

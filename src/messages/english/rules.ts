@@ -17,17 +17,8 @@ export const ruleMessages = {
     `The second reading, ${second} %, differs from the first, ${first} %, by more than 0.25 %, and there is no third. Enter the third reading.`,
   "alcohol-missing":
     "the amount of alcohol is missing, so no correction can be applied. Enter it, or 0 if there was none.",
-  "alcohol-unit-missing": ({ value }: Words<"value">) =>
-    `${value} has no unit. Write it as “${value} oz” or the like, or put the unit into the header, such as Alcohol (oz).`,
-  "cannot-be-read": "the cell cannot be read. Look at it again.",
   "negative-value": ({ value }: Words<"value">) =>
     `${value} is below zero, which cannot be. Look at the record again.`,
-  "beyond-scale": ({ value, end }: Words<"value" | "end">) =>
-    `${value} % is beyond the ${end} % that the neck scale is sure to reach. Enter the level that was read on the scale, and the calibrated cups in a column of their own.`,
-  "off-grid-reading": ({ value, below, above }: Words<"value" | "below" | "above">) =>
-    `${value} % is not on the quarter-percent grid. Readings are taken to the nearest 0.25 %: ${below} or ${above}.`,
-  "cups-not-whole": ({ value }: Words<"value">) =>
-    `${value} is not a whole number of calibrated cups. Only full cups count, each 1.00 %.`,
   "reported-air-wrong": ({
     reported,
     air,
@@ -36,7 +27,6 @@ export const ruleMessages = {
     cups,
   }: Words<"reported" | "air" | "reading" | "subtracted" | "cups">) =>
     `${reported} % is reported, but the record gives ${air} %: reading ${reading} less ${subtracted} for alcohol plus ${cups} for cups, to the nearest 0.25.`,
-  "outside-specification": "The air content is outside the specification.",
   "below-specification": ({ air, limit }: Words<"air" | "limit">) =>
     `The air content, ${air} %, is below the low limit of ${limit} %. A check test on another portion of the same sample decides.`,
   "above-specification": ({ air, limit }: Words<"air" | "limit">) =>

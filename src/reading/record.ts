@@ -1,9 +1,8 @@
 import type { AggregateSize } from "../measure/aggregate-size";
-import type { CellValue } from "../measure/cell-value";
+import type { Issue } from "../measure/issue";
 import type { Measured } from "../measure/measured";
-import type { Problem } from "../measure/problem";
 import type { AlcoholAmount } from "../methods/volumetric-air/alcohol-correction";
-import type { FIELDS, FieldId } from "../reading/fields";
+import type { FIELDS, FieldId } from "./fields";
 
 /** What a cell of each kind is read as. */
 export interface ReadAs {
@@ -29,20 +28,20 @@ export interface ReadAs {
   "aggregate-size": AggregateSize;
 }
 
-/** What was read from a row: a field is absent when its cell is blank, unreadable or not there. */
+/** What was read of a test: a field is absent when its cell is blank, unreadable or not there. */
 export type FieldValues = {
   readonly [F in FieldId]?: ReadAs[(typeof FIELDS)[F]["kind"]];
 };
 
-/** One row of a field sheet, read. */
+/** Cells that hold something that cannot be read as what the field is for. */
+export type Unreadable = Readonly<Partial<Record<FieldId, Issue>>>;
+
+/** One test as it was read. */
 export interface FieldRecord {
-  /** Position in the table, from 0. */
+  /** Position in the sheet reading, from 0; in a table that of its row. */
   readonly row: number;
   /** Whether there is no test in it: every cell of a recognised column is blank, or it is a summary. */
   readonly blank: boolean;
   readonly values: FieldValues;
-  /** What stands in the cells. */
-  readonly cells: Readonly<Partial<Record<FieldId, CellValue>>>;
-  /** Cells that hold something that cannot be read as what the column is for. */
-  readonly unreadable: Readonly<Partial<Record<FieldId, Problem>>>;
+  readonly unreadable: Unreadable;
 }

@@ -1,0 +1,102 @@
+import { isIssue, type Issue } from "../measure/issue";
+import { Problem } from "../measure/problem";
+import { airMethodNamed, type AirMethod } from "../methods/air-method/named-method";
+import { alcoholCorrection } from "../methods/volumetric-air/alcohol-correction";
+import { calibratedCups } from "../methods/volumetric-air/calibrated-cups";
+import { correctedAir } from "../methods/volumetric-air/corrected-air";
+import { judgeReadings } from "../methods/volumetric-air/final-reading";
+import { meterReading } from "../methods/volumetric-air/meter-reading";
+import type { FieldId } from "../reading/fields";
+import type { FieldRecord } from "../reading/record";
+import type { SheetReading } from "../reading/sheet-reading";
+import type { JudgedTest, Limits } from "./judged-test";
+
+/** Cells that must be readable before a test can be called valid. */
+export const DECIDING_FIELDS: readonly FieldId[] = [
+  "first",
+  "second",
+  "third",
+  "final",
+  "cups",
+  "alcohol",
+  "foam",
+  "settle",
+  "packed",
+  "leak",
+  "lateAlcohol",
+];
+
+/** The field that holds the only reading which the sheet records; `undefined` where there are more. */
+export function singleReadingField(sheet: SheetReading): "first" | "final" | undefined {
+  if (sheet.has("second")) return undefined;
+  if (sheet.has("final")) return "final";
+  return sheet.has("first") ? "first" : undefined;
+}
+
+/**
+ * Works out what the method makes of one test, as far as its record goes. Why the method refuses a
+ * value is kept beside it, for the rules to say.
+ *
+ * @param record The test as read.
+ * @param sheet Which fields there are: a sheet without alcohol is computed without a correction, a
+ *   test without its alcohol is not.
+ * @param limits Specification limits for the test.
+ */
+export function judgeTest(record: FieldRecord, sheet: SheetReading, limits: Limits): JudgedTest {
+  const { row, blank, values, unreadable } = record;
+  const otherMethod = otherMethodOf(values.method);
+  if (blank || otherMethod)
+    return { row, blank, values, unreadable, otherMethod, refused: {}, limits };
+  const refused: { -readonly [F in FieldId]?: Issue } = {};
+  for (const field of READINGS) {
+    const issue = values[field] === undefined ? undefined : refusal(meterReading, values[field]);
+    if (issue) refused[field] = issue;
+  }
+  const { cups, alcohol } = values;
+  const cupsIssue = cups === undefined ? undefined : refusal(calibratedCups, cups);
+  if (cupsIssue) refused.cups = cupsIssue;
+  const alcoholIssue = alcohol && refusal(alcoholCorrection, alcohol);
+  if (alcoholIssue) refused.alcohol = alcoholIssue;
+
+  const single = singleReadingField(sheet);
+  const readable = !unreadable.second && !unreadable.third;
+  const refusedReading = refused.first ?? refused.second ?? refused.third;
+  const readings =
+    single || values.first === undefined || refusedReading || !readable
+      ? undefined
+      : judgeReadings(values.first, values.second, values.third);
+  const finalReading = single
+    ? values[single]
+    : readings?.next === "final"
+      ? readings.reading
+      : undefined;
+  const known = finalReading !== undefined && !(sheet.has("alcohol") && !alcohol) && !unreadable.cups;
+  const air = known ? attempt(() => correctedAir({ reading: finalReading, cups, alcohol })) : undefined;
+  // Readings that decide what the final one has to be leave a recorded one to `final-reading-wrong`.
+  if (finalReading !== undefined && values.final !== finalReading) delete refused.final;
+  // What is wrong with a value by itself was said above; this is wrong with them together.
+  if (isIssue(air) && air.id === "air-below-zero") refused.alcohol = air;
+  const result = isIssue(air) ? undefined : air;
+  return { row, blank, values, unreadable, readings, finalReading, result, refused, limits };
+}
+
+const READINGS = ["first", "second", "third", "final"] as const;
+
+function otherMethodOf(method: string | undefined): AirMethod | undefined {
+  const named = method === undefined ? undefined : airMethodNamed(method);
+  return named === "volumetric" ? undefined : named;
+}
+
+function refusal<V>(calculate: (value: V) => unknown, value: V): Issue | undefined {
+  const result = attempt(() => calculate(value));
+  return isIssue(result) ? result : undefined;
+}
+
+function attempt<T>(run: () => T): T | Issue {
+  try {
+    return run();
+  } catch (problem) {
+    if (problem instanceof Problem) return problem.issue;
+    throw problem;
+  }
+}

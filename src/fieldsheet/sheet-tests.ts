@@ -1,0 +1,19 @@
+import { nextTestOfSample, type NextTest } from "./same-sample";
+import type { DecidedTest } from "./judged-test";
+
+/** The tests of a sheet together. What is looked up across them is worked out once, when asked for. */
+export class SheetTests {
+  #next?: NextTest;
+
+  constructor(readonly all: readonly DecidedTest[]) {}
+
+  /** The next test of the same sample, for each test that has one. */
+  get nextOfSample(): NextTest {
+    return (this.#next ??= nextTestOfSample(this.all));
+  }
+
+  /** Whether any row holds a test. */
+  get any(): boolean {
+    return this.all.some(({ blank }) => !blank);
+  }
+}

@@ -1,0 +1,38 @@
+import type { CellValue } from "../measure/cell-value";
+import type { DecimalMark } from "../measure/number-from-cell";
+import type { Columns } from "./column-place";
+import type { FieldId } from "./fields";
+import type { FieldRecord } from "./record";
+import type { UnreadColumn } from "./unread-column";
+
+/** A cell of the block that was read, from its top left corner, from 0. */
+export interface BlockPlace {
+  readonly row: number;
+  readonly column: number;
+}
+
+/**
+ * The tests of a sheet as they were read: a table with one test a row, or forms with one test each.
+ * Everything after this knows tests and fields; where a value stands is asked for at the edge.
+ */
+export interface SheetReading {
+  /** How decimals are written. */
+  readonly decimal: DecimalMark;
+  /** What each field was found as: its header or label and the unit written there. */
+  readonly columns: Columns;
+  /** The tests, in the order of the sheet; blank rows too, so that positions stay. */
+  readonly records: readonly FieldRecord[];
+  /** Columns that hold something and were taken for nothing, or could be one of two things. */
+  readonly unread: readonly UnreadColumn[];
+  /** Whether the sheet has a place for the field. */
+  has(field: FieldId): boolean;
+  /** What stands in the cell of a field. */
+  cell(row: number, field: FieldId): CellValue;
+  /**
+   * Where something stands in the block.
+   *
+   * @param row Position of the test; null for the sheet as a whole, which leads to the headers.
+   * @param field The field; null for the test as a whole, which leads to its first cell.
+   */
+  placeOf(row: number | null, field: FieldId | null): BlockPlace;
+}

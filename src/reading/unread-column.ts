@@ -1,0 +1,15 @@
+import type { FieldId } from "./fields";
+
+/** A column that holds something and was not read as any field. */
+export interface UnreadColumn {
+  /** Position in the block, from 0. */
+  readonly index: number;
+  /** The header as it stands in the sheet; "" where there is none. */
+  readonly header: string;
+  /** What it may hold, by its words, its unit or its cells; none where nothing speaks for a field. */
+  readonly mayBe: readonly FieldId[];
+  /** Whether one of these could decide a test, so that the tests it touches are not called valid. */
+  readonly decides: boolean;
+  /** The tests for which it holds something. */
+  readonly touches: (row: number) => boolean;
+}
