@@ -45,12 +45,12 @@ function idsOf(weight: Weight): string {
   return ids.map((id) => `[${id}](#${id})`).join(", ");
 }
 
-function ruleSection({ id, needs, needsOneOf, basis }: Rule): string[] {
+function ruleSection({ id, needs, needsOneOf, basis, says }: Rule): string[] {
   return [
     `### ${id}`,
     `Looks at: ${columnsOf(needs, needsOneOf)}.`,
     `Rests on: ${basis}`,
-    `Says: “${sentence(catalogue[id])}”`,
+    ...says.map((said) => `Says: “${sentence(catalogue[said])}”`),
   ];
 }
 

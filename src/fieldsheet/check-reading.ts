@@ -94,7 +94,7 @@ function checkTest(
   for (const rule of voiding) lookAt(judged, rule, (test) => rule.look(test, sheet), findings);
   const test = { ...judged, state: stateOf(judged, findings) };
   for (const rule of others) lookAt(test, rule, (test) => rule.look(test, sheet), findings);
-  return { test, findings };
+  return { test, findings: withoutYielded(findings) };
 }
 
 function lookAt<T extends JudgedTest>(
@@ -107,13 +107,19 @@ function lookAt<T extends JudgedTest>(
   const said = look(test);
   if (!said) return;
   for (const remark of Array.isArray(said) ? (said as readonly Remark[]) : [said as Remark]) {
-    if (rule.yieldsTo && findings.some((finding) => goesFirst(finding, rule, remark))) continue;
     findings.push(findingOf(rule, test.row, remark));
   }
 }
 
-function goesFirst(finding: Finding, { yieldsTo }: Rule, { field }: Remark): boolean {
-  return finding.field === field && yieldsTo!.includes(finding.rule);
+const YIELDING = new Map(RULES.flatMap(({ id, yieldsTo }) => (yieldsTo ? [[id, yieldsTo]] : [])));
+
+/** Without what a rule says of a cell of which another, that goes first, speaks as well. */
+function withoutYielded(findings: Finding[]): Finding[] {
+  if (!findings.some(({ rule }) => YIELDING.has(rule))) return findings;
+  return findings.filter(({ rule, field }) => {
+    const first = YIELDING.get(rule);
+    return !first || !findings.some((other) => other.field === field && first.includes(other.rule));
+  });
 }
 
 function findingOf(

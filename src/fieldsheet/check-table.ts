@@ -1,11 +1,14 @@
 import { isBlank } from "../measure/cell-value";
 import { Problem } from "../measure/problem";
-import { readTable, type ReadingOptions } from "../reading/read-table";
+import { readTableInSteps, type ReadingOptions } from "../reading/read-table";
 import type { SheetReading } from "../reading/sheet-reading";
 import type { SheetTable } from "../reading/sheet-table";
 import type { CheckOptions } from "./check-options";
-import { checkReading } from "./check-reading";
+import { checkInSteps } from "./check-reading";
 import type { CheckResult } from "./check-result";
+
+/** About the share of the time that the reading takes. */
+const READING_TAKES = 0.3;
 
 /**
  * Reads a table of tests and checks it.
@@ -17,22 +20,46 @@ import type { CheckResult } from "./check-result";
  */
 export function checkTable(
   table: SheetTable,
-  options: CheckOptions & ReadingOptions = {},
+  options?: CheckOptions & ReadingOptions,
 ): CheckResult {
+  const steps = checkTableInSteps(table, options);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** The same in steps; each yields the share that is done. */
+export function* checkTableInSteps(
+  table: SheetTable,
+  options: CheckOptions & ReadingOptions = {},
+): Generator<number, CheckResult> {
   const { headers, rows } = table;
   const odd = rows.find((row) => row.length !== headers.length);
   if (odd) {
     throw new Problem("headers-and-rows-differ", { headers: headers.length, columns: odd.length });
   }
   if (headers.every(isBlank)) throw new Problem("no-header-row");
-  const sheet = readTable(table, options);
+  const sheet = yield* shareOf([0, READING_TAKES], readTableInSteps(table, options));
   refuseWithoutReadings(sheet);
-  return checkReading(sheet, options);
+  return yield* shareOf([READING_TAKES, 1], checkInSteps(sheet, options));
 }
 
 /** A sheet without meter readings has no tests of this method to check. */
 export function refuseWithoutReadings(sheet: SheetReading): void {
   if (!(["first", "second", "final"] as const).some(sheet.has)) {
     throw new Problem("no-readings-column");
+  }
+}
+
+/** The steps of a part of the work, with their share of the whole. */
+function* shareOf<T>(
+  [from, to]: readonly [from: number, to: number],
+  steps: Generator<number, T>,
+): Generator<number, T> {
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+    yield from + (to - from) * step.value;
   }
 }

@@ -70,8 +70,11 @@ export function judgeTest(record: FieldRecord, sheet: SheetReading, limits: Limi
     : readings?.next === "final"
       ? readings.reading
       : undefined;
-  const known = finalReading !== undefined && !(sheet.has("alcohol") && !alcohol) && !unreadable.cups;
-  const air = known ? attempt(() => correctedAir({ reading: finalReading, cups, alcohol })) : undefined;
+  const known =
+    finalReading !== undefined && !(sheet.has("alcohol") && !alcohol) && !unreadable.cups;
+  const air = known
+    ? attempt(() => correctedAir({ reading: finalReading, cups, alcohol }))
+    : undefined;
   // Readings that decide what the final one has to be leave a recorded one to `final-reading-wrong`.
   if (finalReading !== undefined && values.final !== finalReading) delete refused.final;
   // What is wrong with a value by itself was said above; this is wrong with them together.

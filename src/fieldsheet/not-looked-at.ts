@@ -16,6 +16,8 @@ const ASKED_FOR: readonly (readonly [what: NotLookedAt, field: FieldId])[] = [
 /** What could not be looked at, because the sheet does not record it and nobody gave it. */
 export function notLookedAt(sheet: SheetReading, tests: readonly JudgedTest[]): NotLookedAt[] {
   const missing = ASKED_FOR.filter(([, field]) => !sheet.has(field)).map(([what]) => what);
-  const limited = tests.some(({ limits: { low, high } }) => low !== undefined || high !== undefined);
+  const limited = tests.some(
+    ({ limits: { low, high } }) => low !== undefined || high !== undefined,
+  );
   return limited ? missing : [...missing, "limits"];
 }

@@ -1,4 +1,3 @@
-import { READING_FIELDS } from "../reading/fields";
 import type { JudgedTest } from "./judged-test";
 
 /** The readings that were taken after rolling, in order; a final one that is only written down again is left out. */

@@ -31,7 +31,7 @@ export function findingsList(result: CheckResult): Cell[][] {
 function findingLine(finding: Finding, { rows, columns, reading }: CheckResult): Cell[] {
   const { row, field, rule, weight } = finding;
   const result: RowResult | undefined = row === null ? undefined : rows[row];
-  const cell = field === null ? null : (row === null ? null : reading.cell(row, field));
+  const cell = field === null || row === null ? null : reading.cell(row, field);
   return [
     row === null ? "sheet" : row + 1,
     result?.sample ?? "",

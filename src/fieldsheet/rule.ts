@@ -91,7 +91,10 @@ export interface SheetRule extends Declared {
   readonly weight: Exclude<Weight, "void">;
   /** Whether what it says of the sheet as a whole changes the air of every test. */
   readonly touchesEveryTest?: true;
-  readonly look: (tests: SheetTests, sheet: SheetReading) => Iterable<Remark & { row: number | null }>;
+  readonly look: (
+    tests: SheetTests,
+    sheet: SheetReading,
+  ) => Iterable<Remark & { row: number | null }>;
 }
 
 export type Rule = VoidRule | TestRule | SheetRule;

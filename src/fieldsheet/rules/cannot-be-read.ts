@@ -13,6 +13,8 @@ const SAYS = [
   "value-in-other-system",
   "comma-is-unclear",
   "not-a-number",
+  "alcohol-has-no-unit",
+  "alcohol-unit-unknown",
 ] as const;
 
 /** A date, a time, a yes or no, a size or a name that cannot be read as one. */

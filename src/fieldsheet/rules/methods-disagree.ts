@@ -20,7 +20,12 @@ export const methodsDisagree = testRule({
   weight: "doubt",
   needs: [],
   needsOneOf: ["gravimetricAir", "density"],
-  says: ["methods-disagree", "methods-disagree-meter", "methods-disagree-weighing", "methods-disagree-batch"],
+  says: [
+    "methods-disagree",
+    "methods-disagree-meter",
+    "methods-disagree-weighing",
+    "methods-disagree-batch",
+  ],
   basis:
     "Air from the density and from the meter lie within about 1.5 % of each other (our own limit, derived from the precision of ASTM C138, from memory); further apart, a batch mass, a tare, a moisture or a reading is wrong (common practice). A yield that is off to the same side rests on the same density, one that is off to the other side on the same batch masses, and one near 1 speaks for both (our own reading). Not said of very porous aggregate, for which the density is no guide (Kansas DOT KT-20).",
   look({ state, result, values }, sheet) {

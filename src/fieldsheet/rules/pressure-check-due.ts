@@ -6,7 +6,7 @@ import {
   FACTOR_TO_VERIFY,
   SLUMP_TO_VERIFY,
 } from "../../methods/pressure-air/volumetric-check";
-import { testRule, type Remark } from "../rule";
+import { testRule } from "../rule";
 
 /** A result of the pressure method that the volumetric method should verify. */
 export const pressureCheckDue = testRule({
@@ -18,10 +18,7 @@ export const pressureCheckDue = testRule({
   says: ["pressure-check-due", "stiff-pressure-check-due"],
   basis:
     "A pressure meter is verified by the volumetric method where the aggregate correction factor is 0.8 % or more, or the slump 2 in or less (Kansas DOT KT-18; 50 mm is our own pair).",
-  look({
-    otherMethod,
-    values: { aggregate = "", aggregateFactor: factor, slump },
-  }): Remark | undefined {
+  look({ otherMethod, values: { aggregate = "", aggregateFactor: factor, slump } }) {
     // Very porous aggregate makes the test void, which its own rule tells.
     if (otherMethod !== "pressure" || isPorousAggregate(aggregate)) return undefined;
     if (asksForVolumetricCheck(factor, undefined, "us")) {

@@ -2,7 +2,7 @@ import { foamOverLimit } from "../../methods/volumetric-air/validity";
 import { SETTLE_WITHIN_MINUTES } from "../../methods/volumetric-air/settled-level";
 import type { DecidedTest } from "../judged-test";
 import { nextTestOfSample } from "../same-sample";
-import { sheetRule, type RemarkAt } from "../rule";
+import { sheetRule, type RemarkAtIn } from "../rule";
 
 /** The repeat of a void test used no more alcohol than the test itself. */
 export const repeatWithoutMoreAlcohol = sheetRule({
@@ -19,12 +19,18 @@ export const repeatWithoutMoreAlcohol = sheetRule({
   },
 });
 
-function lackedAlcohol({ state, readings, values: { foam = 0, settle = 0 } }: DecidedTest): boolean {
+function lackedAlcohol({
+  state,
+  readings,
+  values: { foam = 0, settle = 0 },
+}: DecidedTest): boolean {
   if (state !== "void") return false;
   return foamOverLimit(foam) || settle > SETTLE_WITHIN_MINUTES || readings?.next === "void";
 }
 
-function remarkOn({ values: { alcohol: before } }: DecidedTest, repeat?: DecidedTest): RemarkAt[] {
+type Said = RemarkAtIn<["repeat-without-more-alcohol"]>;
+
+function remarkOn({ values: { alcohol: before } }: DecidedTest, repeat?: DecidedTest): Said[] {
   const after = repeat?.values.alcohol;
   // Amounts in two units are not compared: the method's units are rounded pairs.
   if (!repeat || !before || !after || before.unit !== after.unit) return [];

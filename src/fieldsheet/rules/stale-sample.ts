@@ -3,7 +3,9 @@ import {
   SAMPLING_WITHIN,
   START_WITHIN,
 } from "../../methods/sampling/sampling-times";
-import { testRule, type Remark } from "../rule";
+import { testRule, type RemarkIn } from "../rule";
+
+const SAYS = ["stale-sample", "sampling-took-long"] as const;
 
 /** Too much time went by from sampling to testing. */
 export const staleSample = testRule({
@@ -12,12 +14,12 @@ export const staleSample = testRule({
   needs: ["sampledTo"],
   needsOneOf: ["sampledFrom", "start"],
   anyMethod: true,
-  says: ["stale-sample", "sampling-took-long"],
+  says: SAYS,
   basis:
     "The portions of a sample are taken within 15 min, and the air test starts within 5 min of the last one (ASTM C172 as told in a concrete field-technician study guide, 2026; Missouri DOT 501 in part).",
   look({ values: { sampledFrom, sampledTo, start } }) {
     if (sampledTo === undefined) return undefined;
-    const remarks: Remark[] = [];
+    const remarks: RemarkIn<typeof SAYS>[] = [];
     const waited = start === undefined ? 0 : minutesBetween(sampledTo, start);
     if (waited > START_WITHIN) {
       remarks.push({ field: "start", values: { minutes: waited, most: START_WITHIN } });

@@ -1,5 +1,5 @@
 import type { Verdict } from "../../acceptance/limits";
-import type { TestState } from "../../fieldsheet/judged-row";
+import type { TestState } from "../../fieldsheet/judged-test";
 import type { Weight } from "../../fieldsheet/rule";
 import { say } from "../../messages/pane-catalogue";
 import { element } from "./element";

@@ -1,4 +1,5 @@
-import { checkInSteps } from "../../fieldsheet/check-table";
+import { checkTableInSteps } from "../../fieldsheet/check-table";
+import type { Finding } from "../../fieldsheet/rule";
 import type { CheckResult, RowResult } from "../../fieldsheet/check-result";
 import { recogniseColumns } from "../../reading/columns";
 import { findTable, type SheetLayout } from "../../reading/layout";
@@ -41,8 +42,8 @@ export function* checkAreaInSteps(
   const missing = missingLimits(recogniseColumns(layout.table.headers));
   const limit = (which: "low" | "high") =>
     missing.includes(which) ? typedNumber(given[which], say(`pane-${which}`), decimal) : undefined;
-  const options = { low: limit("low"), high: limit("high"), decimal };
-  return { ...layout, read, decimal, result: yield* checkInSteps(layout.table, options) };
+  const options = { low: limit("low"), high: limit("high"), decimal, headerRow: layout.headerRow };
+  return { ...layout, read, decimal, result: yield* checkTableInSteps(layout.table, options) };
 }
 
 /** The limits that a sheet does not hold, so that they may be given. */
@@ -51,22 +52,14 @@ export function missingLimits(columns: Columns): ("low" | "high")[] {
   return (["low", "high"] as const).filter((which) => !columns[which]);
 }
 
-/**
- * The cell of a finding.
- *
- * @param row Position in the table; null for the sheet as a whole, which leads to the header.
- * @param column Position in the table; null for the row as a whole, which leads to its first cell.
- */
+/** The cell of a finding; that of the headers for the sheet as a whole. */
 export function placeOf(
-  { read, headerRow }: CheckedArea,
-  { row, column }: { readonly row: number | null; readonly column: number | null },
+  { read, result }: CheckedArea,
+  { row, field }: Pick<Finding, "row" | "field">,
 ): CellPlace {
+  const place = result.reading.placeOf(row, field);
   const { sheetId, row: top, column: left } = read.area;
-  return {
-    sheetId,
-    row: top + headerRow + (row === null ? 0 : row + 1),
-    column: left + (column ?? 0),
-  };
+  return { sheetId, row: top + place.row, column: left + place.column };
 }
 
 /** The row of the table in which a cell of the sheet lies; `undefined` outside the table. */

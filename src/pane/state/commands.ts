@@ -1,3 +1,4 @@
+import type { Finding } from "../../fieldsheet/rule";
 import type { CellPlace, ChartOrder, ReadArea, SheetHost } from "../../hosts/sheet-host";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import { Problem } from "../../measure/problem";
@@ -18,7 +19,7 @@ export interface PaneCommands {
   checkAgain(): Promise<boolean>;
   stop(): void;
   /** Leads to the cell of a finding, or of a row and column of the checked table. */
-  goTo(at: { readonly row: number | null; readonly column: number | null }): Promise<void>;
+  goTo(at: Pick<Finding, "row" | "field">): Promise<void>;
   /** Leads to a cell. */
   show(place: CellPlace): Promise<void>;
   /** Takes the selected column for the trend. */

@@ -13,7 +13,7 @@ const ROWS_HEADER = ["row", "sample", "test", "air", "specification"];
  */
 export function resultsSheetTable(checked: CheckedArea): CellValue[][] {
   const { result } = checked;
-  const rowOfSheet = (row: number) => placeOf(checked, { row, column: null }).row + 1;
+  const rowOfSheet = (row: number) => placeOf(checked, { row, field: null }).row + 1;
   const [header = [], ...found] = findingsList(result);
   const findings = found.map(([row, ...cells]): CellValue[] => [
     typeof row === "number" ? rowOfSheet(row - 1) : row!,

@@ -7,6 +7,8 @@ import { placeOf, type CheckedArea } from "./checked-area";
 export function whereOf(finding: Finding, checked: CheckedArea): string {
   if (finding.row === null) return say("pane-whole-sheet");
   const place = placeOf(checked, finding);
-  if (finding.column === null) return say("pane-row", { row: place.row + 1 });
+  const { field } = finding;
+  if (field === null || !checked.result.reading.has(field))
+    return say("pane-row", { row: place.row + 1 });
   return blockAddress({ ...place, rows: 1, columns: 1 });
 }

@@ -38,7 +38,7 @@ function sourceOfCheck(checked: CheckedArea): TrendSource {
     tests: trendTestsOf(checked.result),
     unreadable: 0,
     groupings: groupingsFor(checked.result),
-    placeOf: (row) => placeOf(checked, { row, column: null }),
+    placeOf: (row) => placeOf(checked, { row, field: null }),
   };
 }
 

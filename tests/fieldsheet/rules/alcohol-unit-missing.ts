@@ -13,7 +13,7 @@ export const cases: RuleCases = {
         [
           1,
           "Alcohol",
-          "48 has no unit. Write it as “48 oz” or the like, or put the unit into the header, such as Alcohol (oz).",
+          '48 has no unit. Give "pt", "oz", "L" or "mL", or write the amount as "48 oz".',
         ],
       ],
       "units are never guessed",

@@ -11,7 +11,7 @@ export const cases: RuleCases = {
         [
           1,
           "First reading",
-          "9.25 % is beyond the 9 % that the neck scale is sure to reach. Enter the level that was read on the scale, and the calibrated cups in a column of their own.",
+          "A meter reading of 9.25 % is beyond the 9 % that the neck scale is sure to reach. Add calibrated cups of water until the level is on the scale, and give the cups separately.",
         ],
       ],
       NECK,
@@ -22,7 +22,7 @@ export const cases: RuleCases = {
         [
           1,
           "Meter reading",
-          "11.5 % is beyond the 9 % that the neck scale is sure to reach. Enter the level that was read on the scale, and the calibrated cups in a column of their own.",
+          "A meter reading of 11.5 % is beyond the 9 % that the neck scale is sure to reach. Add calibrated cups of water until the level is on the scale, and give the cups separately.",
         ],
       ],
       NECK,

@@ -14,7 +14,7 @@ export const cases: RuleCases = {
         [
           1,
           "First reading",
-          "6.1 % is not on the quarter-percent grid. Readings are taken to the nearest 0.25 %: 6 or 6.25.",
+          "A meter reading of 6.1 % is not on the quarter-percent grid. Readings are taken to the nearest 0.25 %: 6 or 6.25.",
         ],
       ],
       MANUAL,
@@ -36,7 +36,7 @@ export const cases: RuleCases = {
         [
           1,
           "Final reading",
-          "5.9 % is not on the quarter-percent grid. Readings are taken to the nearest 0.25 %: 5.75 or 6.",
+          "A meter reading of 5.9 % is not on the quarter-percent grid. Readings are taken to the nearest 0.25 %: 5.75 or 6.",
         ],
       ],
       MANUAL,

@@ -20,7 +20,7 @@ const checked: CheckedArea = {
     values: [["North yard", "", "", "", ""], HEADER, ...rows],
   },
   decimal: ".",
-  result: checkTable({ headers: HEADER, rows }, { low: 4.5, high: 7.5 }),
+  result: checkTable({ headers: HEADER, rows }, { low: 4.5, high: 7.5, headerRow: 1 }),
 };
 const table = resultsSheetTable(checked);
 

@@ -1,11 +1,10 @@
-import { readRecord } from "../../src/fieldsheet/read-record";
 import type { CellValue } from "../../src/measure/cell-value";
-import { recogniseColumns } from "../../src/reading/columns";
+import { readTable } from "../../src/reading/read-table";
 
 /** A record of one row, read. */
 function read(cells: Readonly<Record<string, CellValue>>, decimal?: "," | ".") {
-  const columns = recogniseColumns(Object.keys(cells));
-  return readRecord(Object.values(cells), 0, columns, decimal);
+  const table = { headers: Object.keys(cells), rows: [Object.values(cells)] };
+  return readTable(table, { decimal }).records[0]!;
 }
 
 describe("a cell is read as what its column is for", () => {
@@ -74,15 +73,14 @@ describe("a row is blank when every recognised cell is", () => {
 });
 
 test("a cell that cannot be read is kept with its problem, and hides none of the others", () => {
-  const { values, unreadable, cells } = read({
+  const { values, unreadable } = read({
     "First reading": "about 6",
     "Second reading": 6,
     "Alcohol (oz)": { error: "#REF!" },
     Leak: "perhaps",
   });
   expect(values).toEqual({ second: 6 });
-  expect(cells.first).toBe("about 6");
-  expect(Object.entries(unreadable).map(([field, problem]) => [field, problem.id])).toEqual([
+  expect(Object.entries(unreadable).map(([field, problem]) => [field, problem!.id])).toEqual([
     ["first", "not-a-number"],
     ["alcohol", "cell-error"],
     ["leak", "not-yes-or-no"],
