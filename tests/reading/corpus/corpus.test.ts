@@ -1,31 +1,11 @@
 import { FIELDS } from "../../../src/reading/fields";
-import { ENGLISH_HELD_OUT } from "./english-held-out";
-import { ENGLISH_WORKED } from "./english-worked";
 import { FORMS_HELD_OUT } from "./forms-held-out";
 import { FORMS_WORKED } from "./forms-worked";
-import { FRENCH_HELD_OUT } from "./french-held-out";
-import { FRENCH_WORKED } from "./french-worked";
-import { GERMAN_HELD_OUT } from "./german-held-out";
-import { GERMAN_WORKED } from "./german-worked";
-import type { HeaderCase } from "./header-case";
-import { SPANISH_HELD_OUT } from "./spanish-held-out";
-import { SPANISH_WORKED } from "./spanish-worked";
+import { LANGUAGES } from "./languages";
 import { TAILS } from "./tails";
 import { VALUES } from "./values";
 
-const LANGUAGES: readonly [
-  language: string,
-  least: number,
-  worked: readonly HeaderCase[],
-  heldOut: readonly HeaderCase[],
-][] = [
-  ["English", 60, ENGLISH_WORKED, ENGLISH_HELD_OUT],
-  ["Spanish", 30, SPANISH_WORKED, SPANISH_HELD_OUT],
-  ["French", 30, FRENCH_WORKED, FRENCH_HELD_OUT],
-  ["German", 30, GERMAN_WORKED, GERMAN_HELD_OUT],
-];
-
-const ALL = LANGUAGES.flatMap(([, , worked, heldOut]) => [...worked, ...heldOut]);
+const ALL = LANGUAGES.flatMap(({ worked, heldOut }) => [...worked, ...heldOut]);
 
 describe("the corpus of headers is whole", () => {
   test.each(LANGUAGES)(
