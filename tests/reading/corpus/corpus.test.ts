@@ -8,15 +8,12 @@ import { VALUES } from "./values";
 const ALL = LANGUAGES.flatMap(({ worked, heldOut }) => [...worked, ...heldOut]);
 
 describe("the corpus of headers is whole", () => {
-  test.each(LANGUAGES)(
-    "%s: %d tables or more, a third of them held out",
-    (_, least, worked, heldOut) => {
-      const count = worked.length + heldOut.length;
-      expect(count).toBeGreaterThanOrEqual(least);
-      expect(heldOut.length / count).toBeGreaterThan(0.3);
-      expect(heldOut.length / count).toBeLessThan(0.4);
-    },
-  );
+  test.each(LANGUAGES)("$language, a third held out", ({ language, worked, heldOut }) => {
+    const count = worked.length + heldOut.length;
+    expect(count).toBeGreaterThanOrEqual(language === "English" ? 60 : 30);
+    expect(heldOut.length / count).toBeGreaterThan(0.3);
+    expect(heldOut.length / count).toBeLessThan(0.4);
+  });
 
   test("a hundred and fifty tables or more", () => {
     expect(ALL.length).toBeGreaterThanOrEqual(150);
