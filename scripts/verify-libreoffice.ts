@@ -5,33 +5,14 @@
  * results of our functions, which it does not know and gets as values. Where LibreOffice is not
  * installed, a sentence says so and nothing is judged.
  */
-import { execFileSync } from "node:child_process";
-import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { delimiter, join } from "node:path";
-import { pathToFileURL } from "node:url";
+import { join } from "node:path";
 import { readWorkbook } from "../src/files/workbook/read-workbook";
+import { libreOffice, savedByLibreOffice } from "./libreoffice";
 import type { SampleSheet } from "./samples/sheet";
 import { DIFFERS, verificationSheets } from "./samples/verification/sheets";
 import { xlsxOf } from "./write-workbook";
-
-const USUAL_PLACES = [
-  "/Applications/LibreOffice.app/Contents/MacOS/soffice",
-  "C:\\Program Files\\LibreOffice\\program\\soffice.exe",
-];
-
-/** Without this LibreOffice trusts the results that stand in the file. */
-const ALWAYS_RECALCULATE = `<?xml version="1.0" encoding="UTF-8"?>
-<oor:items xmlns:oor="http://openoffice.org/2001/registry">
-<item oor:path="/org.openoffice.Office.Calc/Formula/Load"><prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>0</value></prop></item>
-</oor:items>`;
-
-function installed(): string | undefined {
-  const onPath = (process.env.PATH ?? "")
-    .split(delimiter)
-    .flatMap((folder) => [join(folder, "soffice"), join(folder, "soffice.exe")]);
-  return [...onPath, ...USUAL_PLACES].find((place) => existsSync(place));
-}
 
 interface Judged {
   readonly name: string;
@@ -48,17 +29,9 @@ function asValues(sheet: SampleSheet): SampleSheet {
 }
 
 async function judgedBy(soffice: string, folder: string): Promise<Judged[]> {
-  const profile = join(folder, "profile");
-  mkdirSync(join(profile, "user"), { recursive: true });
-  writeFileSync(join(profile, "user", "registrymodifications.xcu"), ALWAYS_RECALCULATE);
   const given = join(folder, "given.xlsx");
   writeFileSync(given, await xlsxOf("Verification", verificationSheets().map(asValues)));
-  const out = join(folder, "calculated");
-  execFileSync(soffice, [
-    `-env:UserInstallation=${pathToFileURL(profile).href}`,
-    ...["--headless", "--convert-to", "xlsx", "--outdir", out, given],
-  ]);
-  const { sheets } = await readWorkbook(readFileSync(join(out, "given.xlsx")));
+  const { sheets } = await readWorkbook(savedByLibreOffice(soffice, given, folder, true));
   return sheets.map(({ name, rows, cells }) => {
     const shown = (row: number, column: number) =>
       cells?.get(`${row},${column}`)?.formulaResult ?? rows[row]?.[column] ?? "";
@@ -71,7 +44,7 @@ async function judgedBy(soffice: string, folder: string): Promise<Judged[]> {
 }
 
 async function verify(): Promise<void> {
-  const soffice = installed();
+  const soffice = libreOffice();
   if (!soffice) {
     console.log("LibreOffice is not installed here, so nothing was judged by it.");
     return;

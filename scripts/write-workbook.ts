@@ -3,6 +3,7 @@ import { writeCsv } from "hucre/csv";
 import { writeXlsx } from "hucre/xlsx";
 import type { Cell, CellStyle, WriteSheet } from "hucre/xlsx";
 import { addressOf, type SampleCell, type SampleSheet, type Value } from "./samples/sheet";
+import { withStoredResults } from "./stored-results";
 
 /** Height of one line of text, in points. */
 const LINE_HEIGHT = 15;
@@ -15,15 +16,16 @@ const MADE = new Date("2026-06-10T00:00:00Z");
  *
  * A formula with a function of the add-in is stored as Excel stores it, under a name of its own and
  * as a dynamic array formula; under the name that people type it would stay `#NAME?` until the cell
- * is entered again. The cells over which a result spreads hold their part of it. The library cannot
- * store an error as a result: such a cell has no result until the first calculation.
+ * is entered again. The cells over which a result spreads hold their part of it. The workbook opens
+ * with the results that stand in it, errors among them, whether or not the add-in is there.
  */
 export async function xlsxOf(title: string, sheets: readonly SampleSheet[]): Promise<Uint8Array> {
-  return writeXlsx({
+  const written = await writeXlsx({
     sheets: sheets.map(sheetOf),
     properties: { title, created: MADE, modified: MADE },
     defaultFont: { name: "Calibri", size: 11 },
   });
+  return withStoredResults(written, sheets.map(errorsOf));
 }
 
 /** Writes rows of plain values as .csv. */
@@ -39,6 +41,13 @@ export function storedFormula(typed: string): string {
   return typed.replace(/^=/, "").replace(/\bFRESH((?:\.[A-Z\d]+)+)\(/g, (_, name: string) => {
     return `${ADD_IN}FRESH${name.replaceAll(".", "_")}(`;
   });
+}
+
+function errorsOf({ rows }: SampleSheet): Map<string, string> {
+  const errors = rows.flatMap((row, r) =>
+    row.flatMap((cell, c) => (cell?.error ? [[addressOf(r, c), cell.error] as const] : [])),
+  );
+  return new Map(errors);
 }
 
 function sheetOf(sheet: SampleSheet): WriteSheet {

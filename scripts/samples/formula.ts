@@ -86,6 +86,7 @@ export function quoted(text: string): Argument {
 export function call(name: FunctionName, ...args: Argument[]): SampleCell[][] {
   const f = `=FRESH.${name}(${args.map(({ text }) => text).join(",")})`;
   const result = resultOf(name, args);
+  if (typeof result === "string") return [[{ f, v: null, error: result }]];
   const spill = [result.length, result[0]!.length] as const;
   const alone = spill[0] * spill[1] === 1;
   return result.map((row, r) =>
@@ -98,12 +99,13 @@ export function callForOne(name: FunctionName, ...args: Argument[]): SampleCell 
   return call(name, ...args)[0]![0]!;
 }
 
-function resultOf(name: FunctionName, args: readonly Argument[]): Value[][] {
+/** The cells that a function gives, or the error that it puts into its cell. */
+function resultOf(name: FunctionName, args: readonly Argument[]): Value[][] | string {
   const implementation = FUNCTIONS[name] as (...tables: unknown[]) => Value[][];
   try {
     return implementation(...args.map(({ cells }) => cells));
   } catch (error) {
-    if (error instanceof CustomFunctionsError) return [[null]];
+    if (error instanceof CustomFunctionsError) return error.code;
     throw error;
   }
 }

@@ -5,6 +5,8 @@ export type Value = string | number | boolean | null;
 export interface SampleCell {
   /** The value, or the result of the formula; `null` where that is an error. */
   readonly v: Value;
+  /** The error that the formula gives, such as "#N/A". */
+  readonly error?: string;
   /** The formula as people type it, with its equals sign. */
   readonly f?: string;
   /** Rows and columns over which the result of the formula spreads; this one cell when left out. */

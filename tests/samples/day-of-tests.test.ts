@@ -108,7 +108,9 @@ describe("the workbook read back", () => {
           const value = formulaResult ?? read[s]!.rows[r]?.[c];
           const place = `${read[s]!.name}!${addressOf(r, c)}`;
           const written =
-            s === 0 && r > 0 && (c === DATE || c === TIME) ? ROWS[r - 1]![c] : cell?.v;
+            s === 0 && r > 0 && (c === DATE || c === TIME)
+              ? ROWS[r - 1]![c]
+              : (cell?.error ?? cell?.v);
           expect([place, shown(value, c)]).toEqual([place, written ?? ""]);
           expect([place, formula]).toEqual([place, cell?.f && storedFormula(cell.f)]);
         }),
