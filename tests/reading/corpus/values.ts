@@ -6,6 +6,8 @@ export type Reads =
   | { readonly number: number }
   /** A calendar day as year-month-day. */
   | { readonly date: string }
+  /** A time of day, hours and minutes of 24 hours. */
+  | { readonly time: string }
   | { readonly amount: number; readonly unit: string }
   | { readonly moreThan: number }
   | { readonly lessThan: number }
@@ -45,6 +47,7 @@ function under(
 }
 
 const day = (date: string): Reads => ({ date });
+const clock = (time: string): Reads => ({ time });
 const number = (value: number): Reads => ({ number: value });
 const amount = (value: number, unit: string): Reads => ({ amount: value, unit });
 const moreThan = (value: number): Reads => ({ moreThan: value });
@@ -103,6 +106,35 @@ const DATES: readonly ValueCase[] = [
     ["3. März 2026", day("2026-03-03")],
     ["12. Dez. 2026", day("2026-12-12")],
     ["9. Okt 2026", day("2026-10-09")],
+  ]),
+];
+
+/** Times of day. */
+const TIMES: readonly ValueCase[] = [
+  ...under("Time of test", "time", [
+    ["9:15", clock("09:15")],
+    ["9:15 AM", clock("09:15")],
+    ["9:15 a.m.", clock("09:15")],
+    ["1:40 PM", clock("13:40")],
+    ["1:40p", clock("13:40")],
+    ["0915", clock("09:15")],
+    ["12:05 AM", clock("00:05")],
+    ["12:05 PM", clock("12:05")],
+    ["25:10", either()],
+    ["morning", either()],
+  ]),
+  ...under("Hora de ensayo", "time", [
+    ["9:15 h", clock("09:15")],
+    ["1:20 p. m.", clock("13:20")],
+  ]),
+  ...under("Heure de l'essai", "time", [
+    ["9h15", clock("09:15")],
+    ["08 h 20", clock("08:20")],
+    ["13 h", clock("13:00")],
+  ]),
+  ...under("Uhrzeit", "time", [
+    ["08:20 Uhr", clock("08:20")],
+    ["8.20 Uhr", clock("08:20")],
   ]),
 ];
 
@@ -440,6 +472,7 @@ const APPROVAL: readonly ValueCase[] = [
 /** Cells as people type them, with what they say. All are invented. */
 export const VALUES: readonly ValueCase[] = [
   ...DATES,
+  ...TIMES,
   ...AMOUNTS,
   ...MORE_AND_LESS,
   ...SPECIFICATIONS,
