@@ -63,7 +63,7 @@ export const FORMS_HELD_OUT: readonly FormCase[] = [
   }),
   kept("tests across, groups down the left", {
     Across: [
-      ["", "", "No. 1", "No. 2", "No. 3"],
+      ["Fresh concrete, day sheet"],
       ["Sample", "Ticket", is("load", "T-55", 0), is("load", "T-58", 1), is("load", "T-63", 2)],
       ["", "Time", is("time", 0.34375, 0), is("time", 0.395833333333333, 1), is("time", 0.5, 2)],
       ["Slump", "Measured, in", is("slump", 4, 0), is("slump", 4.5, 1), is("slump", 4.25, 2)],
