@@ -5,8 +5,8 @@ export type AcceptanceDecision = "accept" | "check test" | "reject";
 
 /**
  * Decides on a load by the check-test rule: a result outside the limits is checked at once on
- * another portion of the same sample, and a second failure fails the concrete. The two results are
- * never averaged.
+ * another portion of the same sample, and a second failure fails the concrete. By this rule the two
+ * results are not averaged; `disposition` knows others.
  *
  * @param first First result, in the unit of the limits.
  * @param limits Either may be absent.

@@ -26,13 +26,6 @@ export interface PublishedPrecision {
 
 const MEMORY = "from memory, to be verified against the standard in force";
 
-/** Slump is published in inches; millimetres are converted (derived from the inch values). */
-const inMillimetres = (levels: readonly PrecisionAt[]): readonly PrecisionAt[] =>
-  levels.map(({ near, deviation, difference }) => ({
-    near: near! * 25.4,
-    deviation: deviation * 25.4,
-    difference: difference * 25.4,
-  }));
 const SLUMP_ONE: readonly PrecisionAt[] = [
   { near: 1.2, deviation: 0.23, difference: 0.65 },
   { near: 3.4, deviation: 0.38, difference: 1.07 },
@@ -42,6 +35,17 @@ const SLUMP_SEVERAL: readonly PrecisionAt[] = [
   { near: 1.2, deviation: 0.29, difference: 0.82 },
   { near: 3.4, deviation: 0.39, difference: 1.1 },
   { near: 6.5, deviation: 0.53, difference: 1.5 },
+];
+/** The millimetres of ASTM C143M are its own, rounded, and no conversions. */
+const SLUMP_ONE_MM: readonly PrecisionAt[] = [
+  { near: 30, deviation: 6, difference: 17 },
+  { near: 85, deviation: 9, difference: 25 },
+  { near: 160, deviation: 10, difference: 28 },
+];
+const SLUMP_SEVERAL_MM: readonly PrecisionAt[] = [
+  { near: 30, deviation: 7, difference: 20 },
+  { near: 85, deviation: 10, difference: 28 },
+  { near: 160, deviation: 13, difference: 37 },
 ];
 
 /**
@@ -66,7 +70,7 @@ export const PRECISION_TABLE: readonly PublishedPrecision[] = [
     ofValue: false,
     possible: [0, 100],
     several: [{ deviation: 0.28, difference: 0.8 }],
-    source: MEMORY,
+    source: `${MEMORY}; for meters of Type A and air up to 7 %, Type B has no statement of its own`,
   },
   {
     names: ["C138", "T121"],
@@ -104,9 +108,9 @@ export const PRECISION_TABLE: readonly PublishedPrecision[] = [
     unit: "mm",
     ofValue: false,
     possible: [0, 305],
-    one: inMillimetres(SLUMP_ONE),
-    several: inMillimetres(SLUMP_SEVERAL),
-    source: `${MEMORY}; derived from the inch values`,
+    one: SLUMP_ONE_MM,
+    several: SLUMP_SEVERAL_MM,
+    source: MEMORY,
   },
   {
     names: ["C1064", "T309"],

@@ -32,9 +32,17 @@ export type UsualVolumes = Readonly<
  * @param usual For a number without one, in which units it can be.
  * @returns `undefined` where the unit is not one of volume, or it cannot be told.
  */
-export function litres({ value, unit }: Measured, usual: UsualVolumes): number | undefined {
-  const named = unit === undefined ? unitByRange(value, usual) : unitNamed(unit);
-  return named && value * LITRES[named];
+export function litres(volume: Measured, usual: UsualVolumes): number | undefined {
+  const named = volumeUnitOf(volume, usual);
+  return named && volume.value * LITRES[named];
+}
+
+/** The unit that a volume is in; `undefined` as for `litres`. */
+export function volumeUnitOf(
+  { value, unit }: Measured,
+  usual: UsualVolumes,
+): VolumeUnit | undefined {
+  return unit === undefined ? unitByRange(value, usual) : unitNamed(unit);
 }
 
 function unitNamed(written: string): VolumeUnit | undefined {

@@ -382,3 +382,23 @@ export const MOST_WATER_CEMENT_ROWS: readonly [string, number, string][] = [
   ["F1, S1", 0.5, "from memory, ACI 318-19 Table 19.3.2.1: the lower of two"],
   ["F2 W2", 0.45, "from memory, ACI 318-19 Table 19.3.2.1: the lower of two"],
 ];
+
+const EN = "EN 206-1 Table 17, German edition";
+const DIN = "DIN 1045-2, two German trade pages";
+
+/** quantity, specified low and high, German upper end; low and high for a single result; working */
+export const EN_206_SINGLE: readonly [
+  quantity: string,
+  low: number | undefined,
+  high: number | undefined,
+  german: boolean,
+  least: number | undefined,
+  most: number | undefined,
+  source: string,
+][] = [
+  ["air", 4, undefined, false, 3.5, undefined, `${EN}: 4.0 − 0.5; no upper end`],
+  ["air", 4.5, 8.5, false, 4, 9.5, `${EN}: 4.5 − 0.5 and 8.5 + 1.0`],
+  ["air", 4.5, undefined, true, 4, 9.5, `${DIN}: upper end 4.5 + 4; ${EN}: + 1.0`],
+  ["lightweight density", 1600, 1800, false, 1570, 1830, `${EN}: 30 kg/m³ either way`],
+  ["w/c", undefined, 0.5, false, undefined, 0.52, `${EN}: 0.50 + 0.02`],
+];

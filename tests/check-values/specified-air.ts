@@ -14,7 +14,7 @@ const FIVE_COPIES = "from memory, ACI 211.1; read alike in five copies";
 export const PRINTED_TABLES: readonly PrintedTable[] = [
   {
     name: "ACI 318-19",
-    source: "from memory, ACI 318-19 Table 19.3.3.1",
+    source: "ACI 318-19 Table 19.3.3.1, two transcriptions that agree",
     sizes: AMERICAN,
     rows: [
       ["F1", ...MODERATE],
@@ -57,6 +57,16 @@ export const PRINTED_TABLES: readonly PrintedTable[] = [
     ],
   },
   {
+    name: "DIN 1045-2",
+    source: "two German trade pages on DIN 1045-2: least mean air",
+    sizes: ["8 mm", "16 mm", "32 mm", "63 mm"],
+    rows: [
+      ["XF2", 5.5, 4.5, 4, 3.5],
+      ["XF3", 5.5, 4.5, 4, 3.5],
+      ["XF4", 5.5, 4.5, 4, 3.5],
+    ],
+  },
+  {
     name: "UFC 3-250-04FA",
     source: "US Army and Air Force, UFC 3-250-04FA, paving",
     sizes: [null, 1],
@@ -67,7 +77,7 @@ export const PRINTED_TABLES: readonly PrintedTable[] = [
   },
 ];
 
-const CLAUSE = "from memory, ACI 318-19: 1.0 lower where f′c is over 5,000 psi (35 MPa)";
+const CLAUSE = "ACI 318-19, trade question and answer: 1.0 lower where f′c is over 5,000 psi (35 MPa)";
 
 /** aggregate, exposure, strength, source, units; air */
 export const WORKED_SPECIFICATIONS: readonly [readonly unknown[], number, string][] = [

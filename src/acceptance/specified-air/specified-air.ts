@@ -6,6 +6,7 @@ import type { UnitSystem } from "../../measure/unit-system";
 import { ACI_211_1 } from "./aci-211-1";
 import { ACI_318_19 } from "./aci-318-19";
 import { CSA_A23_1 } from "./csa-a23-1";
+import { DIN_1045_2 } from "./din-1045-2";
 import { EN_206 } from "./en-206";
 import type { ListedSize, SpecifiedAirTable } from "./table";
 import { UFC_3_250_04FA } from "./ufc-3-250-04fa";
@@ -16,6 +17,7 @@ export const SPECIFIED_AIR_TABLES: readonly SpecifiedAirTable[] = [
   ACI_211_1,
   CSA_A23_1,
   EN_206,
+  DIN_1045_2,
   UFC_3_250_04FA,
 ];
 

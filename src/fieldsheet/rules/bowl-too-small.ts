@@ -1,7 +1,8 @@
 import { M3_PER_FT3 } from "../../measure/conversion";
-import { litres } from "../../measure/volume";
-import { LEAST_BOWL_FT3 } from "../../methods/apparatus/meter-tolerances";
+import { litres, volumeUnitOf } from "../../measure/volume";
+import { LEAST_BOWL } from "../../methods/apparatus/meter-tolerances";
 import { firstOfEach } from "../first-of-each";
+import type { JudgedTest } from "../judged-test";
 import { sheetRule } from "../rule";
 
 /** What bowls of a volumetric meter hold. */
@@ -16,16 +17,27 @@ export const bowlTooSmall = sheetRule({
   needs: ["bowlVolume"],
   says: ["bowl-too-small"],
   basis:
-    "The bowl of the volumetric meter holds at least 0.075 ft³, 2.12 L (Louisiana DOTD TR 202, 2008).",
+    "The bowl of the volumetric meter holds at least 0.075 ft³ (Louisiana DOTD TR 202, 2008), or 2.0 L where it is noted in metric units (Tex-414-A, 2004–2008); the two are a pair, no conversion.",
   look: ({ all: rows }) =>
-    firstOfEach(rows, ({ values: { bowlVolume } }) => {
-      const volume = bowlVolume && litres(bowlVolume, USUAL_BOWLS);
-      // Compared as it is written, to the place of the least size: 2.12 L is 0.075 ft³.
-      const ft3 = volume && Number((volume / LITRES_PER_FT3).toFixed(4));
-      return ft3 && ft3 < LEAST_BOWL_FT3 ? ft3 : undefined;
-    }).map(({ row, found }) => ({
+    firstOfEach(rows, smallBowl).map(({ row, found }) => ({
       row,
       field: "bowlVolume",
-      values: { ft3: found, least: LEAST_BOWL_FT3 },
+      values: {
+        bowl: found,
+        least: found.endsWith("L") ? `${LEAST_BOWL.L} L` : `${LEAST_BOWL.ft3} ft³`,
+      },
     })),
 });
+
+/** A bowl under the least size of the units that it is noted in, written with its unit. */
+function smallBowl({ values: { bowlVolume } }: JudgedTest): string | undefined {
+  const volume = bowlVolume && litres(bowlVolume, USUAL_BOWLS);
+  if (!volume) return undefined;
+  const unit = volumeUnitOf(bowlVolume, USUAL_BOWLS);
+  if (unit !== "ft3" && unit !== "in3") {
+    return volume < LEAST_BOWL.L ? `${Number(volume.toPrecision(4))} L` : undefined;
+  }
+  // Compared to the place of the least size: 129.6 in³ are 0.075 ft³.
+  const ft3 = Number((volume / LITRES_PER_FT3).toFixed(4));
+  return ft3 < LEAST_BOWL.ft3 ? `${ft3} ft³` : undefined;
+}

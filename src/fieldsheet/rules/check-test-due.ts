@@ -9,7 +9,7 @@ export const checkTestDue = sheetRule({
   needsOneOf: ["sample", "load", "checkOf"],
   says: ["check-test-due"],
   basis:
-    "A result outside the limits calls at once for a check test on another portion of the same sample (a trade article quoting ASTM C94; C94-98).",
+    "By the check-test rule of ASTM C94 a result outside the limits calls at once for a check test on another portion of the same sample (a trade article quoting it; C94-98).",
   look({ all: rows }, sheet) {
     return checkedFailures(rows)
       .filter(({ check }) => !check)

@@ -9,7 +9,7 @@ export const checkTestFailed = sheetRule({
   needsOneOf: ["sample", "load", "checkOf"],
   says: ["check-test-failed"],
   basis:
-    "A second result outside the limits fails the concrete; the two are not averaged (a trade article quoting ASTM C94; C94-98).",
+    "By the check-test rule of ASTM C94 a second result outside the limits fails the concrete, and the two are not averaged (a trade article quoting it; C94-98). Other rules average them (UFGS 03300A, older text): the specification says which.",
   look({ all: rows }, sheet) {
     return checkedFailures(rows).flatMap(({ first, check }) => {
       if (!check || !isOutside(check)) return [];

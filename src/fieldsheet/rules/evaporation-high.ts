@@ -17,7 +17,7 @@ export const evaporationHigh = testRule({
   anyMethod: true,
   says: ["evaporation-high", "humidity-as-share"],
   basis:
-    "From 0.20 lb/ft²/h (1.0 kg/m²/h) of evaporation on, fresh concrete is kept from drying (retarder literature); the rate by Menzel's equation in the form of Uno 1998 (from memory).",
+    "From 0.20 lb/ft²/h (1.0 kg/m²/h) of evaporation on, fresh concrete is kept from drying (retarder literature); the rate by Menzel's equation in the forms of Uno 1998 (US from memory, SI from a page quoting the paper).",
   look({ values: { concreteTemperature: concrete, airTemperature: air, humidity, wind } }) {
     if (!concrete || !air || humidity === undefined || !wind) return undefined;
     if (humidity < 0 || humidity > 100) return undefined;

@@ -39,6 +39,7 @@ import { otherMethod } from "./other-method";
 import { outsideSpecification } from "./outside-specification";
 import { packedConcreteLeft } from "./packed-concrete-left";
 import { pressureCheckDue } from "./pressure-check-due";
+import { pressureCheckMayBeDue } from "./pressure-check-may-be-due";
 import { readingMissing } from "./reading-missing";
 import { readingsDisagree } from "./readings-disagree";
 import { repeatWithoutMoreAlcohol } from "./repeat-without-more-alcohol";
@@ -100,6 +101,7 @@ export const RULES: readonly Rule[] = [
   pressureCheckDue,
   methodsDisagree,
   nearLimit,
+  pressureCheckMayBeDue,
   interpolatedCorrection,
   evaporationHigh,
   dischargedLate,

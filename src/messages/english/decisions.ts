@@ -29,6 +29,8 @@ export const decisionMessages = {
   "register-overdue": ({ days }: Words<"days">) =>
     `overdue by ${days} ${days === 1 ? "day" : "days"}`,
   "register-unknown": "unknown",
+  "en206-quantity-unknown": ({ value }: Words<"value">) =>
+    `“${value}” is not a quantity that EN 206 has a single result for here. Give "air", "lightweight density" or "w/c".`,
   "exposure-without-limit": ({ value, classes }: Words<"value" | "classes">) =>
     `“${value}” has no limit of w/cm in the table of ACI 318-19. It has: ${classes}; or give the limit as a number.`,
   "water-cement-cannot-be": ({ ratio }: Words<"ratio">) =>

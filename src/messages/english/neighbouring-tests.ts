@@ -117,8 +117,8 @@ export const neighbouringTestsMessages = {
     `the concrete, at ${temperature} ${unit}, is colder than ${limit} ${unit}. Look at what the specification says of cold weather.`,
   "measure-too-small": ({ size, unit, ft3, litres }: Words<"size" | "unit" | "ft3" | "litres">) =>
     `for aggregate of ${size} ${unit} the measure must hold at least ${ft3} ft³ (${litres} L). The density cannot be relied on: use a larger measure.`,
-  "bowl-too-small": ({ ft3, least }: Words<"ft3" | "least">) =>
-    `a bowl of ${ft3} ft³ is smaller than the ${least} ft³ that the method asks for. Standardise the bowl again, or use another meter.`,
+  "bowl-too-small": ({ bowl, least }: Words<"bowl" | "least">) =>
+    `a bowl of ${bowl} is smaller than the ${least} that the method asks for. Standardise the bowl again, or use another meter.`,
   "cup-out-of-tolerance": ({ percent, low, high }: Words<"percent" | "low" | "high">) =>
     `the calibrated cup holds ${percent} % of the bowl; ${low} to ${high} % are allowed. Each cup is counted as 1.00 %: standardise it again.`,
   "humidity-as-share": ({ value, percent }: Words<"value" | "percent">) =>
@@ -127,8 +127,10 @@ export const neighbouringTestsMessages = {
     `${rate} ${unit} of water evaporate, and care is due from ${from} ${unit} on. Shade, screen or fog the concrete, and begin curing at once.`,
   "pressure-check-due": ({ factor, from }: Words<"factor" | "from">) =>
     `with an aggregate correction factor of ${factor} %, ${from} % or more, a pressure meter is verified by the volumetric method. Make a volumetric test.`,
-  "stiff-pressure-check-due": ({ slump, unit, most }: Words<"slump" | "unit" | "most">) =>
-    `with a slump of ${slump} ${unit}, ${most} ${unit} or less, a pressure meter is verified by the volumetric method. Make a volumetric test.`,
+  "pressure-check-may-be-due": ({ slump, unit, most }: Words<"slump" | "unit" | "most">) =>
+    `with a slump of ${slump} ${unit}, ${most} ${unit} or less, the pressure meter may have to be verified by the volumetric method. See what the specification says.`,
+  "too-many-revolutions": ({ revolutions, most }: Words<"revolutions" | "most">) =>
+    `the drum turned ${revolutions} times; ${most} are allowed. See whether the purchaser agreed to more.`,
   "discharged-late": ({ minutes, most }: Words<"minutes" | "most">) =>
     `discharge ended ${minutes} minutes after batching; ${most} are allowed. See whether the purchaser agreed to more.`,
 } as const;

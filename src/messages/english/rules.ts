@@ -90,9 +90,9 @@ export const ruleMessages = {
   "check-test-due":
     "the result is outside the specification, and no check test of it is in the sheet. Make one at once on another portion of the same sample, or enter it below.",
   "check-test-failed": ({ check, first }: Words<"check" | "first">) =>
-    `The check test, ${check} %, is outside the specification as well, after ${first} % at first. The concrete fails; the two results are not averaged.`,
+    `The check test, ${check} %, is outside the specification as well, after ${first} % at first. By the check-test rule of ASTM C94 the concrete fails, and the two are not averaged; see whether the specification names another rule.`,
   "on-limit": ({ air }: Words<"air">) =>
-    `The air content, ${air} %, lies on a limit of the specification, which is within. One graduation on the neck decides here: see that the readings were taken with care.`,
+    `within, on the limit: the air content is ${air} %, and a limit itself is within. One graduation on the neck decides here: see that the readings were taken with care.`,
   "near-limit": ({ air, margin }: Words<"air" | "margin">) =>
     `The air content, ${air} %, is within the specification by ${margin} %. One graduation on the neck decides here: see that the readings were taken with care.`,
   "duplicate-test": ({ before }: Words<"before">) =>

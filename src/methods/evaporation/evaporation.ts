@@ -9,12 +9,12 @@ export const TAKE_CARE_FROM: Readonly<Record<UnitSystem, number>> = { us: 0.2, s
 
 /**
  * The equation in one shape for both systems: factor × ((Tc + zero)^2.5 − r (Ta + zero)^2.5) × (V + still)
- * × 10⁻⁶. The metric constants are those of the US equation converted, as a weather-meter maker's
- * support page gives them.
+ * × 10⁻⁶. Each system has the form that Uno 1998 gave it (the metric one from a page quoting the
+ * paper). The metric form is no conversion: it reads 4 to 5 % less than the US one would.
  */
 const CONSTANTS = {
   us: { factor: 0.4, zero: 0, still: 2.5 },
-  si: { factor: 5.275, zero: 17.778, still: 4.02336 },
+  si: { factor: 5, zero: 18, still: 4 },
 } as const;
 
 /**
@@ -42,7 +42,7 @@ export interface Weather {
  *
  * @returns lb/ft²/h or kg/m²/h; 0 where the air is so moist and warm that nothing evaporates.
  * @throws Problem `not-a-percentage`, `humidity-as-share` and those of `plausible`.
- * @see Menzel's equation in the form of Uno 1998 (from memory).
+ * @see Menzel's equation in the two forms of Uno 1998, ACI Materials Journal 95-M34 (US from memory, SI from a page quoting the paper).
  */
 export function evaporation(weather: Weather, system: UnitSystem): number {
   const { factor, zero, still } = CONSTANTS[system];

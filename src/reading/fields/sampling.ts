@@ -8,4 +8,7 @@ export const SAMPLING_FIELDS = {
   batched: field("minute-of-day", "time batched"),
   discharged: field("minute-of-day", "time discharged"),
   dischargeLimit: field("minutes", "time allowed for discharge"),
+  revolutions: field("number", "revolutions"),
+  revolutionLimit: field("number", "revolutions allowed"),
+  deliveryStandard: field("text", "delivery standard"),
 } as const;

@@ -7,6 +7,7 @@ export const SLUMP_AND_WEATHER_FIELDS = {
   concreteTemperature: field("measured", "concrete temperature"),
   temperatureLow: field("measured", "lowest concrete temperature"),
   temperatureHigh: field("measured", "highest concrete temperature"),
+  dimension: field("measured", "least dimension"),
   airTemperature: field("measured", "air temperature"),
   humidity: field("number", "relative humidity"),
   wind: field("measured", "wind speed"),

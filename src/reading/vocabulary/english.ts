@@ -387,6 +387,16 @@ export const HEADINGS: Readonly<Record<FieldId, readonly string[]>> = {
     "discharge within",
     "time limit for discharge",
   ],
+  revolutions: [
+    "revolutions",
+    "drum revolutions",
+    "total revolutions",
+    "number of revolutions",
+    "revs",
+    "mixer revolutions",
+  ],
+  revolutionLimit: ["revolutions allowed", "revolution limit", "max revolutions"],
+  deliveryStandard: ["delivery standard", "delivery specification", "c94 edition"],
   aggregate: [
     "aggregate",
     "aggregate type",
@@ -521,6 +531,13 @@ export const HEADINGS: Readonly<Record<FieldId, readonly string[]>> = {
     "max concrete temperature",
     "max concrete temp",
     "concrete temperature high",
+  ],
+  dimension: [
+    "least dimension",
+    "minimum dimension",
+    "least section dimension",
+    "minimum section thickness",
+    "section thickness",
   ],
   airTemperature: [
     "air temperature",

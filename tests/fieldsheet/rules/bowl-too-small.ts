@@ -3,7 +3,9 @@ import type { RuleCases } from "../rule-cases";
 export const cases: RuleCases = {
   silent: [
     [{ "Bowl volume (ft³)": 0.075 }, "Louisiana DOTD TR 202 (2008): 0.075 ft³"],
-    [{ "Bowl volume (L)": 2.124 }, "Louisiana DOTD TR 202 (2008): 0.075 ft³"],
+    [{ "Bowl volume (L)": 2.124 }, "Tex-414-A (2004–2008): 2.0 L"],
+    [{ "Bowl volume (L)": 2 }, "Tex-414-A (2004–2008): 2.0 L, a pair and no conversion"],
+    [{ "Bowl volume": "2,080 mL" }, "Tex-414-A (2004–2008): 2.0 L"],
   ],
   speaks: [
     [
@@ -18,15 +20,15 @@ export const cases: RuleCases = {
       "Louisiana DOTD TR 202 (2008): 0.075 ft³",
     ],
     [
-      { "Bowl volume": "2.08 L" },
+      { "Bowl volume": "1.95 L" },
       [
         [
           1,
           "Bowl volume",
-          "A bowl of 0.0735 ft³ is smaller than the 0.075 ft³ that the method asks for. Standardise the bowl again, or use another meter.",
+          "A bowl of 1.95 L is smaller than the 2 L that the method asks for. Standardise the bowl again, or use another meter.",
         ],
       ],
-      "Louisiana DOTD TR 202 (2008): 0.075 ft³",
+      "Tex-414-A (2004–2008): 2.0 L",
     ],
     [
       [

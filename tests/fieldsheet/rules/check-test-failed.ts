@@ -29,7 +29,7 @@ export const cases: RuleCases = {
         [
           2,
           "",
-          "The check test, 6.25 %, is outside the specification as well, after 6 % at first. The concrete fails; the two results are not averaged.",
+          "The check test, 6.25 %, is outside the specification as well, after 6 % at first. By the check-test rule of ASTM C94 the concrete fails, and the two are not averaged; see whether the specification names another rule.",
         ],
       ],
       TRADE,
@@ -40,7 +40,7 @@ export const cases: RuleCases = {
         [
           2,
           "",
-          "The check test, 6 %, is outside the specification as well, after 6 % at first. The concrete fails; the two results are not averaged.",
+          "The check test, 6 %, is outside the specification as well, after 6 % at first. By the check-test rule of ASTM C94 the concrete fails, and the two are not averaged; see whether the specification names another rule.",
         ],
       ],
       TRADE,

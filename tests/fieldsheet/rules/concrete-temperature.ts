@@ -2,7 +2,10 @@ import type { RuleCases } from "../rule-cases";
 
 export const cases: RuleCases = {
   silent: [
-    [{ "Concrete temp (°F)": 95 }, "from memory, ACI 305.1: 95 °F, 35 °C"],
+    [{ "Concrete temp (°F)": 95 }, "ACI 301-20 and ACI 305.1-14, secondary: 95 °F, 35 °C"],
+    [{ "Concrete temperature (C)": 4 }, "UFGS 03311: over 72 in 4 °C, the least of all"],
+    [{ "Concrete temp (°F)": 45, "Least dimension (in)": 72 }, "UFGS 03311: 45 °F to 72 in"],
+    [{ "Concrete temp (°C)": 4, "Least dimension": "2 m" }, "UFGS 03311: 4 °C over 72 in"],
     [{ "Concrete temperature": 72 }, "can only be °F, and is right"],
     [{ "Concrete temperature": 50 }, "may be °F or °C, so nothing is said"],
   ],
@@ -16,7 +19,7 @@ export const cases: RuleCases = {
           "The concrete, at 96 °F, is warmer than 95 °F. Look at what the specification says of hot weather.",
         ],
       ],
-      "from memory, ACI 305.1: 95 °F, 35 °C",
+      "ACI 301-20 and ACI 305.1-14, secondary: 95 °F, 35 °C",
     ],
     [
       { "Concrete temperature": "36 °C" },
@@ -27,18 +30,18 @@ export const cases: RuleCases = {
           "The concrete, at 36 °C, is warmer than 35 °C. Look at what the specification says of hot weather.",
         ],
       ],
-      "from memory, ACI 305.1: 95 °F, 35 °C",
+      "ACI 301-20 and ACI 305.1-14, secondary: 95 °F, 35 °C",
     ],
     [
-      { "Concrete temperature (C)": 4 },
+      { "Concrete temperature (C)": 3 },
       [
         [
           1,
           "Concrete temperature (C)",
-          "The concrete, at 4 °C, is colder than 5 °C. Look at what the specification says of cold weather.",
+          "The concrete, at 3 °C, is colder than 4 °C. Look at what the specification says of cold weather.",
         ],
       ],
-      "from memory, ASTM C94: 40 °F, 5 °C",
+      "UFGS 03311: over 72 in 40 °F, 4 °C, the least of all",
     ],
     [
       { "Concrete temp (°F)": 39 },
@@ -49,7 +52,40 @@ export const cases: RuleCases = {
           "The concrete, at 39 °F, is colder than 40 °F. Look at what the specification says of cold weather.",
         ],
       ],
-      "from memory, ASTM C94: 40 °F, 5 °C",
+      "UFGS 03311: over 72 in 40 °F, 4 °C, the least of all",
+    ],
+    [
+      { "Concrete temp (°F)": 54, "Least dimension (in)": 8 },
+      [
+        [
+          1,
+          "Concrete temp (°F)",
+          "The concrete, at 54 °F, is colder than 55 °F. Look at what the specification says of cold weather.",
+        ],
+      ],
+      "UFGS 03311: 55 °F under 12 in",
+    ],
+    [
+      { "Concrete temp (°F)": 49, "Least dimension": "3 ft" },
+      [
+        [
+          1,
+          "Concrete temp (°F)",
+          "The concrete, at 49 °F, is colder than 50 °F. Look at what the specification says of cold weather.",
+        ],
+      ],
+      "UFGS 03311: 50 °F to 36 in",
+    ],
+    [
+      { "Concrete temp (°C)": 6, "Least dimension (mm)": 1200 },
+      [
+        [
+          1,
+          "Concrete temp (°C)",
+          "The concrete, at 6 °C, is colder than 7 °C. Look at what the specification says of cold weather.",
+        ],
+      ],
+      "UFGS 03311: 7 °C to 72 in",
     ],
     [
       { "Concrete temp (°F)": 88, "Max concrete temp": 85 },

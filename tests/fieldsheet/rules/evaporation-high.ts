@@ -18,7 +18,7 @@ export const cases: RuleCases = {
         "Relative humidity (%)": 50,
         "Wind (km/h)": 16,
       },
-      "retarder literature: care from 0.20 lb/ft²/h, 1.0 kg/m²/h; 0.8333",
+      "retarder literature: care from 0.20 lb/ft²/h, 1.0 kg/m²/h; 0.7981",
     ],
     [
       {
@@ -74,10 +74,10 @@ export const cases: RuleCases = {
         [
           1,
           "Wind (km/h)",
-          "2.35 kg/m²/h of water evaporate, and care is due from 1 kg/m²/h on. Shade, screen or fog the concrete, and begin curing at once.",
+          "2.24 kg/m²/h of water evaporate, and care is due from 1 kg/m²/h on. Shade, screen or fog the concrete, and begin curing at once.",
         ],
       ],
-      "retarder literature: care from 0.20 lb/ft²/h, 1.0 kg/m²/h; 2.3453",
+      "retarder literature: care from 0.20 lb/ft²/h, 1.0 kg/m²/h; Uno 1998, SI: 2.2443",
     ],
   ],
 };

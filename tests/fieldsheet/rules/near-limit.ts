@@ -24,7 +24,7 @@ export const cases: RuleCases = {
         [
           1,
           "Reported air",
-          "The air content, 6 %, lies on a limit of the specification, which is within. One graduation on the neck decides here: see that the readings were taken with care.",
+          "Within, on the limit: the air content is 6 %, and a limit itself is within. One graduation on the neck decides here: see that the readings were taken with care.",
         ],
       ],
       "our own rule: one graduation of 0.25 %",

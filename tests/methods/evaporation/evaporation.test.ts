@@ -22,12 +22,15 @@ const metric = ({ concrete, air, humidity, wind }: Weather): Weather => ({
 /** 1 lb/ft² in kg/m², exact by definition of pound and foot. */
 const KG_M2 = 0.45359237 / 0.3048 ** 2;
 
-test("both systems tell one rate, to the rounding of the published metric constants", () => {
+// Uno's SI form rounds 5.275, 17.778 and 4.02336 to 5, 18 and 4: no conversion, but near it.
+test("where care is due, the SI form reads a little less than the US form", () => {
   fc.assert(
     fc.property(weather, (now) => {
-      const inUs = evaporation(now, "us") * KG_M2;
-      const inSi = evaporation(metric(now), "si");
-      expect(Math.abs(inSi - inUs)).toBeLessThan(0.001);
+      const inUs = (evaporation(now, "us") as number) * KG_M2;
+      if (inUs < 0.5) return;
+      const inSi = evaporation(metric(now), "si") as number;
+      expect(inSi / inUs).toBeGreaterThan(0.94);
+      expect(inSi / inUs).toBeLessThan(0.99);
     }),
   );
 });

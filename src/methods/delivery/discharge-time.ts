@@ -1,2 +1,0 @@
-/** Discharge is complete this many minutes after batching, unless specified otherwise (from memory, ASTM C94). */
-export const DISCHARGE_WITHIN = 90;
