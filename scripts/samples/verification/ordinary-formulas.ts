@@ -59,7 +59,7 @@ export const ORDINARY = {
   bowlMetric: `1000*{a}/(${water("{b}")})`,
   percent: "100*{a}/{b}",
   evaporation: "MAX(0,({a}^2.5-{c}/100*{b}^2.5)*(1+0.4*{d})/10^6)",
-  evaporationMetric: "MAX(0,5.275*(({a}+17.778)^2.5-{c}/100*({b}+17.778)^2.5)*({d}+4.02336)/10^6)",
+  evaporationMetric: "MAX(0,5*(({a}+18)^2.5-{c}/100*({b}+18)^2.5)*({d}+4)/10^6)",
 
   airF1: `INDEX(${MODERATE},MATCH({a},${AMERICAN},0))-IF({c}>5000,1,0)`,
   airF3: `INDEX(${SEVERE},MATCH({a},${AMERICAN},0))-IF({c}>5000,1,0)`,
