@@ -77,7 +77,8 @@ export const PRINTED_TABLES: readonly PrintedTable[] = [
   },
 ];
 
-const CLAUSE = "ACI 318-19, trade question and answer: 1.0 lower where f′c is over 5,000 psi (35 MPa)";
+const CLAUSE =
+  "ACI 318-19, trade question and answer: 1.0 lower where f′c is over 5,000 psi (35 MPa)";
 
 /** aggregate, exposure, strength, source, units; air */
 export const WORKED_SPECIFICATIONS: readonly [readonly unknown[], number, string][] = [
