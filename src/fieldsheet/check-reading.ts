@@ -1,5 +1,5 @@
 import { compareWithLimits } from "../acceptance/limits";
-import type { FieldRecord } from "../reading/record";
+import type { FieldRecord, Unreadable } from "../reading/record";
 import type { SheetReading } from "../reading/sheet-reading";
 import type { CheckOptions } from "./check-options";
 import type { CheckResult, RowResult } from "./check-result";
@@ -10,6 +10,8 @@ import { rowLimits } from "./row-limits";
 import type { Finding, Remark, Rule, SheetRule, TestRule, VoidRule } from "./rule";
 import { RULES } from "./rules";
 import { SheetTests } from "./sheet-tests";
+
+const NOTHING_FOUND: readonly Finding[] = [];
 
 /** Few enough to take some hundredths of a second. */
 const TESTS_IN_A_STEP = 500;
@@ -33,15 +35,22 @@ export function* checkInSteps(
   const voiding = rules.filter((rule) => rule.kind === "voids a test");
   const others = rules.filter((rule) => rule.kind === "looks at a test");
   const across = rules.filter((rule) => rule.kind === "looks across the sheet");
-  const limitsOf = rowLimits(sheet, options);
+  const limits = rowLimits(sheet, options);
 
   const tests: DecidedTest[] = [];
-  const found: Finding[][] = [];
-  for (const [i, record] of sheet.records.entries()) {
+  const found: (readonly Finding[])[] = [];
+  for (let i = 0; i < sheet.records.length; i++) {
     if (i > 0 && i % TESTS_IN_A_STEP === 0) yield (0.8 * i) / sheet.records.length;
-    const { test, findings } = checkTest(record, sheet, limitsOf, voiding, others);
+    const record = withUnreadable(sheet.records[i]!, limits.unreadable.get(i));
+    const judged = judgeTest(record, sheet, limits.of(record));
+    const findings: Finding[] = [];
+    for (const rule of voiding)
+      if (looksAt(rule, judged)) add(findings, rule, judged.row, rule.look(judged, sheet));
+    const test = { ...judged, state: stateOf(judged, findings) };
+    for (const rule of others)
+      if (looksAt(rule, test)) add(findings, rule, test.row, rule.look(test, sheet));
     tests.push(test);
-    found.push(findings);
+    found.push(findings.length > 0 ? withoutYielded(findings) : NOTHING_FOUND);
   }
 
   const together = new SheetTests(tests);
@@ -51,7 +60,7 @@ export function* checkInSteps(
     yield 0.8 + (0.2 * i) / across.length;
     for (const remark of rule.look(together, sheet)) {
       const finding = findingOf(rule, remark.row, remark);
-      if (remark.row !== null) found[remark.row]!.push(finding);
+      if (remark.row !== null) found[remark.row] = [...found[remark.row]!, finding];
       else ofTheSheet.push(finding);
       if (remark.row === null && rule.touchesEveryTest) touching.push(finding);
     }
@@ -61,6 +70,7 @@ export function* checkInSteps(
     reading: sheet,
     columns: sheet.columns,
     rows,
+    tests: together,
     findings: [...ofTheSheet, ...found.flat()],
     notLookedAt: notLookedAt(sheet, tests),
   };
@@ -80,35 +90,29 @@ function canSpeak({ needs, needsOneOf }: Rule, sheet: SheetReading): boolean {
   return needs.every(sheet.has) && (needsOneOf?.some(sheet.has) ?? true);
 }
 
-/** One test, read, then judged by the method, then decided by the rules that void it. */
-function checkTest(
-  record: FieldRecord,
-  sheet: SheetReading,
-  limitsOf: ReturnType<typeof rowLimits>,
-  voiding: readonly VoidRule[],
-  others: readonly TestRule[],
-): { test: DecidedTest; findings: Finding[] } {
-  const limited = limitsOf(record);
-  const judged = judgeTest(limited.record, sheet, limited.limits);
-  const findings: Finding[] = [];
-  for (const rule of voiding) lookAt(judged, rule, (test) => rule.look(test, sheet), findings);
-  const test = { ...judged, state: stateOf(judged, findings) };
-  for (const rule of others) lookAt(test, rule, (test) => rule.look(test, sheet), findings);
-  return { test, findings: withoutYielded(findings) };
+function withUnreadable(record: FieldRecord, more: Unreadable | undefined): FieldRecord {
+  return more ? { ...record, unreadable: { ...record.unreadable, ...more } } : record;
 }
 
-function lookAt<T extends JudgedTest>(
-  test: T,
-  rule: VoidRule | TestRule,
-  look: (test: T) => Remark | readonly Remark[] | undefined,
+/** Whether a rule looks at a test at all. */
+function looksAt(rule: VoidRule | TestRule, { blank, otherMethod }: JudgedTest): boolean {
+  return !blank && (otherMethod === undefined || rule.anyMethod === true);
+}
+
+/** Adds what a rule says of a test to what was found. */
+function add(
   findings: Finding[],
+  rule: VoidRule | TestRule,
+  row: number,
+  said: Remark | readonly Remark[] | undefined,
 ): void {
-  if (test.blank || (test.otherMethod && !rule.anyMethod)) return;
-  const said = look(test);
-  if (!said) return;
-  for (const remark of Array.isArray(said) ? (said as readonly Remark[]) : [said as Remark]) {
-    findings.push(findingOf(rule, test.row, remark));
-  }
+  if (said === undefined) return;
+  if (!isList(said)) findings.push(findingOf(rule, row, said));
+  else for (const remark of said) findings.push(findingOf(rule, row, remark));
+}
+
+function isList(said: Remark | readonly Remark[]): said is readonly Remark[] {
+  return Array.isArray(said);
 }
 
 const YIELDING = new Map(RULES.flatMap(({ id, yieldsTo }) => (yieldsTo ? [[id, yieldsTo]] : [])));

@@ -3,6 +3,7 @@ import type { Columns } from "../reading/column-place";
 import type { SheetReading } from "../reading/sheet-reading";
 import type { DecidedTest, TestState } from "./judged-test";
 import type { Finding } from "./rule";
+import type { SheetTests } from "./sheet-tests";
 
 /** What a check says about one row. */
 export interface RowResult {
@@ -27,6 +28,8 @@ export interface CheckResult {
   /** The fields that were found; those of the reading. */
   readonly columns: Columns;
   readonly rows: readonly RowResult[];
+  /** The tests behind the rows, with what is looked up across them. */
+  readonly tests: SheetTests;
   /** Every finding once: those of the sheet as a whole first, then test by test. */
   readonly findings: readonly Finding[];
   /** What was not looked at, because the sheet does not record it. */

@@ -1,17 +1,17 @@
 import { isBlank, type CellValue } from "../measure/cell-value";
 import { isIssue, type Issue } from "../measure/issue";
-import { numberFromCell } from "../measure/number-from-cell";
+import { numberFromCell, type DecimalMark } from "../measure/number-from-cell";
 import { Problem } from "../measure/problem";
 import { exact } from "../measure/rounding";
-import type { FieldRecord } from "../reading/record";
+import type { FieldRecord, Unreadable } from "../reading/record";
 import type { SheetReading } from "../reading/sheet-reading";
 import type { CheckOptions, GivenLimit } from "./check-options";
 import type { Limits } from "./judged-test";
 
-/** A test with its limits. A limit given with the check that cannot be read is kept as unreadable. */
-interface LimitedTest {
-  readonly record: FieldRecord;
-  readonly limits: Limits;
+/** The limits of each test, and the given ones that cannot be read, by the position of the test. */
+interface RowLimits {
+  readonly of: (record: FieldRecord) => Limits;
+  readonly unreadable: ReadonlyMap<number, Unreadable>;
 }
 
 /** The limit for a row, none, or why it cannot be read. */
@@ -21,68 +21,69 @@ type ReadLimit = number | Issue | undefined;
  * The specification limits of each test: those given with the check, else the sheet's own low and
  * high, else its target and tolerance. Either limit may be absent.
  *
- * @returns For a record the record with its limits.
  * @throws Problem `limits-do-not-fit` when a column of limits has another length than the rows, and
  *   those of `numberFromCell` for a single limit that is not a number.
  */
-export function rowLimits(
-  { records, decimal }: SheetReading,
-  options: CheckOptions,
-): (record: FieldRecord) => LimitedTest {
-  const read = (cell: CellValue): ReadLimit => {
-    try {
-      return numberFromCell(cell, decimal);
-    } catch (problem) {
-      if (problem instanceof Problem) return problem.issue;
-      throw problem;
-    }
-  };
-  const low = givenLimit("low", options.low, records.length, read);
-  const high = givenLimit("high", options.high, records.length, read);
-  return (record) => {
-    const { values } = record;
-    const { target, tolerance } = values;
-    const aim = target !== undefined && tolerance !== undefined;
-    const [lower, upper] = [low(record.row), high(record.row)];
-    return {
-      record: withIssues(record, lower, upper),
-      limits: {
-        low: numeric(lower) ?? values.low ?? (aim ? exact(target - tolerance) : undefined),
-        high: numeric(upper) ?? values.high ?? (aim ? exact(target + tolerance) : undefined),
-      },
-    };
+export function rowLimits({ records, decimal }: SheetReading, options: CheckOptions): RowLimits {
+  const low = givenLimit("low", options.low, records.length, decimal);
+  const high = givenLimit("high", options.high, records.length, decimal);
+  const unreadable = new Map<number, Unreadable>();
+  for (const [field, limit] of [["low", low] as const, ["high", high] as const]) {
+    if (!Array.isArray(limit)) continue;
+    limit.forEach((each, row) => {
+      if (isIssue(each)) unreadable.set(row, { ...unreadable.get(row), [field]: each });
+    });
+  }
+  // Most tests have the limits of the one before; they share one object.
+  let last: Limits = {};
+  return {
+    unreadable,
+    of({ row, values }) {
+      const { target, tolerance } = values;
+      const aim = target !== undefined && tolerance !== undefined;
+      const limits = {
+        low: limitAt(low, row) ?? values.low ?? (aim ? exact(target - tolerance) : undefined),
+        high: limitAt(high, row) ?? values.high ?? (aim ? exact(target + tolerance) : undefined),
+      };
+      if (limits.low !== last.low || limits.high !== last.high) last = limits;
+      return last;
+    },
   };
 }
 
-function numeric(limit: ReadLimit): number | undefined {
-  return typeof limit === "number" ? limit : undefined;
+function limitAt(
+  limit: number | readonly ReadLimit[] | undefined,
+  row: number,
+): number | undefined {
+  const own = typeof limit === "object" ? limit[row] : limit;
+  return typeof own === "number" ? own : undefined;
 }
 
 function givenLimit(
   place: string,
   given: GivenLimit,
   rows: number,
-  read: (cell: CellValue) => ReadLimit,
-): (row: number) => ReadLimit {
-  if (given === undefined || typeof given === "number") return () => given;
-  if (given.every(isBlank)) return () => undefined;
-  if (given.length === 1) {
-    const limit = read(given[0]!);
+  decimal: DecimalMark,
+): number | readonly ReadLimit[] | undefined {
+  if (given === undefined || typeof given === "number") return given;
+  if (given.every(isBlank)) return undefined;
+  const limits = given.map((cell) => readLimit(cell, decimal));
+  if (limits.length === 1) {
+    const [limit] = limits;
     if (isIssue(limit)) throw new Problem(limit.id, limit.values, false, place);
-    return () => limit;
+    return limit;
   }
-  if (given.length !== rows) {
-    throw new Problem("limits-do-not-fit", { given: given.length, rows }, false, place);
+  if (limits.length !== rows) {
+    throw new Problem("limits-do-not-fit", { given: limits.length, rows }, false, place);
   }
-  return (row) => read(given[row]!);
+  return limits;
 }
 
-function withIssues(record: FieldRecord, low: ReadLimit, high: ReadLimit): FieldRecord {
-  if (!isIssue(low) && !isIssue(high)) return record;
-  const unreadable = {
-    ...record.unreadable,
-    ...(isIssue(low) && { low }),
-    ...(isIssue(high) && { high }),
-  };
-  return { ...record, unreadable };
+function readLimit(cell: CellValue, decimal: DecimalMark): ReadLimit {
+  try {
+    return numberFromCell(cell, decimal);
+  } catch (problem) {
+    if (problem instanceof Problem) return problem.issue;
+    throw problem;
+  }
 }

@@ -7,6 +7,9 @@ const FURTHER_TEST = /^(.*\d)[\s_/-]*(?:r|rep|repeat|retest|re-test|c|chk|check|
 /** The next test of the same sample, for each test that has one. */
 export type NextTest = ReadonlyMap<DecidedTest, DecidedTest>;
 
+/** Most ids end in a number and are no further test; the ends of ids are quick to look at. */
+const MAY_BE_FURTHER = /[a-z]\d?$/;
+
 /**
  * Finds for each test the next one of the same sample.
  *
@@ -21,26 +24,27 @@ export function nextTestOfSample(rows: readonly DecidedTest[]): NextTest {
   const next = new Map<DecidedTest, DecidedTest>();
   const lastOfSample = new Map<string, DecidedTest>();
   let before: DecidedTest | undefined;
-  for (const row of rows) {
-    if (row.blank) continue;
-    const names = sampleNames(row.values);
-    const earlier = names.map((name) => lastOfSample.get(name));
-    if (before && isOfSameLoad(before.values, row.values)) earlier.push(before);
-    for (const test of earlier) if (test && !next.has(test)) next.set(test, row);
-    for (const name of names) lastOfSample.set(name, row);
-    before = row;
+  for (const test of rows) {
+    if (test.blank) continue;
+    const { sample, repeatOf, checkOf, date } = test.values;
+    const names = new Set<string>();
+    for (const id of [sample, repeatOf, checkOf])
+      if (id !== undefined) names.add(date === undefined ? plainId(id) : `${date} ${plainId(id)}`);
+    for (const name of names) {
+      const earlier = lastOfSample.get(name);
+      if (earlier && !next.has(earlier)) next.set(earlier, test);
+      lastOfSample.set(name, test);
+    }
+    if (before && !next.has(before) && isOfSameLoad(before.values, test.values))
+      next.set(before, test);
+    before = test;
   }
   return next;
 }
 
-function sampleNames({ sample, repeatOf, checkOf, date }: FieldValues): string[] {
-  const ids = [sample, repeatOf, checkOf].filter((id) => id !== undefined);
-  return [...new Set(ids.map((id) => `${date ?? ""} ${plainId(id)}`))];
-}
-
 function plainId(id: string): string {
   const written = id.toLowerCase();
-  return FURTHER_TEST.exec(written)?.[1] ?? written;
+  return MAY_BE_FURTHER.test(written) ? (FURTHER_TEST.exec(written)?.[1] ?? written) : written;
 }
 
 function isOfSameLoad(one: FieldValues, other: FieldValues): boolean {

@@ -1,4 +1,3 @@
-import { checkedFailures } from "../check-tests";
 import { sheetRule } from "../rule";
 
 /** A result outside the limits that no check test followed. */
@@ -10,8 +9,8 @@ export const checkTestDue = sheetRule({
   says: ["check-test-due"],
   basis:
     "By the check-test rule of ASTM C94 a result outside the limits calls at once for a check test on another portion of the same sample (a trade article quoting it; C94-98).",
-  look({ all: rows }, sheet) {
-    return checkedFailures(rows)
+  look({ failures }, sheet) {
+    return failures
       .filter(({ check }) => !check)
       .map(({ first: { row } }) => ({ row, field: sheet.has("sample") ? "sample" : null }));
   },

@@ -1,4 +1,4 @@
-import { checkedFailures, isOutside } from "../check-tests";
+import { isOutside } from "../failed-and-check-tests";
 import { sheetRule } from "../rule";
 
 /** The check test lies outside the limits as well. */
@@ -10,8 +10,8 @@ export const checkTestFailed = sheetRule({
   says: ["check-test-failed"],
   basis:
     "By the check-test rule of ASTM C94 a second result outside the limits fails the concrete, and the two are not averaged (a trade article quoting it; C94-98). Other rules average them (UFGS 03300A, older text): the specification says which.",
-  look({ all: rows }, sheet) {
-    return checkedFailures(rows).flatMap(({ first, check }) => {
+  look({ failures }, sheet) {
+    return failures.flatMap(({ first, check }) => {
       if (!check || !isOutside(check)) return [];
       const values = { first: first.result!.air, check: check.result!.air };
       return [{ row: check.row, field: sheet.has("air") ? "air" : null, values }];

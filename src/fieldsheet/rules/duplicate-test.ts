@@ -16,21 +16,24 @@ export const duplicateTest = sheetRule({
   look({ all }, sheet) {
     const field = sheet.has("sample") ? "sample" : "load";
     const fields = Object.keys(sheet.columns) as FieldId[];
-    const seen = new Map<string, number>();
+    // Whole contents are compared only where name and readings, which are quick to look at, are alike.
+    const alike = new Map<string, DecidedTest[]>();
     return all.flatMap((test) => {
-      if (!hasName(test) || readingsTaken(test).length === 0) return [];
+      const { sample, load } = test.values;
+      if (sample === undefined && load === undefined) return [];
+      const readings = readingsTaken(test);
+      if (readings.length === 0) return [];
+      const key = `${sample}|${load}|${readings.join()}`;
+      const others = alike.get(key);
+      if (!others) alike.set(key, [test]);
+      if (!others) return [];
       const content = contentOf(test, fields, sheet);
-      const before = seen.get(content);
-      if (before === undefined) seen.set(content, test.row);
-      if (before === undefined) return [];
-      return [{ row: test.row, field, values: { before: before + 1 } } as const];
+      const before = others.find((other) => contentOf(other, fields, sheet) === content);
+      if (!before) others.push(test);
+      return before ? [{ row: test.row, field, values: { before: before.row + 1 } } as const] : [];
     });
   },
 });
-
-function hasName({ values: { sample, load } }: DecidedTest): boolean {
-  return sample !== undefined || load !== undefined;
-}
 
 function contentOf({ row }: DecidedTest, fields: readonly FieldId[], sheet: SheetReading): string {
   const cells = fields.map((field) => sheet.cell(row, field));

@@ -1,7 +1,6 @@
 import { foamOverLimit } from "../../methods/volumetric-air/validity";
 import { SETTLE_WITHIN_MINUTES } from "../../methods/volumetric-air/settled-level";
 import type { DecidedTest } from "../judged-test";
-import { nextTestOfSample } from "../same-sample";
 import { sheetRule, type RemarkAtIn } from "../rule";
 
 /** The repeat of a void test used no more alcohol than the test itself. */
@@ -13,9 +12,9 @@ export const repeatWithoutMoreAlcohol = sheetRule({
   says: ["repeat-without-more-alcohol"],
   basis:
     "A test that was void for its foam, its unsteady level or its readings is repeated with more alcohol (a meter maker's manual, 2019, describing ASTM C173).",
-  look({ all: rows }) {
-    const next = nextTestOfSample(rows);
-    return rows.filter(lackedAlcohol).flatMap((row) => remarkOn(row, next.get(row)));
+  look(tests) {
+    const lacked = tests.all.filter(lackedAlcohol);
+    return lacked.flatMap((test) => remarkOn(test, tests.nextOfSample.get(test)));
   },
 });
 

@@ -1,4 +1,3 @@
-import { nextTestOfSample } from "../same-sample";
 import { sheetRule } from "../rule";
 
 /** A void test that nobody repeated. */
@@ -10,10 +9,9 @@ export const voidWithoutRepeat = sheetRule({
   says: ["void-without-repeat"],
   basis:
     "A void test is repeated on the same sample (a meter maker's manual, 2019, describing ASTM C173).",
-  look({ all: rows }, sheet) {
-    const next = nextTestOfSample(rows);
-    return rows
-      .filter((row) => row.state === "void" && !next.has(row))
+  look(tests, sheet) {
+    return tests.all
+      .filter((test) => test.state === "void" && !tests.nextOfSample.has(test))
       .map(({ row }) => ({ row, field: sheet.has("sample") ? "sample" : "load" }));
   },
 });

@@ -1,6 +1,5 @@
 import type { BorderlineTest } from "../../acceptance/borderline-test";
 import type { CheckResult, RowResult } from "../../fieldsheet/check-result";
-import { checkedFailures } from "../../fieldsheet/check-tests";
 import { alcoholFromCell } from "../../measure/alcohol";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import { Problem } from "../../measure/problem";
@@ -25,12 +24,11 @@ export const NO_INPUTS: TestInputs = {
 /** What a checked row gives for the inputs; its check test is in another row of the same sample. */
 export function inputsOfRow(
   { judged }: RowResult,
-  { rows }: CheckResult,
+  { tests }: CheckResult,
   decimal: DecimalMark,
 ): TestInputs {
   const { finalReading, values, limits } = judged;
-  const failures = checkedFailures(rows.map((row) => row.judged));
-  const check = failures.find(({ first }) => first === judged)?.check;
+  const check = tests.failures.find(({ first }) => first === judged)?.check;
   const text = (value: number | undefined) => typedText(value, decimal);
   const { alcohol } = values;
   return {

@@ -1,6 +1,6 @@
 import { compareWithLimits } from "../acceptance/limits";
 import type { DecidedTest } from "./judged-test";
-import { nextTestOfSample } from "./same-sample";
+import type { SheetTests } from "./sheet-tests";
 
 /** A result outside its limits and the check test that was made of it, if any. */
 export interface CheckedFailure {
@@ -9,10 +9,12 @@ export interface CheckedFailure {
 }
 
 /** Every valid result outside its limits, each with the next valid test of the same sample. */
-export function checkedFailures(rows: readonly DecidedTest[]): CheckedFailure[] {
-  const next = nextTestOfSample(rows);
+export function checkedFailures(tests: SheetTests): readonly CheckedFailure[] {
+  const outside = tests.all.filter(isOutside);
+  if (outside.length === 0) return [];
+  const next = tests.nextOfSample;
   const checks = new Set<DecidedTest>();
-  return rows.filter(isOutside).flatMap((first) => {
+  return outside.flatMap((first) => {
     // A check test that fails as well is the end: it asks for no check of its own.
     if (checks.has(first)) return [];
     let check = next.get(first);
