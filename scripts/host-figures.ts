@@ -17,6 +17,7 @@ what the client library holds of Excel's, all syncs together. On the web, Excel 
 - The first sync of a reading finds the table and how decimals are written. The others fetch values, as many rows at a time as make
   about 2.5 MB; the first 40,000 cells go ahead to see how long the values are.
 - An Excel table takes one sync more, to learn where it ends.
+- Marking reads once more, in the request that marks, what was checked, or of a long table the rows to be marked.
 - Marking takes two syncs, one more where rules with a formula or earlier marks stand on the sheet, and one more where notes,
   comments or merged cells have to be minded.
 - Growth is linear: ten times the rows take about ten times the syncs and the time.

@@ -2,7 +2,8 @@ import type { CellValue } from "../measure/cell-value";
 import type { DecimalMark } from "../measure/number-from-cell";
 import type { Weight } from "../fieldsheet/rule";
 import type { CellArea } from "./cell-area";
-import type { RowsMoved } from "./rows-moved";
+import type { Side } from "./area-around";
+import type { CellsMoved } from "./cells-moved";
 
 export type { CellArea };
 
@@ -12,6 +13,13 @@ export interface ReadArea {
   /** The area as people write it: "Loads!A1:N29". */
   readonly address: string;
   readonly values: readonly (readonly CellValue[])[];
+  /**
+   * Of what was selected, the sides at which it was cut off from further filled cells; absent where a
+   * table was found.
+   */
+  readonly cut?: readonly Side[] | undefined;
+  /** The rows further below that hold something in the same columns and were not read. */
+  readonly below?: { readonly row: number; readonly rows: number } | undefined;
 }
 
 /** One cell. */
@@ -74,16 +82,25 @@ export interface SheetHost {
    * @throws Problem `selection-empty`, `selection-in-parts`, `selection-too-large`, `host-busy` …
    */
   read(scope: ReadScope, progress?: (done: number) => void): Promise<ReadArea>;
-  /** Reads an area again, for a row under the cursor or a second check. */
-  readArea(area: CellArea): Promise<ReadArea>;
-  /** Selects a cell and shows it. */
-  select(place: CellPlace): Promise<void>;
+  /**
+   * Reads again what was read before, as far as it goes now: a table with the rows and columns that were
+   * added at its edges, without those that are blank by now; a part of a table that was selected as it was.
+   * @param before What was read, its area where it lies now.
+   */
+  readAgain(before: ReadArea, progress?: (done: number) => void): Promise<ReadArea>;
+  /**
+   * Selects a cell and shows it.
+   * @param along Cells to read at the same moment.
+   * @returns What stands in these.
+   */
+  select(place: CellPlace, along?: CellArea): Promise<readonly (readonly CellValue[])[]>;
   /**
    * Takes our earlier marks off the sheets of these marks and puts these on: one conditional format
-   * a weight and sheet, recognised by a tag in its formula, and a note where the user has none.
-   * @param sheetId The sheet that was checked: its earlier marks go also where nothing was found.
+   * a weight and sheet, recognised by its formula, and a note where the user has none.
+   * @param checked What was checked: the earlier marks on its sheet go also where nothing was found.
+   * @throws Problem `table-changed` where it holds something else by now; then no mark of ours is on it.
    */
-  mark(marks: readonly Mark[], withNotes: boolean, sheetId?: string): Promise<MarkReport>;
+  mark(marks: readonly Mark[], withNotes: boolean, checked?: ReadArea): Promise<MarkReport>;
   /** Takes every mark of ours off the whole workbook. */
   unmark(): Promise<MarkReport>;
   /** Writes a table to a new sheet of its own and shows it; never over an existing sheet. */
@@ -99,7 +116,7 @@ export interface SheetHost {
   onSelectionChange(listener: (place: CellPlace) => void): Promise<StopListening>;
   /**
    * Tells of edits, pastes, sorts, inserted and deleted rows; never of our own marks. Of whole rows
-   * it also tells where they were put in or taken out.
+   * and columns it also tells where they were put in or taken out.
    */
-  onEdit(listener: (sheetId: string, moved?: RowsMoved) => void): Promise<StopListening>;
+  onEdit(listener: (sheetId: string, moved?: CellsMoved) => void): Promise<StopListening>;
 }

@@ -97,7 +97,7 @@ export function addressOf(block: Rectangle): string {
   return cellsOf(block) === 1 ? first : `${first}:${lettersOf(right)}${bottom + 1}`;
 }
 
-function lettersOf(column: number): string {
+export function lettersOf(column: number): string {
   let letters = "";
   for (let rest = column + 1; rest > 0; rest = Math.floor((rest - 1) / 26)) {
     letters = String.fromCharCode(65 + ((rest - 1) % 26)) + letters;

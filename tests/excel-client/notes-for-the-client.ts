@@ -69,6 +69,19 @@ export function addNotesTo(library: { Excel: any; OfficeExtension: any }): void 
     getItem(key: string): unknown {
       return batch.createIndexerObject(Note, this, [key]);
     }
+    getItemOrNullObject(key: string): unknown {
+      return batch.createMethodObject(
+        Note,
+        this,
+        "GetItemOrNullObject",
+        1,
+        [key],
+        false,
+        false,
+        null,
+        4,
+      );
+    }
     load(option: unknown): unknown {
       return Utility.load(this, option);
     }

@@ -55,6 +55,9 @@ export interface SheetModel {
   validations: { block: Rectangle; rule: string }[];
   merges: Rectangle[];
   filter: { block: Rectangle; hiddenRows: number[] } | undefined;
+  /** Hidden by hand, not by the filter. */
+  hiddenRows: number[];
+  hiddenColumns: number[];
   tables: TableModel[];
   charts: ChartModel[];
   protection: ProtectionModel;
@@ -76,6 +79,8 @@ export function newSheet(id: string, name: string): SheetModel {
     validations: [],
     merges: [],
     filter: undefined,
+    hiddenRows: [],
+    hiddenColumns: [],
     tables: [],
     charts: [],
     protection: { protected: false, allowFormatCells: false, allowEditObjects: false },

@@ -38,6 +38,32 @@ export function deleteRows(sheet: SheetModel, at: number, count: number): void {
   });
 }
 
+/** Inserts columns before a column. */
+export function insertColumns(sheet: SheetModel, at: number, count: number): void {
+  sheet.grid = sheet.grid.map((cells) => {
+    if (!cells || cells.length < at) return cells;
+    return [...cells.slice(0, at), ...Array<Held>(count).fill(""), ...cells.slice(at)];
+  });
+  moveAll(sheet, (block) => ({
+    ...block,
+    left: block.left >= at ? block.left + count : block.left,
+    right: block.right >= at ? block.right + count : block.right,
+  }));
+}
+
+/** Deletes columns. */
+export function deleteColumns(sheet: SheetModel, at: number, count: number): void {
+  sheet.grid = sheet.grid.map(
+    (cells) => cells && [...cells.slice(0, at), ...cells.slice(at + count)],
+  );
+  const after = (column: number): number => (column < at ? column : Math.max(at, column - count));
+  moveAll(sheet, (block) => {
+    const left = after(block.left);
+    const right = block.right < at ? block.right : after(block.right + 1) - 1;
+    return right < left ? undefined : { ...block, left, right };
+  });
+}
+
 /** Sorts rows by a column. Fills and notes go with their cells; conditional formats stay. */
 export function sortRows(sheet: SheetModel, block: Rectangle, by: number): boolean {
   if (sheet.merges.some((merge) => overlap(merge, block))) return false;
@@ -102,7 +128,7 @@ function moveAll(sheet: SheetModel, move: Move): void {
   const place = <T extends { row: number; column: number }>(list: T[]): T[] =>
     list.flatMap((one) => {
       const to = move({ top: one.row, left: one.column, bottom: one.row, right: one.column });
-      return to ? [{ ...one, row: to.top }] : [];
+      return to ? [{ ...one, row: to.top, column: to.left }] : [];
     });
   const blocks = <T extends { block: Rectangle }>(list: T[]): T[] =>
     list.flatMap((one) => {
@@ -115,6 +141,12 @@ function moveAll(sheet: SheetModel, move: Move): void {
   sheet.comments = place(sheet.comments);
   sheet.validations = blocks(sheet.validations);
   sheet.tables = blocks(sheet.tables);
+  const rows = (list: number[]): number[] =>
+    list.flatMap((row) => move({ top: row, left: 0, bottom: row, right: 0 })?.top ?? []);
+  const columns = (list: number[]): number[] =>
+    list.flatMap((column) => move({ top: 0, left: column, bottom: 0, right: column })?.left ?? []);
+  sheet.hiddenRows = rows(sheet.hiddenRows);
+  sheet.hiddenColumns = columns(sheet.hiddenColumns);
   sheet.merges = sheet.merges.flatMap((merge) => move(merge) ?? []);
   sheet.formats = sheet.formats
     .map((format) => ({ ...format, areas: format.areas.flatMap((area) => move(area) ?? []) }))

@@ -1,7 +1,8 @@
 import { MARK_STYLES } from "../../src/hosts/mark-style";
-import type { CellArea, CellPlace, Mark, SheetHost } from "../../src/hosts/sheet-host";
+import type { CellArea, CellPlace, Mark, ReadArea, SheetHost } from "../../src/hosts/sheet-host";
 import { isBlank, type CellValue } from "../../src/measure/cell-value";
 import { Problem } from "../../src/measure/problem";
+import { say } from "../../src/messages/pane-catalogue";
 
 /** A spreadsheet with a host on it, as a test handles it. Positions from 0. */
 export interface SpreadsheetUnderTest {
@@ -15,9 +16,12 @@ export interface SpreadsheetUnderTest {
   edit(row: number, column: number, value: CellValue): void;
   insertRow(above: number): void;
   deleteRow(at: number): void;
+  insertColumn(before: number): void;
+  hideRow(row: number): void;
   /** The user writes the note of a cell, in place of one that it has. */
   giveNote(row: number, column: number, text: string): void;
   noteAt(row: number, column: number): string | undefined;
+  removeNote(row: number, column: number): void;
   /** The user colours a cell for good, by a conditional format of their own. */
   giveFormat(row: number, column: number, fill: string): void;
   /** The fills that conditional formats lay over a cell, the one that is seen first. */
@@ -53,10 +57,11 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
     });
     afterEach(() => sheet.close());
 
-    const readAll = async (): Promise<CellArea> => {
+    const readWhole = (): Promise<ReadArea> => {
       sheet.select([0, 0, 4, 4]);
-      return (await host.read("selection")).area;
+      return host.read("selection");
     };
+    const readAll = async (): Promise<CellArea> => (await readWhole()).area;
     const markAt = (
       area: CellArea,
       row: number,
@@ -111,19 +116,57 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
         await expect(host.read("selection")).rejects.toEqual(new Problem("selection-in-parts"));
       });
 
-      test("reads an area again, with what has been typed since", async () => {
-        const area = await readAll();
+      test("again gives what has been typed since", async () => {
+        const read = await readWhole();
         sheet.edit(3, 1, 4.5);
-        const again = await host.readArea(area);
+        const again = await host.readAgain(read);
         expect(again.values[3]?.[1]).toBe(4.5);
-        expect(again.area).toEqual(area);
+        expect(again.area).toEqual(read.area);
       });
 
-      test("says that the sheet is gone", async () => {
-        const area = await readAll();
-        await expect(host.readArea({ ...area, sheetId: "gone" })).rejects.toEqual(
-          new Problem("sheet-gone"),
-        );
+      test("again takes in every row that was added below, and leaves out rows that are blank", async () => {
+        const read = await readWhole();
+        for (let row = 4; row < 60; row += 1) sheet.edit(row, 0, `L-${row}`);
+        expect((await host.readAgain(read)).area).toMatchObject({ row: 0, rows: 60, columns: 4 });
+        for (let row = 3; row < 60; row += 1) {
+          for (let column = 0; column < 4; column += 1) sheet.edit(row, column, null);
+        }
+        expect((await host.readAgain(read)).area).toMatchObject({ row: 0, rows: 3, columns: 4 });
+      });
+
+      test("again keeps the last column after one was put in at the left edge", async () => {
+        const read = await readWhole();
+        sheet.insertColumn(0);
+        const moved = await host.readAgain(read);
+        expect(moved.area).toMatchObject({ column: 1, columns: 4 });
+        expect(withoutBlanks(moved.values)).toEqual(LOADS);
+        sheet.edit(0, 0, "Day");
+        const wider = await host.readAgain(read);
+        expect(wider.area).toMatchObject({ column: 0, columns: 5 });
+      });
+
+      test("of a part of a table keeps to that part, and tells what stands below it", async () => {
+        sheet.select([0, 0, 3, 4]);
+        const read = await host.read("selection");
+        expect(read).toMatchObject({ cut: ["bottom"], below: { row: 3, rows: 1 } });
+        sheet.edit(4, 0, "L-4");
+        const again = await host.readAgain(read);
+        expect(again).toMatchObject({ area: read.area, below: { row: 3, rows: 2 } });
+        expect(again.values).toEqual(read.values);
+      });
+
+      test("of a table tells what stands further below", async () => {
+        sheet.edit(7, 1, "after a blank row");
+        sheet.select([1, 1, 1, 1]);
+        expect((await host.read("table")).below).toEqual({ row: 7, rows: 1 });
+        sheet.edit(7, 1, null);
+        expect((await host.read("table")).below).toBeUndefined();
+      });
+
+      test("again says that the sheet is gone", async () => {
+        const read = await readWhole();
+        const gone = { ...read, area: { ...read.area, sheetId: "gone" } };
+        await expect(host.readAgain(gone)).rejects.toEqual(new Problem("sheet-gone"));
       });
     });
 
@@ -132,6 +175,13 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
       await host.select({ sheetId, row: 2, column: 1 });
       const { area } = await host.read("selection");
       expect(area).toMatchObject({ row: 2, column: 1, rows: 1, columns: 1 });
+    });
+
+    test("selects a cell and reads others at the same moment", async () => {
+      const area = await readAll();
+      const place = { sheetId: area.sheetId, row: 2, column: 1 };
+      const values = await host.select(place, { ...area, row: 2, rows: 1 });
+      expect(withoutBlanks(values)).toEqual([LOADS[2]]);
     });
 
     describe("marking", () => {
@@ -173,9 +223,9 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
       });
 
       test("takes earlier marks off also where nothing is to be marked any more", async () => {
-        const area = await readAll();
-        await host.mark([markAt(area, 1, 1)], true);
-        expect(await host.mark([], true, area.sheetId)).toEqual({
+        const read = await readWhole();
+        await host.mark([markAt(read.area, 1, 1)], true);
+        expect(await host.mark([], true, read)).toEqual({
           cells: 0,
           notes: 0,
           remarks: [],
@@ -197,15 +247,56 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
         expect(sheet.fillsAt(1, 1)).toEqual(["#123456"]);
       });
 
-      test("leaves what the user has written into a note of ours", async () => {
+      test("leaves what the user has written above and below our lines in a note", async () => {
         const area = await readAll();
         await host.mark([markAt(area, 1, 1), markAt(area, 2, 1)], true);
-        sheet.giveNote(1, 1, `${sheet.noteAt(1, 1)} Checked by phone.`);
+        sheet.giveNote(1, 1, `Ana:\n${sheet.noteAt(1, 1)}\nChecked by phone.`);
         await host.mark([markAt(area, 1, 1)], true);
-        expect(sheet.noteAt(1, 1)).toBe("Checked by phone.");
+        expect(sheet.noteAt(1, 1)).toBe("Ana:\nChecked by phone.");
         await host.unmark();
-        expect(sheet.noteAt(1, 1)).toBe("Checked by phone.");
+        expect(sheet.noteAt(1, 1)).toBe("Ana:\nChecked by phone.");
         expect(sheet.noteAt(2, 1)).toBeUndefined();
+      });
+
+      test("leaves a note of ours that the user has changed as it is, and says where", async () => {
+        const area = await readAll();
+        const mark = markAt(area, 1, 1);
+        for (const change of [
+          (text: string) => `${text} Checked by phone.`,
+          (text: string) => text.replace("Look", "Do not look"),
+          (text: string) => text.replace("Look at this reading.", "All is well."),
+        ]) {
+          await host.mark([mark], true);
+          const written = change(sheet.noteAt(1, 1)!);
+          sheet.giveNote(1, 1, written);
+          const again = await host.mark([mark], true);
+          expect(again.remarks.join(" ")).toContain(`${area.sheetName}!B2`);
+          expect(sheet.noteAt(1, 1)).toBe(written);
+          const { notes, remarks } = await host.unmark();
+          expect(notes).toBe(0);
+          expect(remarks.join(" ")).toContain(`${area.sheetName}!B2`);
+          expect(sheet.noteAt(1, 1)).toBe(written);
+          sheet.removeNote(1, 1);
+        }
+      });
+
+      test("puts no mark where the checked cells hold something else by now", async () => {
+        const read = await readWhole();
+        await host.mark([markAt(read.area, 1, 1)], true, read);
+        sheet.edit(2, 1, 6);
+        await expect(host.mark([markAt(read.area, 2, 1)], true, read)).rejects.toEqual(
+          new Problem("table-changed"),
+        );
+        expect(sheet.fillsAt(2, 1)).toEqual([]);
+        expect(sheet.noteAt(2, 1)).toBeUndefined();
+      });
+
+      test("says how many of the marked cells are hidden", async () => {
+        const area = await readAll();
+        sheet.hideRow(2);
+        const { cells, remarks } = await host.mark([markAt(area, 1, 1), markAt(area, 2, 1)], false);
+        expect(cells).toBe(2);
+        expect(remarks).toEqual([say("marks-hidden", { count: 1 })]);
       });
 
       test("is taken off again, from wherever its cells have gone", async () => {
@@ -221,9 +312,9 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
       });
 
       test("changes no cell", async () => {
-        const area = await readAll();
-        await host.mark([markAt(area, 1, 1), markAt(area, 3, 1)], true);
-        expect(withoutBlanks((await host.readArea(area)).values)).toEqual(LOADS);
+        const read = await readWhole();
+        await host.mark([markAt(read.area, 1, 1), markAt(read.area, 3, 1)], true);
+        expect(withoutBlanks((await host.readAgain(read)).values)).toEqual(LOADS);
       });
     });
 
@@ -309,17 +400,19 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
         expect(sheets).toHaveLength(told);
       });
 
-      test("to edits tells where rows were put in and taken out", async () => {
+      test("to edits tells where rows and columns were put in and taken out", async () => {
         await readAll();
         const moves: unknown[] = [];
         const stop = await host.onEdit((_, moved) => moved && moves.push(moved));
         sheet.insertRow(2);
         sheet.deleteRow(1);
+        sheet.insertColumn(1);
         sheet.edit(1, 1, 5.5);
         await soon();
         expect(moves).toEqual([
-          { at: 2, count: 1 },
-          { at: 1, count: -1 },
+          { axis: "row", at: 2, count: 1 },
+          { axis: "row", at: 1, count: -1 },
+          { axis: "column", at: 1, count: 1 },
         ]);
         await stop();
       });

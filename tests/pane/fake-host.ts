@@ -31,11 +31,15 @@ export function fakeHost(cells: CellValue[][], top = 0, left = 0) {
       asked.scopes.push(scope);
       return read(whole());
     },
-    readArea: async (area) => read(area),
-    select: async (place) => void asked.selected.push(place),
-    mark: async (marks, _, sheetId) => {
+    // The table is all that the sheet holds.
+    readAgain: async () => read(whole()),
+    select: async (place, along) => {
+      asked.selected.push(place);
+      return along ? read(along).values : [];
+    },
+    mark: async (marks, _, checked) => {
       asked.marks = [...marks];
-      asked.markedSheet = sheetId;
+      asked.markedSheet = checked?.area.sheetId;
       return { cells: marks.length, notes: 0, remarks: ["A remark of the spreadsheet."] };
     },
     unmark: async () => ({ cells: 3, notes: 2, remarks: [] }),

@@ -1,5 +1,5 @@
 import { firstCellOf } from "../cell-address";
-import type { RowsMoved } from "../rows-moved";
+import type { CellsMoved } from "../cells-moved";
 import type { CellPlace, StopListening } from "../sheet-host";
 import { excelCan } from "./abilities";
 import { inExcel } from "./in-excel";
@@ -19,11 +19,11 @@ export function onSelection(listener: (place: CellPlace) => void): Promise<StopL
 
 /** Tells of changes of cells, rows and columns, also by sorting; not of those we caused. */
 export function onEditOfOthers(
-  listener: (sheetId: string, moved?: RowsMoved) => void,
+  listener: (sheetId: string, moved?: CellsMoved) => void,
   own: OwnEdits,
 ): Promise<StopListening> {
   const tell = async (event: EditEvent): Promise<void> => {
-    if (!own.caused(event)) listener(event.worksheetId, rowsMovedBy(event));
+    if (!own.caused(event)) listener(event.worksheetId, cellsMovedBy(event));
   };
   return inExcel(async (context) => {
     const { worksheets } = context.workbook;
@@ -44,13 +44,22 @@ interface EditEvent {
   readonly triggerSource?: string;
 }
 
-/** Excel gives the rows that were put in or taken out as an address, such as "4:6". */
-function rowsMovedBy({ changeType, address }: EditEvent): RowsMoved | undefined {
-  if (changeType !== "RowInserted" && changeType !== "RowDeleted") return undefined;
+const MOVES: Readonly<Record<string, { readonly axis: "row" | "column"; readonly sign: 1 | -1 }>> =
+  {
+    RowInserted: { axis: "row", sign: 1 },
+    RowDeleted: { axis: "row", sign: -1 },
+    ColumnInserted: { axis: "column", sign: 1 },
+    ColumnDeleted: { axis: "column", sign: -1 },
+  };
+
+/** Excel gives the rows or columns that were put in or taken out as an address, such as "4:6", "B:B". */
+function cellsMovedBy({ changeType = "", address }: EditEvent): CellsMoved | undefined {
+  const how = MOVES[changeType];
+  if (!how) return undefined;
+  const { axis, sign } = how;
   const [first = "", last = first] = address.split(":");
-  const at = firstCellOf(first).row;
-  const count = firstCellOf(last).row - at + 1;
-  return { at, count: changeType === "RowInserted" ? count : -count };
+  const at = firstCellOf(first)[axis];
+  return { axis, at, count: sign * (firstCellOf(last)[axis] - at + 1) };
 }
 
 type Handler = Pick<OfficeExtension.EventHandlerResult<unknown>, "context" | "remove">;

@@ -58,6 +58,7 @@ export const SENTENCE_OF_CODE: Readonly<Record<string, MessageId>> = {
   ServiceNotAvailable: "host-overloaded",
   Timeout: "host-overloaded",
   Unauthenticated: "not-signed-in",
+  UndoNotSupported: "excel-cannot",
   UnsupportedFeature: "excel-cannot",
   UnsupportedFillType: "excel-cannot",
   UnsupportedOperation: "excel-cannot",

@@ -3,12 +3,13 @@ import type { SheetHost } from "../sheet-host";
 import { addLineChart } from "./chart";
 import { decimalMarkOfExcel } from "./decimal-mark";
 import { onEditOfOthers, onSelection } from "./events";
-import { putMarks, removeMarks } from "./marking";
+import { putMarks } from "./marking";
 import { OwnEdits } from "./own-edits";
 import { readAgain, readScope } from "./reading";
 import { writeNewSheet } from "./results-sheet";
 import { selectCell } from "./selecting";
 import { readSettings, writeSettings } from "./settings";
+import { removeMarks } from "./unmarking";
 
 /** The port to the workbook that is open in Excel. Office.js must be ready. */
 export function excelHost(): SheetHost {
@@ -22,9 +23,9 @@ export function excelHost(): SheetHost {
       decimal = reading.decimal;
       return reading.read;
     },
-    readArea: readAgain,
+    readAgain,
     select: selectCell,
-    mark: (marks, withNotes, sheetId) => own.during(() => putMarks(marks, withNotes, sheetId)),
+    mark: (marks, withNotes, checked) => own.during(() => putMarks(marks, withNotes, checked)),
     unmark: () => own.during(removeMarks),
     writeResultsSheet: (name, table) => own.during(() => writeNewSheet(name, table)),
     addChart: (chart) => own.during(() => addLineChart(chart)),

@@ -1,13 +1,20 @@
 import { WEIGHTS } from "../../fieldsheet/rule";
+import { Problem } from "../../measure/problem";
 import { say } from "../../messages/pane-catalogue";
 import { blockAddress } from "../cell-address";
+import { totalOf } from "../mark-report";
 import { MARK_STYLES } from "../mark-style";
-import { markFormula, noteText } from "../mark-tag";
+import { markFormula } from "../mark-tag";
 import { addressesOf, markedCellsBySheet, type MarkedCell } from "../marked-cells";
-import type { Mark, MarkReport } from "../sheet-host";
+import { noteText } from "../our-note";
+import type { Mark, MarkReport, ReadArea } from "../sheet-host";
 import { excelCan } from "./abilities";
-import { inExcel } from "./in-excel";
+import { askWhetherUnchanged } from "./checked-cells";
+import { blockAround, hiddenCells } from "./hidden-cells";
+import { asOneStep } from "./in-excel";
+import { leftBehind } from "./left-behind";
 import { notedCells, placeKey, takenPlaces, type NotePlaces } from "./note-places";
+import { ourFormats } from "./our-formats";
 import { findOurMarks, takeOff } from "./our-marks";
 import { stateOfSheets, type SheetState } from "./sheet-state";
 
@@ -19,28 +26,59 @@ const MOST_NOTES = 1_000;
 /** What putting marks on a sheet came to. */
 type SheetReport = Partial<MarkReport>;
 
-/** Marks cells in place of all earlier marks of ours on their sheets. */
+/**
+ * Marks cells in place of all earlier marks of ours on their sheets.
+ *
+ * @throws Problem `table-changed` where the cells that were checked hold something else by now: then no
+ *   mark stays on them.
+ */
 export async function putMarks(
   marks: readonly Mark[],
   withNotes: boolean,
-  sheetId?: string,
+  checked?: ReadArea,
 ): Promise<MarkReport> {
-  const bySheet = [...markedCellsBySheet(marks, sheetId)];
+  const bySheet = [...markedCellsBySheet(marks, checked?.area.sheetId)];
   if (bySheet.length === 0) return totalOf([]);
-  return inExcel(async (context) => {
-    const sheets = bySheet.map(([id]) => context.workbook.worksheets.getItem(id));
-    const forNotes = withNotes && excelCan("notes");
-    const states = await stateOfSheets(context, sheets, forNotes);
+  const forNotes = withNotes && excelCan("notes");
+  return asOneStep(async (context) => {
+    const ids = bySheet.map(([id]) => id);
+    const states = await stateOfSheets(
+      context,
+      bySheet.map(([id, cells]) => ({
+        sheet: context.workbook.worksheets.getItem(id),
+        forNotes,
+        toMark: blockAround(cells),
+      })),
+    );
     const earlier = await findOurMarks(context, states);
-    takeOff(states, earlier);
+    const hidden: SheetReport[] = [];
+    for (const [i, { toMark }] of states.entries()) {
+      hidden.push(hiddenReport(await hiddenCells(context, toMark, bySheet[i]![1])));
+    }
+
+    const notes = takeOff(states, earlier);
+    const added = states.map((state, i) => putFormats(state, bySheet[i]![1]));
     const reports = states.flatMap((state, i) => {
-      const cells = bySheet[i]?.[1] ?? [];
-      const places = earlier.places[i];
-      return [putFormats(state, cells), forNotes && places ? putNotes(state, cells, places) : {}];
+      const [, cells] = bySheet[i]!;
+      const { places } = earlier[i]!;
+      return [
+        formatsReport(state, cells),
+        ...(forNotes ? [putNotes(state, cells, places)] : []),
+        leftBehind(state, earlier[i]!),
+      ];
     });
+    const ofChecked = bySheet[ids.indexOf(checked?.area.sheetId ?? "")]?.[1] ?? [];
+    const unchanged = checked && askWhetherUnchanged(context, checked, ofChecked);
+    const now = states.map(askFormatsNow);
+    await notes.sync(context);
+
+    await takeOffMeanwhile(context, states, added, now);
+    if (unchanged && !unchanged()) {
+      await takeAllOff(context, states);
+      throw new Problem("table-changed");
+    }
     if (withNotes && !forNotes) reports.push({ remarks: [say("notes-need-newer-excel")] });
-    await context.sync();
-    return totalOf(reports);
+    return totalOf([...reports, ...hidden]);
   });
 }
 
@@ -48,22 +86,39 @@ export async function putMarks(
  * One conditional format a weight. Where the cells do not fit into one address, because Excel would cut
  * it off, further ones with the same tag follow.
  */
-function putFormats(state: SheetState, cells: readonly MarkedCell[]): SheetReport {
-  if (!state.takesFormats) {
-    return { remarks: [say("marks-not-on-protected-sheet", { sheet: state.name })] };
-  }
-  for (const weight of WEIGHTS) {
+function putFormats(
+  state: SheetState,
+  cells: readonly MarkedCell[],
+): readonly Excel.ConditionalFormat[] {
+  if (!state.takesFormats) return [];
+  return WEIGHTS.flatMap((weight) => {
     const ofWeight = cells.filter((cell) => cell.weight === weight);
-    for (const address of addressesOf(ofWeight, LONGEST_ADDRESS)) {
-      const { custom } = state.sheet
+    return addressesOf(ofWeight, LONGEST_ADDRESS).map((address) => {
+      const format = state.sheet
         .getRanges(address)
         .conditionalFormats.add(Excel.ConditionalFormatType.custom);
+      format.load("id");
+      const { custom } = format;
       custom.rule.formula = markFormula(weight);
       custom.format.fill.color = MARK_STYLES[weight].fill;
       custom.format.font.color = MARK_STYLES[weight].ink;
-    }
-  }
-  return { cells: cells.length };
+      return format;
+    });
+  });
+}
+
+function formatsReport(state: SheetState, cells: readonly MarkedCell[]): SheetReport {
+  if (state.takesFormats) return { cells: cells.length };
+  return { remarks: [say("marks-not-on-protected-sheet", { sheet: state.name })] };
+}
+
+function hiddenReport(hidden: number | undefined): SheetReport {
+  if (hidden === 0) return {};
+  return {
+    remarks: [
+      hidden === undefined ? say("marks-perhaps-hidden") : say("marks-hidden", { count: hidden }),
+    ],
+  };
 }
 
 /** A note for each cell that carries none of the user's. */
@@ -91,36 +146,40 @@ function putNotes(
   return { notes: first.length, remarks };
 }
 
-/** Takes every mark of ours off the whole workbook. */
-export async function removeMarks(): Promise<MarkReport> {
-  return inExcel(async (context) => {
-    const { worksheets } = context.workbook;
-    worksheets.load("items/id");
-    await context.sync();
-    const states = await stateOfSheets(context, worksheets.items, false);
-    const ours = await findOurMarks(context, states, askCells);
-    takeOff(states, ours);
-    await context.sync();
-    return totalOf([
-      ...ours.asked.map(({ cellCount }) => ({ cells: cellCount })),
-      ...ours.places.map((places) => ({ notes: places.ours.length })),
-      ...states
-        .filter(({ takesFormats }) => !takesFormats)
-        .map(({ name }) => ({ remarks: [say("marks-left-on-protected-sheet", { sheet: name })] })),
-    ]);
-  });
+/** Asks, behind the marking in the same request, which formats stand on a sheet by then. */
+function askFormatsNow({ sheet }: SheetState): Excel.ConditionalFormatCollection {
+  const formats = sheet.getRange().conditionalFormats;
+  formats.load("items/id,items/type");
+  return formats;
 }
 
-function askCells(format: Excel.ConditionalFormat): Excel.RangeAreas {
-  const areas = format.getRanges();
-  areas.load("cellCount");
-  return areas;
+/**
+ * Takes off what another pane has marked between our look and our marking: of two that mark at once, the
+ * marks of the later one stay.
+ */
+async function takeOffMeanwhile(
+  context: Excel.RequestContext,
+  states: readonly SheetState[],
+  added: readonly (readonly Excel.ConditionalFormat[])[],
+  now: readonly Excel.ConditionalFormatCollection[],
+): Promise<void> {
+  const known = new Set(
+    [...states.flatMap(({ formats }) => formats.items), ...added.flat()].map(({ id }) => id),
+  );
+  const unknown = now.map(({ items }) => items.filter(({ id }) => !known.has(id)));
+  if (unknown.every((formats) => formats.length === 0)) return;
+  const others = (await ourFormats(context, unknown)).flat();
+  for (const format of others) format.delete();
+  await context.sync();
 }
 
-function totalOf(reports: readonly SheetReport[]): MarkReport {
-  return {
-    cells: reports.reduce((sum, { cells = 0 }) => sum + cells, 0),
-    notes: reports.reduce((sum, { notes = 0 }) => sum + notes, 0),
-    remarks: reports.flatMap(({ remarks = [] }) => remarks),
-  };
+async function takeAllOff(
+  context: Excel.RequestContext,
+  states: readonly SheetState[],
+): Promise<void> {
+  const now = await stateOfSheets(
+    context,
+    states.map(({ sheet }) => ({ sheet })),
+  );
+  await takeOff(now, await findOurMarks(context, now)).sync(context);
 }

@@ -1,20 +1,25 @@
 import type { Block } from "../cell-address";
 import type { MarkedCell } from "../marked-cells";
-import { addedToOurNote, isOurNote } from "../mark-tag";
+import { readNote } from "../our-note";
 import { askPosition, positionOf } from "./position";
 import type { SheetState } from "./sheet-state";
 
-/** A note of ours, its cell, and what somebody has written behind our sentences. */
+/** A note that holds lines of ours, whole and unchanged. */
 export interface OurNote {
   readonly cell: Excel.Range;
-  readonly added: string;
+  /** All that it held when it was looked at. */
+  readonly content: string;
+  /** What somebody has written into it besides; "" where it is ours alone. */
+  readonly rest: string;
 }
 
 /** Where notes stand on a sheet, and where others keep ours away. */
 export interface NotePlaces {
   readonly ours: readonly OurNote[];
+  /** Cells whose note began as ours and was changed since. */
+  readonly changed: readonly Excel.Range[];
   /** Cells with a note or a comment of somebody else. */
-  readonly taken: readonly Excel.Range[];
+  readonly theirs: readonly Excel.Range[];
   readonly merged: Excel.RangeCollection | undefined;
 }
 
@@ -25,15 +30,20 @@ export interface NotePlaces {
  * as soon as one of them goes, and then it is somebody else's note that is taken off.
  */
 export function askNotePlaces(state: SheetState): NotePlaces {
-  const notes = state.takesNotes ? (state.notes?.items ?? []) : [];
-  const comments = state.comments?.items ?? [];
-  const ours = notes
-    .filter(({ content }) => isOurNote(content))
-    .map((note) => ({ cell: locationOf(note), added: addedToOurNote(note.content) }));
-  const others = [...notes.filter(({ content }) => !isOurNote(content)), ...comments];
+  const ours: OurNote[] = [];
+  const changed: Excel.Range[] = [];
+  const theirs = (state.comments?.items ?? []).map(locationOf);
+  for (const note of state.notes?.items ?? []) {
+    const { content } = note;
+    const read = readNote(content);
+    const cell = locationOf(note);
+    if (read.whose === "theirs") theirs.push(cell);
+    else if (read.whose === "changed") changed.push(cell);
+    else ours.push({ cell, content, rest: read.whose === "shared" ? read.rest : "" });
+  }
   const merged = state.merged && !state.merged.isNullObject ? state.merged.areas : undefined;
   merged?.load("items/rowIndex,items/columnIndex,items/rowCount,items/columnCount");
-  return { ours, taken: others.map(locationOf), merged };
+  return { ours, changed, theirs, merged };
 }
 
 /** A cell that gets a note, with its sentences. */
@@ -58,9 +68,9 @@ export function notedCells(cells: readonly MarkedCell[], places: NotePlaces): No
 }
 
 /** The cells whose note or comment is not ours, or not ours alone. */
-export function takenPlaces({ taken, ours }: NotePlaces): ReadonlySet<string> {
-  const shared = ours.filter(({ added }) => added !== "").map(({ cell }) => cell);
-  return new Set([...taken, ...shared].map((cell) => placeKey(positionOf(cell))));
+export function takenPlaces({ theirs, changed, ours }: NotePlaces): ReadonlySet<string> {
+  const shared = ours.filter(({ rest }) => rest !== "").map(({ cell }) => cell);
+  return new Set([...theirs, ...changed, ...shared].map((cell) => placeKey(positionOf(cell))));
 }
 
 /** A cell as a key. */

@@ -1,25 +1,25 @@
 import { weightOfFormula } from "../mark-tag";
 import { codeOf } from "./excel-errors";
-import type { SheetState } from "./sheet-state";
 
 /** What Excel says of a conditional format that it lists but cannot show; see `formulasOneByOne`. */
 const CANNOT_BE_SHOWN = new Set(["GeneralException", "InvalidOperation", "ItemNotFound"]);
 
 /**
- * The conditional formats of ours on sheets, told by the tag in their formula.
+ * The conditional formats of ours among those of sheets, told by their formula; sheet by sheet.
  *
  * Only formats with a formula are looked at, because asking any other kind for its formula fails.
  */
 export async function ourFormats(
   context: Excel.RequestContext,
-  states: readonly SheetState[],
-): Promise<Excel.ConditionalFormat[]> {
-  const candidates = states
-    .filter(({ takesFormats }) => takesFormats)
-    .flatMap(({ formats }) => formats.items.filter(({ type }) => type === "Custom"));
-  if (candidates.length === 0) return [];
+  ofSheets: readonly (readonly Excel.ConditionalFormat[])[],
+): Promise<Excel.ConditionalFormat[][]> {
+  const candidates = ofSheets.flat().filter(({ type }) => type === "Custom");
+  if (candidates.length === 0) return ofSheets.map(() => []);
   const formulas = await formulasOf(context, candidates);
-  return candidates.filter((_, i) => weightOfFormula(formulas[i] ?? "") !== undefined);
+  const ours = new Set(
+    candidates.filter((_, i) => weightOfFormula(formulas[i] ?? "") !== undefined),
+  );
+  return ofSheets.map((formats) => formats.filter((format) => ours.has(format)));
 }
 
 async function formulasOf(

@@ -1,3 +1,4 @@
+import type { Block } from "../cell-address";
 import { excelCan } from "./abilities";
 
 /** What is asked of a sheet before marks are put on it or taken off. */
@@ -8,6 +9,8 @@ interface AskedSheet {
   readonly notes: Excel.NoteCollection | undefined;
   readonly comments: Excel.CommentCollection | undefined;
   readonly merged: Excel.RangeAreas | undefined;
+  /** The rectangle around the cells to be marked. */
+  readonly toMark: Excel.Range | undefined;
 }
 
 /** What a sheet lets us do, and what stands on it, of ours and of others. */
@@ -19,22 +22,26 @@ export interface SheetState extends AskedSheet {
   readonly takesNotes: boolean;
 }
 
-/**
- * Asks sheets for their protection, conditional formats and notes; in one sync.
- *
- * @param forNotes Also asks for what keeps a note of ours off a cell: comments and merged cells.
- */
+/** A sheet, and what is to be done on it. */
+export interface SheetToAsk {
+  readonly sheet: Excel.Worksheet;
+  /** Also ask for what keeps a note of ours off a cell: comments and merged cells. */
+  readonly forNotes?: boolean;
+  /** The rectangle around the cells to be marked; is anything in it hidden? */
+  readonly toMark?: Block | undefined;
+}
+
+/** Asks sheets for their protection, conditional formats and notes; in one sync. */
 export async function stateOfSheets(
   context: Excel.RequestContext,
-  sheets: readonly Excel.Worksheet[],
-  forNotes: boolean,
+  sheets: readonly SheetToAsk[],
 ): Promise<SheetState[]> {
-  const asked = sheets.map((sheet) => ask(sheet, forNotes));
+  const asked = sheets.map(ask);
   await context.sync();
   return asked.map((one) => ({ ...one, name: one.sheet.name, ...leaveOf(one.protection) }));
 }
 
-function ask(sheet: Excel.Worksheet, forNotes: boolean): AskedSheet {
+function ask({ sheet, forNotes = false, toMark }: SheetToAsk): AskedSheet {
   const { protection } = sheet;
   const formats = sheet.getRange().conditionalFormats;
   sheet.load("name");
@@ -49,7 +56,13 @@ function ask(sheet: Excel.Worksheet, forNotes: boolean): AskedSheet {
       ? sheet.getUsedRange().getMergedAreasOrNullObject()
       : undefined;
   merged?.load("areaCount");
-  return { sheet, protection, formats, notes, comments, merged };
+  const around = toMark && rangeOf(sheet, toMark);
+  around?.load("rowHidden,columnHidden");
+  return { sheet, protection, formats, notes, comments, merged, toMark: around };
+}
+
+function rangeOf(sheet: Excel.Worksheet, { row, column, rows, columns }: Block): Excel.Range {
+  return sheet.getRangeByIndexes(row, column, rows, columns);
 }
 
 /** A protected sheet may still allow its formats or its notes to be changed. */

@@ -7,16 +7,15 @@ export interface Rectangle {
 }
 
 /**
- * The block of filled cells around a cell: it grows until a blank row or column, or the edge of the
+ * The block of filled cells around a cell or a block: it grows until a blank row or column, or the edge of the
  * sheet, lies on every side.
  *
  * @param isFilled Whether a cell holds something.
  * @param within The cells in use.
- * @returns The block, cut to filled cells; `undefined` where there is nothing around the cell.
+ * @returns The block, cut to filled cells; `undefined` where there is nothing in it or around it.
  */
 export function filledBlock(
-  row: number,
-  column: number,
+  start: Rectangle,
   isFilled: (row: number, column: number) => boolean,
   within: Rectangle,
 ): Rectangle | undefined {
@@ -26,28 +25,18 @@ export function filledBlock(
         if (isFilled(r, c)) return true;
     return false;
   };
-  let block: Rectangle = { top: row, left: column, bottom: row, right: column };
-  for (let grown = true; grown;) {
-    const { top, left, bottom, right } = block;
-    const next = {
-      top: filledIn({ top: top - 1, bottom: top - 1, left: left - 1, right: right + 1 })
-        ? top - 1
-        : top,
-      bottom: filledIn({ top: bottom + 1, bottom: bottom + 1, left: left - 1, right: right + 1 })
-        ? bottom + 1
-        : bottom,
-      left: filledIn({ top: top - 1, bottom: bottom + 1, left: left - 1, right: left - 1 })
-        ? left - 1
-        : left,
-      right: filledIn({ top: top - 1, bottom: bottom + 1, left: right + 1, right: right + 1 })
-        ? right + 1
-        : right,
-    };
-    grown =
-      next.top !== top || next.bottom !== bottom || next.left !== left || next.right !== right;
-    block = next;
+  let { top, left, bottom, right } = start;
+  for (;;) {
+    const [before, after] = [left - 1, right + 1];
+    // Down and up first, as far as it goes: long tables grow by rows.
+    while (filledIn({ top: bottom + 1, bottom: bottom + 1, left: before, right: after })) bottom++;
+    while (filledIn({ top: top - 1, bottom: top - 1, left: before, right: after })) top--;
+    const toLeft = filledIn({ top: top - 1, bottom: bottom + 1, left: before, right: before });
+    const toRight = filledIn({ top: top - 1, bottom: bottom + 1, left: after, right: after });
+    if (!toLeft && !toRight) return trimmed({ top, left, bottom, right }, filledIn);
+    if (toLeft) left--;
+    if (toRight) right++;
   }
-  return trimmed(block, filledIn);
 }
 
 /** Without blank rows and columns at the edge, such as those of a selected cell beside a table. */

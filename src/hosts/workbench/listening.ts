@@ -1,6 +1,6 @@
 import type { IRange } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
-import type { RowsMoved } from "../rows-moved";
+import type { CellsMoved } from "../cells-moved";
 import type { CellPlace } from "../sheet-host";
 
 /** What the spreadsheet does when cells change: typing, pasting, sorting, inserting, deleting. */
@@ -16,11 +16,14 @@ const CHANGES_CELLS: ReadonlySet<string> = new Set([
   "sheet.mutation.move-columns",
 ]);
 
-/** Whether rows are put in or taken out. */
-const MOVES_ROWS: Readonly<Record<string, 1 | -1>> = {
-  "sheet.mutation.insert-row": 1,
-  "sheet.mutation.remove-rows": -1,
-};
+/** Whether rows or columns are put in or taken out. */
+const MOVES: Readonly<Record<string, { readonly axis: "row" | "column"; readonly sign: 1 | -1 }>> =
+  {
+    "sheet.mutation.insert-row": { axis: "row", sign: 1 },
+    "sheet.mutation.remove-rows": { axis: "row", sign: -1 },
+    "sheet.mutation.insert-col": { axis: "column", sign: 1 },
+    "sheet.mutation.remove-col": { axis: "column", sign: -1 },
+  };
 
 /** What it does when another cell is selected, on the same sheet or on another one. */
 const SELECTS: ReadonlySet<string> = new Set([
@@ -34,14 +37,14 @@ const SELECTS: ReadonlySet<string> = new Set([
  */
 export function listenToEdits(
   api: FUniver,
-  listener: (sheetId: string, moved?: RowsMoved) => void,
+  listener: (sheetId: string, moved?: CellsMoved) => void,
 ): () => void {
   let followed: string | undefined;
   const stopListening = listen(api, CHANGES_CELLS, ({ id, params, byFormula }) => {
     const { subUnitId, range } = (params ?? {}) as { subUnitId?: unknown; range?: IRange };
     if (byFormula || typeof subUnitId !== "string") return;
     followed = subUnitId;
-    listener(subUnitId, rowsMovedBy(id, range));
+    listener(subUnitId, cellsMovedBy(id, range));
   });
   const results = api.getFormula().calculationResultApplied(() => {
     if (followed !== undefined) listener(followed);
@@ -53,10 +56,13 @@ export function listenToEdits(
   };
 }
 
-function rowsMovedBy(id: string, range: IRange | undefined): RowsMoved | undefined {
-  const sign = MOVES_ROWS[id];
-  if (sign === undefined || !range) return undefined;
-  return { at: range.startRow, count: sign * (range.endRow - range.startRow + 1) };
+function cellsMovedBy(id: string, range: IRange | undefined): CellsMoved | undefined {
+  const how = MOVES[id];
+  if (!how || !range) return undefined;
+  const { axis, sign } = how;
+  const [at, last] =
+    axis === "row" ? [range.startRow, range.endRow] : [range.startColumn, range.endColumn];
+  return { axis, at, count: sign * (last - at + 1) };
 }
 
 /** Tells the first cell of what is selected, whenever something else is. */

@@ -1,48 +1,72 @@
 import type { FUniver } from "@univerjs/core/facade";
 import { WEIGHTS } from "../../fieldsheet/rule";
+import { Problem } from "../../measure/problem";
 import { say } from "../../messages/pane-catalogue";
 import { markedCellsBySheet, type MarkedCell } from "../marked-cells";
 import { MARK_STYLES } from "../mark-style";
-import { addedToOurNote, isOurNote, markFormula, noteText, weightOfFormula } from "../mark-tag";
-import type { Mark, MarkReport } from "../sheet-host";
+import { totalOf } from "../mark-report";
+import { markFormula, weightOfFormula } from "../mark-tag";
+import { noteText, readNote } from "../our-note";
+import { placeNames } from "../place-names";
+import { sameRows } from "../same-values";
+import type { Mark, MarkReport, ReadArea } from "../sheet-host";
 import { cellCount, cellRuns } from "./cell-runs";
+import { valuesOf } from "./reading";
 import { openWorkbook, sheetWithId, type Sheet } from "./workbook";
 
 const NOTE_WIDTH = 260;
 const NOTE_HEIGHT = 120;
 
-/** Takes our earlier marks off the sheets of these marks and puts these on. */
+/**
+ * Takes our earlier marks off the sheets of these marks and puts these on.
+ *
+ * @throws Problem `table-changed` where the cells that were checked hold something else by now.
+ */
 export function putMarks(
   api: FUniver,
   marks: readonly Mark[],
   withNotes: boolean,
-  checkedSheet?: string,
+  checked?: ReadArea,
 ): MarkReport {
-  let count = 0;
-  let notes = 0;
-  let kept = 0;
-  for (const [sheetId, cells] of markedCellsBySheet(marks, checkedSheet)) {
-    const sheet = sheetWithId(api, sheetId);
-    takeMarksOff(sheet);
-    putRules(sheet, cells);
-    count += cells.length;
-    if (!withNotes) continue;
-    for (const cell of cells)
-      if (putNote(sheet, cell)) notes++;
-      else kept++;
-  }
-  const remarks = kept > 0 ? [say("notes-kept", { count: kept })] : [];
-  return { cells: count, notes, remarks };
+  if (checked) demandUnchanged(api, checked);
+  const bySheet = [...markedCellsBySheet(marks, checked?.area.sheetId)];
+  return totalOf(
+    bySheet.flatMap(([sheetId, cells]) => {
+      const sheet = sheetWithId(api, sheetId);
+      const { remarks } = takeMarksOff(sheet);
+      putRules(sheet, cells);
+      return [
+        { cells: cells.length, remarks },
+        ...(withNotes ? [putNotes(sheet, cells)] : []),
+        hiddenReport(sheet, cells),
+      ];
+    }),
+  );
+}
+
+function demandUnchanged(api: FUniver, { area, values }: ReadArea): void {
+  const sheet = sheetWithId(api, area.sheetId);
+  if (!sameRows(valuesOf(sheet, area), values)) throw new Problem("table-changed");
 }
 
 /** Takes every mark of ours off all sheets. */
 export function takeAllMarksOff(api: FUniver): MarkReport {
-  const taken = openWorkbook(api).getSheets().map(takeMarksOff);
-  return {
-    cells: taken.reduce((sum, { cells }) => sum + cells, 0),
-    notes: taken.reduce((sum, { notes }) => sum + notes, 0),
-    remarks: [],
-  };
+  return totalOf(openWorkbook(api).getSheets().map(takeMarksOff));
+}
+
+function hiddenReport(sheet: Sheet, cells: readonly MarkedCell[]): Partial<MarkReport> {
+  const shown = sheet.getSheet();
+  const count = cells.filter(
+    ({ row, column }) => !shown.getRowVisible(row) || !shown.getColVisible(column),
+  ).length;
+  return count > 0 ? { remarks: [say("marks-hidden", { count })] } : {};
+}
+
+function putNotes(sheet: Sheet, cells: readonly MarkedCell[]): Partial<MarkReport> {
+  const noted = cells.filter(({ sentences }) => sentences.length > 0);
+  const put = noted.filter((cell) => putNote(sheet, cell)).length;
+  const kept = noted.length - put;
+  return { notes: put, remarks: kept > 0 ? [say("notes-kept", { count: kept })] : [] };
 }
 
 function putRules(sheet: Sheet, cells: readonly MarkedCell[]): void {
@@ -78,20 +102,25 @@ function putNote(sheet: Sheet, { row, column, sentences }: MarkedCell): boolean 
   return true;
 }
 
-function takeMarksOff(sheet: Sheet): { cells: number; notes: number } {
+function takeMarksOff(sheet: Sheet): MarkReport {
   const rules = sheet.getConditionalFormattingRules().filter(isOurRule);
   for (const { cfId } of rules) sheet.deleteConditionalFormattingRule(cfId);
-  const notes = sheet.getNotes().filter(({ note }) => isOurNote(note));
-  for (const note of notes) {
+  const changed: { row: number; column: number }[] = [];
+  let notes = 0;
+  for (const note of sheet.getNotes()) {
+    const read = readNote(note.note);
+    if (read.whose === "changed") changed.push({ row: note.row, column: note.col });
+    if (read.whose !== "ours" && read.whose !== "shared") continue;
+    notes += 1;
     const cell = sheet.getRange(note.row, note.col);
-    // What somebody has written into a note of ours stays as their note.
-    const added = addedToOurNote(note.note);
-    if (added === "") cell.deleteNote();
-    else cell.createOrUpdateNote({ ...note, note: added });
+    if (read.whose === "ours") cell.deleteNote();
+    else cell.createOrUpdateNote({ ...note, note: read.rest });
   }
+  const places = placeNames(sheet.getSheetName(), changed);
   return {
     cells: rules.reduce((sum, { ranges }) => sum + cellCount(ranges), 0),
-    notes: notes.length,
+    notes,
+    remarks: places === "" ? [] : [say("notes-changed-left", { places })],
   };
 }
 

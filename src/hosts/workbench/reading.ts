@@ -1,8 +1,10 @@
 import type { FUniver } from "@univerjs/core/facade";
-import { isBlank } from "../../measure/cell-value";
+import { isBlank, type CellValue } from "../../measure/cell-value";
 import { Problem } from "../../measure/problem";
-import { areaAddress } from "../cell-address";
+import { grown, sidesCut } from "../area-around";
+import { areaAddress, type Block } from "../cell-address";
 import type { CellArea, ReadArea, ReadScope } from "../sheet-host";
+import { trimmed } from "../trimmed";
 import { filledBlock, type Rectangle } from "./filled-block";
 import { namedTableAround } from "./named-table";
 import { SheetCells } from "./sheet-cells";
@@ -32,23 +34,57 @@ export function readScope(api: FUniver, scope: ReadScope): ReadArea {
         };
   if (!block || block.top > block.bottom || block.left > block.right)
     throw new Problem("selection-empty");
-  const area = readBlock(sheet, block);
-  if (area.values.every((row) => row.every(isBlank))) throw new Problem("selection-empty");
-  return area;
+  const read = readBlock(sheet, cells, block);
+  if (read.values.every((row) => row.every(isBlank))) throw new Problem("selection-empty");
+  if (scope === "table") return read;
+  return { ...read, cut: sidesCut(read.area, blocksAround(cells, block)) };
 }
 
-/** Reads an area again; rows and columns that are gone by now are left out. */
-export function readAgain(api: FUniver, area: CellArea): ReadArea {
-  const sheet = sheetWithId(api, area.sheetId);
-  return readBlock(sheet, {
-    top: area.row,
-    left: area.column,
-    bottom: Math.min(area.row + area.rows, sheet.getMaxRows()) - 1,
-    right: Math.min(area.column + area.columns, sheet.getMaxColumns()) - 1,
-  });
+/**
+ * Reads again what was read before, as far as it goes now; rows and columns that are gone by now are left
+ * out.
+ */
+export function readAgain(api: FUniver, before: ReadArea): ReadArea {
+  const { row, column, rows, columns } = before.area;
+  const sheet = sheetWithId(api, before.area.sheetId);
+  const cells = new SheetCells(sheet);
+  const block = {
+    top: row,
+    left: column,
+    bottom: Math.min(row + rows, sheet.getMaxRows()) - 1,
+    right: Math.min(column + columns, sheet.getMaxColumns()) - 1,
+  };
+  if (block.top > block.bottom || block.left > block.right) throw new Problem("sheet-gone");
+  const named = namedTableAround(api, sheet, row, column);
+  const around = named && !before.cut ? [blockOf(named)] : blocksAround(cells, block);
+  const area = grown({ ...before.area, ...blockOf(block) }, around, before.cut ?? []);
+  return { ...trimmed(readBlock(sheet, cells, rectangleOf(area))), cut: before.cut };
 }
 
-function readBlock(sheet: Sheet, { top, left, bottom, right }: Rectangle): ReadArea {
+/** What stands in an area of a sheet. */
+export function valuesOf(sheet: Sheet, area: Block, cells = new SheetCells(sheet)): CellValue[][] {
+  return Array.from({ length: area.rows }, (_, row) =>
+    Array.from({ length: area.columns }, (_, column) =>
+      cells.at(area.row + row, area.column + column),
+    ),
+  );
+}
+
+function blocksAround(cells: SheetCells, block: Rectangle): Block[] {
+  const filled = filledBlock(block, cells.isFilled.bind(cells), cells.used());
+  return filled ? [blockOf(filled)] : [];
+}
+
+function blockOf({ top, left, bottom, right }: Rectangle): Block {
+  return { row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 };
+}
+
+function rectangleOf({ row, column, rows, columns }: Block): Rectangle {
+  return { top: row, left: column, bottom: row + rows - 1, right: column + columns - 1 };
+}
+
+function readBlock(sheet: Sheet, cells: SheetCells, block: Rectangle): ReadArea {
+  const { top, left, bottom, right } = block;
   const rows = bottom - top + 1;
   const columns = right - left + 1;
   if (rows < 1 || columns < 1) throw new Problem("sheet-gone");
@@ -62,11 +98,21 @@ function readBlock(sheet: Sheet, { top, left, bottom, right }: Rectangle): ReadA
     rows,
     columns,
   };
-  const cells = new SheetCells(sheet);
-  const values = Array.from({ length: rows }, (_, row) =>
-    Array.from({ length: columns }, (_, column) => cells.at(top + row, left + column)),
-  );
-  return { area, address: areaAddress(area), values };
+  const values = valuesOf(sheet, area, cells);
+  return { area, address: areaAddress(area), values, below: filledBelow(cells, block) };
+}
+
+/** The rows below a block that hold something in its columns. */
+function filledBelow(cells: SheetCells, { left, bottom, right }: Rectangle): ReadArea["below"] {
+  const filled = (row: number) => {
+    for (let column = left; column <= right; column += 1)
+      if (cells.isFilled(row, column)) return true;
+    return false;
+  };
+  let [first, last] = [bottom + 1, cells.used().bottom];
+  while (first <= last && !filled(first)) first += 1;
+  while (last >= first && !filled(last)) last -= 1;
+  return first > last ? undefined : { row: first, rows: last - first + 1 };
 }
 
 function tableAround(api: FUniver, sheet: Sheet, cells: SheetCells): Rectangle | undefined {
@@ -75,6 +121,10 @@ function tableAround(api: FUniver, sheet: Sheet, cells: SheetCells): Rectangle |
   const [row, column] = [selected.getRow(), selected.getColumn()];
   return (
     namedTableAround(api, sheet, row, column) ??
-    filledBlock(row, column, cells.isFilled.bind(cells), cells.used())
+    filledBlock(
+      { top: row, left: column, bottom: row, right: column },
+      cells.isFilled.bind(cells),
+      cells.used(),
+    )
   );
 }

@@ -3,7 +3,7 @@ import { Problem } from "../../measure/problem";
 import type { SheetHost } from "../sheet-host";
 import { listenToEdits, listenToSelection } from "./listening";
 import { putMarks, takeAllMarksOff } from "./marks";
-import { readAgain, readScope } from "./reading";
+import { readAgain, readScope, valuesOf } from "./reading";
 import { writeResults } from "./results-sheet";
 import { KeptSettings } from "./settings";
 import { openWorkbook, sheetWithId } from "./workbook";
@@ -33,15 +33,16 @@ export function workbenchHost(api: FUniver): WorkbenchHost {
         progress?.(1);
         return read;
       }),
-    readArea: (area) => answer(() => readAgain(api, area)),
-    select: ({ sheetId, row, column }) =>
+    readAgain: (before) => answer(() => readAgain(api, before)),
+    select: ({ sheetId, row, column }, along) =>
       answer(() => {
         const sheet = sheetWithId(api, sheetId);
         openWorkbook(api).setActiveSheet(sheet);
         sheet.getRange(row, column).activate();
         sheet.scrollToCell(Math.max(0, row - 3), Math.max(0, column - 3));
+        return along ? valuesOf(sheet, along) : [];
       }),
-    mark: (marks, withNotes, sheetId) => answer(() => putMarks(api, marks, withNotes, sheetId)),
+    mark: (marks, withNotes, checked) => answer(() => putMarks(api, marks, withNotes, checked)),
     unmark: () => answer(() => takeAllMarksOff(api)),
     writeResultsSheet: (name, table) => answer(() => writeResults(api, name, table)),
     settings: () => answer(() => settings.read()),

@@ -19,6 +19,19 @@ export const hostMessages = {
     `Sheet “${sheet}” is protected, so it was not marked. Take the protection off under Review, then mark again.`,
   "marks-left-on-protected-sheet": ({ sheet }: Words<"sheet">) =>
     `Sheet “${sheet}” is protected, so our marks stay on it. Take the protection off under Review, then remove the marks again.`,
+  "notes-left-on-protected-sheet": ({ sheet }: Words<"sheet">) =>
+    `Sheet “${sheet}” is protected against changes of notes, so our notes stay on it. Take the protection off under Review, then remove the marks.`,
+  "notes-changed-left": ({ places }: Words<"places">) =>
+    `Notes of ours that were changed since are yours now and stay as they are: ${places}. Delete them in the sheet if you do not want them.`,
+  "notes-not-seen-here":
+    "This Excel does not let us see notes. Notes that we have put in a newer Excel are still there; remove the marks there.",
+  "places-and-more": ({ named, more }: Words<"named" | "more">) => `${named} and ${more} more`,
+  "marks-hidden": ({ count }: Words<"count">) =>
+    `Marked cells in rows or columns that are hidden or filtered out: ${count}. Show all rows and columns to see them.`,
+  "marks-perhaps-hidden":
+    "Some rows or columns of the table are hidden or filtered out, and there may be marks in them. Show all rows and columns to see them.",
+  "table-changed":
+    "The table was changed while it was being marked, so nothing is marked. Wait until nobody edits it, then mark again.",
   "sheet-gone":
     "A sheet or cells that were there before are not there now. Read the table again, then try again.",
   "sheet-not-of-cells":

@@ -30,6 +30,20 @@ export const paneMessages = {
   "pane-writing": "Writing",
   "pane-checked": ({ address, tests, findings }: Words<"address" | "tests" | "findings">) =>
     `${address} is checked. Tests: ${tests}. Findings: ${findings}.`,
+  "pane-not-read-below": ({ from, to }: Words<"from" | "to">) =>
+    from === to
+      ? `Row ${from} below it was not read.`
+      : `Not read: what stands further below, in rows ${from} to ${to}.`,
+  "pane-not-read-beside":
+    "Cells next to the selected ones hold something and were not read, because they were not selected.",
+  "pane-checked-anew": ({ address }: Words<"address">) =>
+    `The sheet was changed since the check, so ${address} was checked again first.`,
+  "pane-test-moved": ({ row, sample, now }: Words<"row" | "sample" | "now">) =>
+    `What was row ${row} ${inBrackets(sample)}is row ${now} now. Check again to renew the list.`,
+  "pane-test-edited": ({ row, sample, now }: Words<"row" | "sample" | "now">) =>
+    `What was row ${row} ${inBrackets(sample)}was edited since the check and is row ${now} now. Check again to renew the list.`,
+  "pane-test-gone": ({ row, sample }: Words<"row" | "sample">) =>
+    `What was checked in row ${row} ${inBrackets(sample)}is not in the table any more, or it was edited so that it cannot be found. Check again to renew the list.`,
   "pane-marks-are-older":
     "The marks in the sheet are from before; mark again to renew them, or remove them.",
 
@@ -82,3 +96,7 @@ export const paneMessages = {
   "pane-results-written": ({ sheet }: Words<"sheet">) => `The results are on the sheet “${sheet}”.`,
   "pane-cautions": "Cautions",
 } as const;
+
+function inBrackets(sample: string | number): string {
+  return sample === "" ? "" : `(${sample}) `;
+}

@@ -3,14 +3,19 @@ import type { CellPlace, ChartOrder, ReadArea, SheetHost } from "../../hosts/she
 import type { DecimalMark } from "../../measure/number-from-cell";
 import { Problem } from "../../measure/problem";
 import { say } from "../../messages/pane-catalogue";
-import { areaWithRoom, tableNow } from "./area-now";
-import { checkAreaInSteps, placeOf } from "./checked-area";
+import { sameRow } from "../../hosts/same-values";
+import { sameRead } from "../../hosts/trimmed";
+import { checkAreaInSteps, placeOf, type CheckedArea } from "./checked-area";
+import { whereTestIs } from "./where-test-is";
 import { inSlices } from "../kit/in-slices";
 import { marksOfFindings } from "./marks-of-findings";
 import { oneAtATime, type Job } from "./one-at-a-time";
 import { keptSettings, type PaneStore } from "./pane-state";
 import { problemSentence } from "../kit/problem-sentence";
 import { resultsSheetTable } from "./results-sheet-table";
+
+/** So often marking is begun before it is given up because the table is edited all the while. */
+const MOST_ATTEMPTS = 3;
 
 /** What a user can have the pane do. None of it throws: what goes wrong is in the state. */
 export interface PaneCommands {
@@ -44,8 +49,60 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
     store.set({ checked });
     const { rows, findings } = checked.result;
     const tests = rows.filter(({ test }) => test !== "").length;
-    const said = say("pane-checked", { address: read.address, tests, findings: findings.length });
-    return marked ? `${said} ${say("pane-marks-are-older")}` : said;
+    return [
+      say("pane-checked", { address: read.address, tests, findings: findings.length }),
+      ...notRead(read),
+      ...(marked ? [say("pane-marks-are-older")] : []),
+    ].join(" ");
+  }
+
+  /** The checked table, checked anew where the sheet does not hold any more what was checked. */
+  async function upToDate(
+    checked: CheckedArea,
+    job: Job,
+  ): Promise<{ readonly checked: CheckedArea; readonly said: readonly string[] }> {
+    const read = await host.readAgain(checked.read);
+    if (sameRead(read, checked.read)) return { checked, said: [] };
+    await checkRead(read, checked.decimal, job);
+    const renewed = store.get().checked!;
+    return { checked: renewed, said: [say("pane-checked-anew", { address: read.address })] };
+  }
+
+  /** Marks, and does it over again where somebody edits the table at that moment. */
+  async function markNow(before: CheckedArea, job: Job): Promise<string> {
+    const { withNotes } = store.get();
+    for (let attempt = 1; ; attempt += 1) {
+      const { checked, said } = await upToDate(before, job);
+      try {
+        const marks = marksOfFindings(checked);
+        const { cells, notes, remarks } = await host.mark(marks, withNotes, checked.read);
+        marked = cells > 0;
+        return [...said, say("pane-marked", { cells, notes }), ...remarks].join(" ");
+      } catch (error) {
+        const changed = error instanceof Problem && error.id === "table-changed";
+        if (!changed || attempt === MOST_ATTEMPTS) throw error;
+        marked = false;
+      }
+    }
+  }
+
+  /** Leads to a test that does not stand any more where it was checked. */
+  async function goToMoved(
+    checked: CheckedArea,
+    at: { readonly row: number | null; readonly column: number | null },
+  ): Promise<void> {
+    const now = await host.readAgain(checked.read);
+    const found = whereTestIs(checked, at.row, now);
+    const sample = at.row === null ? "" : checked.result.rows[at.row]!.sample;
+    const row = placeOf(checked, at).row + 1;
+    if (!found) throw new Problem("pane-test-gone", { row, sample });
+    const { sheetId, row: top, column: left } = now.area;
+    const column = left + (found.columns[at.column ?? 0] ?? 0);
+    await host.select({ sheetId, row: top + found.row, column });
+    const values = { row, sample, now: top + found.row + 1 };
+    store.set({
+      status: found.unchanged ? say("pane-test-moved", values) : say("pane-test-edited", values),
+    });
   }
 
   /** One cell is hardly meant as the table to check; the table around it is. */
@@ -80,21 +137,28 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
     async checkAgain() {
       const { checked } = store.get();
       if (!checked) return true;
-      const { area } = checked.read;
       return run(
         "pane-checking",
         async (job) => {
-          const read = tableNow(await host.readArea(areaWithRoom(area)), area.rows);
-          return checkRead(read, checked.decimal, job);
+          return checkRead(await host.readAgain(checked.read), checked.decimal, job);
         },
         true,
       );
     },
-    async goTo(at) {
+    async goTo({ row, column }) {
       const { checked } = store.get();
-      if (checked) await quietly(() => host.select(placeOf(checked, at)));
+      if (!checked) return;
+      await quietly(async () => {
+        store.set({ error: "", status: "" });
+        const { area, values } = checked.read;
+        const place = placeOf(checked, { row, column });
+        const cells = values[place.row - area.row]!;
+        const stands = { ...area, row: place.row, rows: 1, columns: cells.length };
+        const [now] = await host.select(place, stands);
+        if (!sameRow(now!, cells)) await goToMoved(checked, { row, column });
+      });
     },
-    show: (place) => quietly(() => host.select(place)),
+    show: (place) => quietly(async () => void (await host.select(place))),
     takeTrendColumn: () =>
       run("pane-reading-column", async (job) => {
         const read = await host.read("selection", (rows) =>
@@ -105,15 +169,9 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
         return "";
       }),
     async mark() {
-      const { checked, withNotes } = store.get();
+      const { checked } = store.get();
       if (!checked) return true;
-      return run("pane-marking", async () => {
-        const { sheetId } = checked.read.area;
-        const marks = marksOfFindings(checked);
-        const { cells, notes, remarks } = await host.mark(marks, withNotes, sheetId);
-        marked = cells > 0;
-        return [say("pane-marked", { cells, notes }), ...remarks].join(" ");
-      });
+      return run("pane-marking", (job) => markNow(checked, job));
     },
     unmark: () =>
       run("pane-unmarking", async () => {
@@ -124,10 +182,11 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
     async writeResultsSheet() {
       const { checked } = store.get();
       if (!checked) return true;
-      return run("pane-writing", async () => {
+      return run("pane-writing", async (job) => {
         const name = say("pane-results-sheet-name");
-        const sheet = await host.writeResultsSheet(name, resultsSheetTable(checked));
-        return say("pane-results-written", { sheet });
+        const now = await upToDate(checked, job);
+        const sheet = await host.writeResultsSheet(name, resultsSheetTable(now.checked));
+        return [...now.said, say("pane-results-written", { sheet })].join(" ");
       });
     },
     ...(host.addChart && {
@@ -139,4 +198,15 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
     }),
     keepSettings: () => quietly(() => host.saveSettings(keptSettings(store.get()))),
   };
+}
+
+/** Says which filled cells beside what was checked were not read. */
+function notRead({ below, cut = [] }: ReadArea): string[] {
+  const beside = cut.some((side) => side !== "bottom");
+  return [
+    ...(below
+      ? [say("pane-not-read-below", { from: below.row + 1, to: below.row + below.rows })]
+      : []),
+    ...(beside ? [say("pane-not-read-beside")] : []),
+  ];
 }

@@ -1,4 +1,4 @@
-import { areaAfter, type RowsMoved } from "../../hosts/rows-moved";
+import { areaAfter, type CellsMoved } from "../../hosts/cells-moved";
 import type { SheetHost, StopListening } from "../../hosts/sheet-host";
 import type { CheckedArea } from "./checked-area";
 import type { PaneCommands } from "./commands";
@@ -36,7 +36,7 @@ export function cursorFollower(store: PaneStore, host: SheetHost): (on: boolean)
 }
 
 /** The checked table where it lies after rows were put in or taken out, until it is checked again. */
-function movedBy(checked: CheckedArea, moved: RowsMoved): CheckedArea {
+function movedBy(checked: CheckedArea, moved: CellsMoved): CheckedArea {
   const { read } = checked;
   return { ...checked, read: { ...read, area: areaAfter(read.area, moved) } };
 }

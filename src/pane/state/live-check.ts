@@ -1,4 +1,4 @@
-import type { RowsMoved } from "../../hosts/rows-moved";
+import type { CellsMoved } from "../../hosts/cells-moved";
 import type { SheetHost, StopListening } from "../../hosts/sheet-host";
 
 /** Edits come in bursts; a check waits until they have rested for so long. */
@@ -14,7 +14,7 @@ const REST_MS = 250;
  */
 export async function liveCheck(
   host: Pick<SheetHost, "onEdit">,
-  concerns: (sheetId: string, moved?: RowsMoved) => boolean,
+  concerns: (sheetId: string, moved?: CellsMoved) => boolean,
   check: () => Promise<boolean>,
 ): Promise<StopListening> {
   let waiting: ReturnType<typeof setTimeout> | undefined;

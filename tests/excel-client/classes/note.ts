@@ -26,6 +26,11 @@ export class NoteCollection extends EmulatedCollection {
     return note;
   }
 
+  GetItemOrNullObject(address: string): Note | null {
+    const { top, left } = rectangleFrom(address);
+    return this.items().find(({ model }) => model.row === top && model.column === left) ?? null;
+  }
+
   Add(address: string, content: string): Note {
     demandLeave(this.sheet, "allowEditObjects");
     const block = rectangleFrom(address);

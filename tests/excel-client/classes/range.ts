@@ -54,6 +54,18 @@ export class Range extends Emulated {
   get IsEntireRow(): boolean {
     return this.block.left === 0 && this.block.right === LAST_COLUMN;
   }
+  /** Null where only some of the rows are hidden. */
+  get RowHidden(): boolean | null {
+    const { top, bottom } = this.block;
+    const hidden = hiddenRowsOf(this.sheet).filter((row) => row >= top && row <= bottom).length;
+    return hidden === 0 ? false : hidden === rowsOf(this.block) ? true : null;
+  }
+  get ColumnHidden(): boolean | null {
+    const { left, right } = this.block;
+    const { hiddenColumns } = this.sheet;
+    const hidden = hiddenColumns.filter((column) => column >= left && column <= right).length;
+    return hidden === 0 ? false : hidden === columnsOf(this.block) ? true : null;
+  }
   get ConditionalFormats(): ConditionalFormatCollection {
     return new ConditionalFormatCollection(this.session, this.sheet, [this.block]);
   }
@@ -108,6 +120,25 @@ export class Range extends Emulated {
     }
   }
 
+  GetCell(row: number, column: number): Range {
+    const { top, left } = this.block;
+    return this.part(cellAt(top + row, left + column));
+  }
+  GetLastCell(): Range {
+    return this.part(cellAt(this.block.bottom, this.block.right));
+  }
+  /** Of a protected sheet Excel tells nothing. */
+  GetSpecialCellsOrNullObject(type: string): RangeAreas | null {
+    if (type !== "Visible") throw new ExcelError("InvalidArgument");
+    if (this.sheet.protection.protected) throw new ExcelError("AccessDenied");
+    const { top, left, bottom, right } = this.block;
+    const rows = shownRuns(top, bottom, hiddenRowsOf(this.sheet));
+    const columns = shownRuns(left, right, this.sheet.hiddenColumns);
+    const blocks = rows.flatMap(([first, last]) =>
+      columns.map(([from, to]) => ({ top: first, bottom: last, left: from, right: to })),
+    );
+    return blocks.length > 0 ? new RangeAreas(this.session, this.sheet, blocks) : null;
+  }
   GetRow(row: number): Range {
     return this.part({ ...this.block, top: this.block.top + row, bottom: this.block.top + row });
   }
@@ -173,4 +204,20 @@ class RangeFont extends RangeFormat {
     demandLeave(this.sheet, "allowFormatCells");
     if (bold) this.sheet.bold.push(this.block);
   }
+}
+
+function hiddenRowsOf({ filter, hiddenRows }: SheetModel): number[] {
+  return [...new Set([...hiddenRows, ...(filter?.hiddenRows ?? [])])];
+}
+
+/** Runs of positions that are not hidden, first and last. */
+function shownRuns(from: number, to: number, hidden: readonly number[]): [number, number][] {
+  const runs: [number, number][] = [];
+  for (let at = from; at <= to; at += 1) {
+    if (hidden.includes(at)) continue;
+    const last = runs[runs.length - 1];
+    if (last && last[1] === at - 1) last[1] = at;
+    else runs.push([at, at]);
+  }
+  return runs;
 }

@@ -6,16 +6,16 @@ import { heldAt, type SheetModel } from "../sheet-model";
  * as a filled cell touches it, also at a corner.
  */
 export function surroundingRegion(sheet: SheetModel, row: number, column: number): Rectangle {
-  let block = { top: row, left: column, bottom: row, right: column };
+  let [top, left, bottom, right] = [row, column, row, column];
   for (;;) {
-    const grown = { ...block };
-    const { top, left, bottom, right } = block;
-    if (top > 0 && lineFilled(sheet, top - 1, top - 1, left - 1, right + 1)) grown.top -= 1;
-    if (lineFilled(sheet, bottom + 1, bottom + 1, left - 1, right + 1)) grown.bottom += 1;
-    if (left > 0 && lineFilled(sheet, top - 1, bottom + 1, left - 1, left - 1)) grown.left -= 1;
-    if (lineFilled(sheet, top - 1, bottom + 1, right + 1, right + 1)) grown.right += 1;
-    if (JSON.stringify(grown) === JSON.stringify(block)) return block;
-    block = grown;
+    // Down and up first, as far as it goes: long tables grow by rows.
+    while (lineFilled(sheet, bottom + 1, bottom + 1, left - 1, right + 1)) bottom += 1;
+    while (top > 0 && lineFilled(sheet, top - 1, top - 1, left - 1, right + 1)) top -= 1;
+    const toLeft = left > 0 && lineFilled(sheet, top - 1, bottom + 1, left - 1, left - 1);
+    const toRight = lineFilled(sheet, top - 1, bottom + 1, right + 1, right + 1);
+    if (!toLeft && !toRight) return { top, left, bottom, right };
+    if (toLeft) left -= 1;
+    if (toRight) right += 1;
   }
 }
 

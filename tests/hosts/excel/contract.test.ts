@@ -1,8 +1,14 @@
 import { excelHost } from "../../../src/hosts/excel/excel-host";
-import { cellAt, LAST_ROW, overlap } from "../../excel-client/block";
+import { cellAt, LAST_ROW, lettersOf, overlap } from "../../excel-client/block";
 import { startExcel } from "../../excel-client/excel-client";
 import type { Held } from "../../excel-client/sheet-model";
-import { deleteRows, edit, giveNote, insertRows } from "../../excel-client/user-edits";
+import {
+  deleteRows,
+  edit,
+  giveNote,
+  insertColumns,
+  insertRows,
+} from "../../excel-client/user-edits";
 import { describeHost } from "../contract";
 import type { CellValue } from "../../../src/measure/cell-value";
 
@@ -42,6 +48,16 @@ describeHost("the Excel host, on the real client library", () => {
     deleteRow: (at) => {
       deleteRows(workbook.front, at, 1);
       excel.userChanged(workbook.front, "RowDeleted", `${at + 1}:${at + 1}`);
+    },
+    insertColumn: (before) => {
+      insertColumns(workbook.front, before, 1);
+      const letters = lettersOf(before);
+      excel.userChanged(workbook.front, "ColumnInserted", `${letters}:${letters}`);
+    },
+    hideRow: (row) => workbook.front.hiddenRows.push(row),
+    removeNote: (row, column) => {
+      const { front } = workbook;
+      front.notes = front.notes.filter((note) => note.row !== row || note.column !== column);
     },
     giveNote: (row, column, content) => giveNote(workbook.front, row, column, content),
     noteAt: (row, column) =>

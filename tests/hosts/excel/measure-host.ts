@@ -42,25 +42,26 @@ export async function measureHost(excel: EmulatedExcel, rows: number): Promise<H
 
   const begun = performance.now();
   excel.startCounting();
-  const { area, values } = await host.read("selection");
+  const read = await host.read("selection");
+  const { area, values } = read;
   await host.decimalMark();
-  const read = excel.traffic;
+  const reading = excel.traffic;
   if (values.length !== rows + 1) throw new Error("not all rows were read");
 
   excel.startCounting();
   const marks = scatteredMarks(area);
-  const report = await host.mark(marks, false);
+  const report = await host.mark(marks, false, read);
   if (report.cells !== marks.length) throw new Error("not all cells were marked");
   const mark = excel.traffic;
 
   return {
     rows,
-    readSyncs: read.calls,
+    readSyncs: reading.calls,
     marks: marks.length,
     markSyncs: mark.calls,
-    objects: read.objects + mark.objects,
-    largestRequest: Math.max(read.largestRequest, mark.largestRequest),
-    largestResponse: Math.max(read.largestResponse, mark.largestResponse),
+    objects: reading.objects + mark.objects,
+    largestRequest: Math.max(reading.largestRequest, mark.largestRequest),
+    largestResponse: Math.max(reading.largestResponse, mark.largestResponse),
     seconds: (performance.now() - begun) / 1_000,
   };
 }

@@ -1,4 +1,5 @@
-import { isOurNote, weightOfFormula } from "../../../src/hosts/mark-tag";
+import { weightOfFormula } from "../../../src/hosts/mark-tag";
+import { readNote } from "../../../src/hosts/our-note";
 import type { SheetModel } from "../../excel-client/sheet-model";
 import { WorkbookModel } from "../../excel-client/workbook-model";
 
@@ -8,7 +9,7 @@ export function withoutOurs(sheets: readonly SheetModel[]): unknown {
   bare.sheets.splice(0, 1, ...structuredClone([...sheets]));
   for (const sheet of bare.sheets) {
     sheet.formats = sheet.formats.filter(({ formula }) => !weightOfFormula(formula));
-    sheet.notes = sheet.notes.filter(({ content }) => !isOurNote(content));
+    sheet.notes = sheet.notes.filter(({ content }) => readNote(content).whose !== "ours");
   }
   return bare.snapshot();
 }

@@ -4,7 +4,8 @@ import { filledBlock } from "../../../src/hosts/workbench/filled-block";
 /** Where filled cells are, drawn: "x" is filled. */
 function blockIn(drawing: string, row: number, column: number) {
   const lines = drawing.split("/");
-  return filledBlock(row, column, (r, c) => lines[r]?.[c] === "x", {
+  const start = { top: row, left: column, bottom: row, right: column };
+  return filledBlock(start, (r, c) => lines[r]?.[c] === "x", {
     top: 0,
     left: 0,
     bottom: lines.length - 1,

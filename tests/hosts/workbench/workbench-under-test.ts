@@ -38,7 +38,9 @@ export function openWorkbench(): SpreadsheetUnderTest & { readonly api: FUniver 
   const workbook = () => api.getActiveWorkbook()!;
   const front = () => workbook().getActiveSheet();
   const edit = (row: number, column: number, value: CellValue) =>
-    front().getRange(row, column).setValue(cellHolding(value));
+    value === null
+      ? front().getRange(row, column).clearContent()
+      : front().getRange(row, column).setValue(cellHolding(value));
   return {
     api,
     host: workbenchHost(api),
@@ -49,6 +51,9 @@ export function openWorkbench(): SpreadsheetUnderTest & { readonly api: FUniver 
     edit,
     insertRow: (above) => front().insertRowBefore(above),
     deleteRow: (at) => front().deleteRow(at),
+    insertColumn: (before) => front().insertColumnBefore(before),
+    hideRow: (row) => front().hideRows(row, 1),
+    removeNote: (row, column) => front().getRange(row, column).deleteNote(),
     giveNote: (row, column, text) =>
       front()
         .getRange(row, column)

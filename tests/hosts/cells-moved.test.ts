@@ -1,4 +1,4 @@
-import { areaAfter } from "../../src/hosts/rows-moved";
+import { areaAfter } from "../../src/hosts/cells-moved";
 
 /** A table in rows 5 to 8 of a sheet, counted from 0. */
 const TABLE = { sheetId: "s1", sheetName: "Loads", row: 5, column: 0, rows: 4, columns: 3 };
@@ -18,5 +18,19 @@ test.each([
   { what: "a row taken out below", at: 9, count: -1, row: 5, rows: 4 },
   { what: "all of them taken out, and more", at: 3, count: -9, row: 3, rows: 1 },
 ])("$what", ({ at, count, row, rows }) => {
-  expect(areaAfter(TABLE, { at, count })).toEqual({ ...TABLE, row, rows });
+  expect(areaAfter(TABLE, { axis: "row", at, count })).toEqual({ ...TABLE, row, rows });
+});
+
+/** A table in columns 1 to 3 (B to D). */
+const WIDE = { sheetId: "s1", sheetName: "Loads", row: 0, column: 1, rows: 9, columns: 3 };
+
+test.each([
+  { what: "a column put in at the left edge of the sheet", at: 0, count: 1, column: 2, columns: 3 },
+  { what: "a column put in at the left edge of the table", at: 1, count: 1, column: 2, columns: 3 },
+  { what: "2 columns put in inside", at: 2, count: 2, column: 1, columns: 5 },
+  { what: "a column put in right behind the last one", at: 4, count: 1, column: 1, columns: 3 },
+  { what: "the first column taken out", at: 1, count: -1, column: 1, columns: 2 },
+])("$what", ({ at, count, column, columns }) => {
+  const moved = { axis: "column", at, count } as const;
+  expect(areaAfter(WIDE, moved)).toEqual({ ...WIDE, column, columns });
 });
