@@ -6,7 +6,7 @@ import { say } from "../../messages/pane-catalogue";
 import { sameRow } from "../../hosts/same-values";
 import { sameRead } from "../../hosts/trimmed";
 import { checkAreaInSteps, placeOf, type CheckedArea } from "./checked-area";
-import { whereTestIs } from "./where-test-is";
+import { whereRowIs } from "./where-row-is";
 import { inSlices } from "../kit/in-slices";
 import { marksOfFindings } from "./marks-of-findings";
 import { oneAtATime, type Job } from "./one-at-a-time";
@@ -86,23 +86,28 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
     }
   }
 
-  /** Leads to a test that does not stand any more where it was checked. */
+  /** Leads to what does not stand any more where it was checked. */
   async function goToMoved(
     checked: CheckedArea,
-    at: { readonly row: number | null; readonly column: number | null },
+    at: Pick<Finding, "row" | "field">,
+    place: CellPlace,
   ): Promise<void> {
-    const now = await host.readAgain(checked.read);
-    const found = whereTestIs(checked, at.row, now);
-    const sample = at.row === null ? "" : checked.result.rows[at.row]!.sample;
-    const row = placeOf(checked, at).row + 1;
-    if (!found) throw new Problem("pane-test-gone", { row, sample });
+    const { read, result, headerRow } = checked;
+    const now = await host.readAgain(read);
+    const { sample, load } = result.columns;
+    const checkedRow = { row: place.row - read.area.row, headerRow, id: (sample ?? load)?.index };
+    const found = whereRowIs(read, checkedRow, now);
+    const values = {
+      row: place.row + 1,
+      sample: at.row === null ? "" : result.rows[at.row]!.sample,
+    };
+    if (!found) throw new Problem("pane-test-gone", values);
     const { sheetId, row: top, column: left } = now.area;
-    const column = left + (found.columns[at.column ?? 0] ?? 0);
-    await host.select({ sheetId, row: top + found.row, column });
-    const values = { row, sample, now: top + found.row + 1 };
-    store.set({
-      status: found.unchanged ? say("pane-test-moved", values) : say("pane-test-edited", values),
-    });
+    const column = left + (found.columns[place.column - read.area.column] ?? 0);
+    const row = top + found.row;
+    await host.select({ sheetId, row, column });
+    const said = found.unchanged ? "pane-test-moved" : "pane-test-edited";
+    store.set({ status: say(said, { ...values, now: row + 1 }) });
   }
 
   /** One cell is hardly meant as the table to check; the table around it is. */
@@ -145,17 +150,17 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
         true,
       );
     },
-    async goTo({ row, column }) {
+    async goTo(at) {
       const { checked } = store.get();
       if (!checked) return;
       await quietly(async () => {
         store.set({ error: "", status: "" });
         const { area, values } = checked.read;
-        const place = placeOf(checked, { row, column });
+        const place = placeOf(checked, at);
         const cells = values[place.row - area.row]!;
         const stands = { ...area, row: place.row, rows: 1, columns: cells.length };
         const [now] = await host.select(place, stands);
-        if (!sameRow(now!, cells)) await goToMoved(checked, { row, column });
+        if (!sameRow(now!, cells)) await goToMoved(checked, at, place);
       });
     },
     show: (place) => quietly(async () => void (await host.select(place))),
