@@ -13,22 +13,21 @@ export interface UsedCells {
   readonly spread: readonly string[];
 }
 
-const OPEN = 60;
-const CLOSE = 62;
-const SLASH = 47;
-const COLON = 58;
-const SPACE = 32;
-const QUOTE = 34;
-const APOSTROPHE = 39;
-const EQUALS = 61;
-const LETTER_A = 65;
-const LETTER_Z = 90;
-const DIGIT_0 = 48;
-const DIGIT_9 = 57;
-const [ROW, CELL, VALUE, FORMULA, INLINE] = ["row", "c", "v", "f", "is"];
+const [TAB, SPACE, QUOTE, APOSTROPHE, SLASH, DIGIT_0, DIGIT_9] = [9, 32, 34, 39, 47, 48, 57];
+const [OPEN, EQUALS, CLOSE, LETTER_A, LETTER_Z] = [60, 61, 62, 65, 90];
+const ROW = bytesOf("row");
+const CELL = bytesOf("c");
+const VALUE = bytesOf("v");
+const FORMULA = bytesOf("f");
+const INLINE = bytesOf("is");
+const ROW_END = bytesOf("/row");
+const ROWS_END = bytesOf("/sheetData");
+const REFERENCE = bytesOf("r");
+const SPREAD = bytesOf("ref");
 
-/** Goes once over the bytes of a sheet part, at some hundred megabytes a second. */
+/** Goes once over the bytes of a sheet part, without making a text of them. */
 export function usedCells(part: Uint8Array): UsedCells {
+  const prefix = prefixLength(part);
   let filled = 0;
   let lastRow = -1;
   let lastColumn = -1;
@@ -39,90 +38,102 @@ export function usedCells(part: Uint8Array): UsedCells {
   let counted = true;
   let rowsEnd = -1;
   const spread: string[] = [];
-  for (let at = part.indexOf(OPEN); at >= 0; at = part.indexOf(OPEN, at + 1)) {
-    const name = tagName(part, at + 1);
-    if (name === ROW) {
-      row = (digitsOf(attribute(part, at, "r")) ?? row + 2) - 1;
-      column = -1;
-    } else if (name === CELL) {
-      const reference = attribute(part, at, "r");
-      column = columnOf(reference) ?? column + 1;
-      row = digitsOf(reference) === undefined ? row : digitsOf(reference)! - 1;
-      lastFormatted = Math.max(lastFormatted, column);
+  for (let at = part.indexOf(OPEN); at >= 0 && at < part.length; at++) {
+    if (part[at] !== OPEN) continue;
+    const closing = part[at + 1] === SLASH;
+    const name = at + 1 + prefix;
+    if (closing) {
+      if (end < 0 && lastRow >= 0 && isTag(part, at + 1, prefix, ROW_END))
+        end = part.indexOf(CLOSE, at) + 1;
+      else if (isTag(part, at + 1, prefix, ROWS_END)) {
+        rowsEnd = at;
+        break;
+      }
+    } else if (isName(part, name, CELL)) {
+      const reference = attributeAt(part, name, REFERENCE);
+      column = reference < 0 ? column + 1 : columnAt(part, reference);
+      if (reference >= 0) row = rowAt(part, reference) ?? row;
+      if (column > lastFormatted) lastFormatted = column;
       counted = false;
-    } else if (!counted && (name === VALUE || name === FORMULA || name === INLINE)) {
-      counted = true;
-      filled++;
-      lastRow = Math.max(lastRow, row);
-      lastColumn = Math.max(lastColumn, column);
-      end = -1;
-    } else if (name === "/row" && end < 0 && lastRow >= 0) end = part.indexOf(CLOSE, at) + 1;
-    if (name === FORMULA) {
-      const reference = attribute(part, at, "ref");
-      if (reference) spread.push(reference);
-    }
-    if (name === "/sheetData") {
-      rowsEnd = at;
-      break;
-    }
+    } else if (isName(part, name, ROW)) {
+      const reference = attributeAt(part, name, REFERENCE);
+      row = (reference < 0 ? undefined : rowAt(part, reference)) ?? row + 1;
+      column = -1;
+    } else if (isName(part, name, FORMULA)) {
+      const reference = attributeAt(part, name, SPREAD);
+      if (reference >= 0) spread.push(textAt(part, reference));
+      if (!counted) fill();
+    } else if (!counted && (isName(part, name, VALUE) || isName(part, name, INLINE))) fill();
+  }
+  function fill(): void {
+    counted = true;
+    filled++;
+    if (row > lastRow) lastRow = row;
+    if (column > lastColumn) lastColumn = column;
+    end = -1;
   }
   const blankRows = end >= 0 && rowsEnd > end ? ([end, rowsEnd] as const) : ([0, 0] as const);
   return { filled, lastRow, lastColumn, lastFormatted, blankRows, spread };
 }
 
-/** Up to nine characters of a name, without its prefix; longer ones are none of ours. */
-function tagName(part: Uint8Array, from: number): string {
-  let name = "";
-  for (let at = from; at < from + 24; at++) {
-    const byte = part[at];
-    if (byte === undefined || byte === SPACE || byte === CLOSE || byte < SPACE) break;
-    if (byte === SLASH && at > from) break;
-    if (byte === COLON) name = name.startsWith("/") ? "/" : "";
-    else name += String.fromCharCode(byte);
-    if (name.length > 10) return "";
-  }
-  return name;
+/** How long the prefix of every name in the part is: 0, or 2 for "x:". */
+function prefixLength(part: Uint8Array): number {
+  const start = new TextDecoder().decode(part.subarray(0, 4096));
+  return /<([\w.-]+:)?worksheet[\s>]/.exec(start)?.[1]?.length ?? 0;
 }
 
-/** An attribute of the tag that opens at a position. */
-function attribute(part: Uint8Array, open: number, wanted: string): string | undefined {
-  for (let at = open + 1; part[at] !== undefined && part[at] !== CLOSE; at++) {
+/** Whether a name stands here and ends here. */
+function isName(part: Uint8Array, at: number, name: Uint8Array): boolean {
+  for (let i = 0; i < name.length; i++) if (part[at + i] !== name[i]) return false;
+  const next = part[at + name.length]!;
+  return next === SPACE || next === CLOSE || next === SLASH || (next >= TAB && next < SPACE);
+}
+
+/** The same of a closing tag, whose prefix stands behind its slash. */
+function isTag(part: Uint8Array, slash: number, prefix: number, tag: Uint8Array): boolean {
+  return part[slash] === tag[0] && isName(part, slash + 1 + prefix, tag.subarray(1));
+}
+
+/** Where the value of an attribute begins, of the tag whose name stands here; −1 without it. */
+function attributeAt(part: Uint8Array, name: number, wanted: Uint8Array): number {
+  for (let at = name; at < part.length && part[at] !== CLOSE; at++) {
     const quote = part[at]!;
     if (quote !== QUOTE && quote !== APOSTROPHE) continue;
-    const end = part.indexOf(quote, at + 1);
-    if (end < 0) return undefined;
-    if (isNamed(part, at - 1, wanted))
-      return String.fromCharCode(...part.subarray(at + 1, Math.min(end, at + 41)));
-    at = end;
+    const start = at - 1 - wanted.length;
+    if (part[at - 1] === EQUALS && part[start - 1]! <= SPACE && isSame(part, start, wanted))
+      return at + 1;
+    for (at++; at < part.length && part[at] !== quote;) at++;
   }
-  return undefined;
+  return -1;
 }
 
-/** Whether the name that ends at the equals sign is the wanted one and no longer. */
-function isNamed(part: Uint8Array, equals: number, wanted: string): boolean {
-  if (part[equals] !== EQUALS) return false;
-  for (let i = 0; i < wanted.length; i++)
-    if (part[equals - wanted.length + i] !== wanted.charCodeAt(i)) return false;
-  return part[equals - wanted.length - 1]! <= SPACE;
+function isSame(part: Uint8Array, at: number, wanted: Uint8Array): boolean {
+  for (let i = 0; i < wanted.length; i++) if (part[at + i] !== wanted[i]) return false;
+  return true;
 }
 
-function columnOf(reference: string | undefined): number | undefined {
-  if (!reference) return undefined;
+function columnAt(part: Uint8Array, at: number): number {
   let column = 0;
-  for (let i = 0; i < reference.length; i++) {
-    const code = reference.charCodeAt(i);
-    if (code < LETTER_A || code > LETTER_Z) break;
-    column = column * 26 + code - LETTER_A + 1;
-  }
-  return column === 0 ? undefined : column - 1;
+  for (let i = at; part[i]! >= LETTER_A && part[i]! <= LETTER_Z; i++)
+    column = column * 26 + part[i]! - LETTER_A + 1;
+  return column - 1;
 }
 
-function digitsOf(reference: string | undefined): number | undefined {
-  if (!reference) return undefined;
+function rowAt(part: Uint8Array, at: number): number | undefined {
+  let i = at;
+  while (part[i]! >= LETTER_A && part[i]! <= LETTER_Z) i++;
   let row = 0;
-  for (let i = 0; i < reference.length; i++) {
-    const code = reference.charCodeAt(i);
-    if (code >= DIGIT_0 && code <= DIGIT_9) row = row * 10 + code - DIGIT_0;
-  }
-  return row === 0 ? undefined : row;
+  for (; part[i]! >= DIGIT_0 && part[i]! <= DIGIT_9; i++) row = row * 10 + part[i]! - DIGIT_0;
+  return row > 0 ? row - 1 : undefined;
+}
+
+/** The text of an attribute; of an overlong one the beginning. */
+function textAt(part: Uint8Array, at: number): string {
+  const quote = part[at - 1]!;
+  const end = part.indexOf(quote, at);
+  return new TextDecoder().decode(part.subarray(at, Math.min(end < 0 ? at : end, at + 40)));
+}
+
+function bytesOf(name: string): Uint8Array {
+  return new TextEncoder().encode(name);
 }
