@@ -4,10 +4,13 @@ import { UniverSheetsConditionalFormattingPreset } from "@univerjs/preset-sheets
 import conditionalFormattingWords from "@univerjs/preset-sheets-conditional-formatting/locales/en-US";
 import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import coreWords from "@univerjs/preset-sheets-core/locales/en-US";
+import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-validation";
+import validationWords from "@univerjs/preset-sheets-data-validation/locales/en-US";
 import { UniverSheetsNotePreset } from "@univerjs/preset-sheets-note";
 import noteWords from "@univerjs/preset-sheets-note/locales/en-US";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import "@univerjs/preset-sheets-conditional-formatting/lib/index.css";
+import "@univerjs/preset-sheets-data-validation/lib/index.css";
 import "@univerjs/preset-sheets-note/lib/index.css";
 import type { ErrorSentences } from "./functions/error-sentences";
 import { functionHelp } from "./functions/function-help";
@@ -30,7 +33,12 @@ export function startUniver(
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: {
-      [LocaleType.EN_US]: mergeLocales(coreWords, conditionalFormattingWords, noteWords),
+      [LocaleType.EN_US]: mergeLocales(
+        coreWords,
+        conditionalFormattingWords,
+        validationWords,
+        noteWords,
+      ),
     },
     logLevel: LogLevel.ERROR,
     darkMode: dark.matches,
@@ -48,6 +56,7 @@ export function startUniver(
       },
     }),
     UniverSheetsConditionalFormattingPreset(),
+    UniverSheetsDataValidationPreset(),
     UniverSheetsNotePreset(),
   ];
   for (const plugin of presets.flatMap(({ plugins }) => plugins))

@@ -1,21 +1,22 @@
 import type { IWorkbookData } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import { listenToEdits } from "../hosts/workbench/listening";
+import { openWorkbook } from "../hosts/workbench/workbook";
 import { say } from "../messages/pane-catalogue";
-import { openFile } from "./files/open-file";
+import { EditsSinceOpening } from "./files/edits-since-opening";
+import { openFile, type OpenedWorkbook } from "./files/open-file";
+import { fileToSave, notesByCell, type FileBehind, type FileToSave } from "./files/save-file";
 
 const SAMPLE = "samples/day-of-tests.xlsx";
-const EMPTY: Partial<IWorkbookData> = {
-  name: "Workbook",
-  sheetOrder: ["sheet-1"],
-  sheets: { "sheet-1": { id: "sheet-1", name: "Sheet1", rowCount: 200, columnCount: 26 } },
-};
+const SAMPLE_NAME = "day-of-tests.xlsx";
 
-/** Opens workbooks in the spreadsheet, one at a time, and asks before changes would be lost. */
+/** Opens workbooks in the spreadsheet, one at a time, and saves what is open. */
 export class WorkbookOpener {
   private opened = 0;
   private changed = false;
   private sampleBytes: Uint8Array | undefined;
+  private file: FileBehind | undefined;
+  private edits: EditsSinceOpening | undefined;
 
   /** @param onOpened Called whenever another workbook is there. */
   constructor(
@@ -36,46 +37,76 @@ export class WorkbookOpener {
 
   /** Opens a sheet with nothing on it. */
   empty(): void {
-    this.show(EMPTY);
+    const id = this.nextId();
+    const sheet = { id: `${id}-1`, name: "Sheet1", rowCount: 200, columnCount: 26 };
+    this.show({
+      data: { id, name: "Workbook", sheetOrder: [sheet.id], sheets: { [sheet.id]: sheet } },
+      sheetNames: [],
+      remarks: [],
+    });
   }
 
   /** Opens the day of tests that comes with the workbench. */
   async sample(): Promise<void> {
     if (!this.sampleBytes) throw new Error(`${SAMPLE} is not loaded`);
-    this.show((await openFile(SAMPLE, this.sampleBytes)).data);
+    this.show(await openFile(this.nextId(), SAMPLE_NAME, this.sampleBytes));
   }
 
-  /** Opens a file of the user's. @throws Problem of `openFile`; the workbook that is open stays. */
-  async file(file: File): Promise<void> {
-    this.show((await openFile(file.name, new Uint8Array(await file.arrayBuffer()))).data);
+  /**
+   * Opens a file of the user's.
+   *
+   * @returns What was left out or is not shown, in sentences.
+   * @throws Problem of `openFile`; the workbook that is open stays.
+   */
+  async open(file: File): Promise<readonly string[]> {
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    const opened = await openFile(this.nextId(), file.name, bytes);
+    return this.show(opened) ? opened.remarks : [];
   }
 
-  private show(workbook: Partial<IWorkbookData>): void {
-    if (this.changed && !confirm(say("changes-would-be-lost"))) return;
+  /** What is open as a file, with a name for it. @throws Problem of `fileToSave`. */
+  async toSave(): Promise<FileToSave & { readonly name: string }> {
+    const saved = await fileToSave(this.api, this.file!, this.edits!);
+    return { ...saved, name: checkedName(openWorkbook(this.api).getName()) };
+  }
+
+  /** Told when what is open was saved, so that nothing would be lost any more. */
+  saved(): void {
+    this.changed = false;
+  }
+
+  /** No two sheets that were ever open have one id, so nothing is done to a sheet that is meant no more. */
+  private nextId(): string {
+    this.opened += 1;
+    return `workbook-${this.opened}`;
+  }
+
+  private show({ data, original, sheetNames }: OpenedWorkbook): boolean {
+    if (this.changed && !confirm(say("changes-would-be-lost"))) return false;
     const before = this.api.getActiveWorkbook();
     if (before) this.api.disposeUnit(before.getId());
-    this.opened += 1;
-    this.api.createWorkbook(withOwnIds(workbook, `workbook-${this.opened}`));
+    this.api.createWorkbook(data as IWorkbookData);
     this.changed = false;
     // The spreadsheet can only be listened to once it has a workbook.
-    if (this.opened === 1) listenToEdits(this.api, () => (this.changed = true));
+    if (!this.edits) listenToEdits(this.api, () => (this.changed = true));
+    this.edits?.stop();
+    this.edits = new EditsSinceOpening(this.api);
+    const sheets = openWorkbook(this.api).getSheets();
+    this.file = {
+      original,
+      names: sheetNames,
+      sheets: new Map(
+        original ? sheets.map((sheet) => [sheet.getSheetId(), sheet.getSheetName()]) : [],
+      ),
+      notes: new Map(sheets.map((sheet) => [sheet.getSheetId(), notesByCell(sheet)])),
+    };
     this.onOpened();
+    return true;
   }
 }
 
-/** No two sheets that were ever open have one id, so nothing is done to a sheet that is meant no more. */
-function withOwnIds(workbook: Partial<IWorkbookData>, id: string): Partial<IWorkbookData> {
-  const own = (sheetId: string) => `${id}-${sheetId}`;
-  const { sheetOrder = [], sheets = {} } = workbook;
-  return {
-    ...workbook,
-    id,
-    sheetOrder: sheetOrder.map(own),
-    sheets: Object.fromEntries(
-      Object.entries(sheets).map(([sheetId, sheet]) => [
-        own(sheetId),
-        { ...sheet, id: own(sheetId) },
-      ]),
-    ),
-  };
+/** "loads checked.xlsx" for "loads.csv"; a workbook with macros keeps the ending that says so. */
+function checkedName(opened: string): string {
+  const ending = /\.xlsm$/i.test(opened) ? ".xlsm" : ".xlsx";
+  return `${opened.replace(/\.[^.]*$/, "")} checked${ending}`;
 }

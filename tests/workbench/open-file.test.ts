@@ -10,7 +10,7 @@ jest.mock("@univerjs/core", () =>
 const csv = (text: string, encoding: BufferEncoding = "utf8") => Buffer.from(text, encoding);
 
 async function cellsOf(name: string, bytes: Uint8Array) {
-  const { data } = await openFile(name, bytes);
+  const { data } = await openFile("book", name, bytes);
   const { sheets = {}, sheetOrder = [] } = data;
   return sheets[sheetOrder[0]!]!.cellData!;
 }
@@ -104,6 +104,6 @@ test.each([
   ["notes.xlsx", Buffer.from("not a workbook"), "file-of-another-kind"],
   ["empty.csv", Buffer.from(""), "file-empty"],
 ])("%s is refused with a sentence", async (name, bytes, id) => {
-  await expect(openFile(name, bytes)).rejects.toMatchObject({ id });
-  await expect(openFile(name, bytes)).rejects.toBeInstanceOf(Problem);
+  await expect(openFile("book", name, bytes)).rejects.toMatchObject({ id });
+  await expect(openFile("book", name, bytes)).rejects.toBeInstanceOf(Problem);
 });

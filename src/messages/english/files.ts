@@ -31,4 +31,21 @@ export const fileMessages = {
     `“${name}” opens a quote in line ${line} and never closes it, so all below became one cell. Close it and open the file again.`,
   "nul-bytes-left-out": ({ name, count }: Words<"name" | "count">) =>
     `“${name}” held ${count} NUL characters, which are no text and were left out.`,
+  "file-shows-not-all": ({ name, what }: Words<"name" | "what">) =>
+    `“${name}” also holds what the workbench does not show, and keeps when it saves: ${what}.`,
+  "file-formulas-not-computed": ({ name, count }: Words<"name" | "count">) =>
+    `“${name}” has ${count} formulas on the columns of a table. They show the value that they last had, and are kept when it is saved.`,
+  "file-opening": ({ name, size }: Words<"name" | "size">) => `Opening “${name}” (${size} MB) …`,
+  "file-opened": ({ name }: Words<"name">) => `“${name}” is open. It stays in this browser.`,
+  "file-saving": "Saving …",
+  "file-saved": ({ name, sheets, cells, notes }: Words<"name" | "sheets" | "cells" | "notes">) =>
+    `Saved as “${name}” in the folder for downloads: the file as it was opened, with our marks as they are now. Changed notes: ${notes}; changed cells: ${cells}; new sheets: ${sheets}. Formats, widths and rules that were set here are not in it.`,
+  "moved-cells-not-saved": ({ sheet }: Words<"sheet">) =>
+    `Rows or columns of “${sheet}” were put in, taken out or moved here, and a file cannot be saved with that. Undo it (Ctrl+Z), or do it in the program that made the file.`,
+  "new-name-not-saved": ({ sheet }: Words<"sheet">) =>
+    `Sheet “${sheet}” keeps its name in the file.`,
+  "deleted-sheet-kept": ({ sheet }: Words<"sheet">) =>
+    `Sheet “${sheet}” was deleted here and is still in the file.`,
+  "cell-not-saved": ({ sheet, cell }: Words<"sheet" | "cell">) =>
+    `Cell ${cell} of “${sheet}” holds a formula that fills other cells too, so it was left as it is in the file.`,
 } as const;

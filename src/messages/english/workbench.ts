@@ -11,7 +11,7 @@ export const workbenchMessages = {
   "arguments-too-many": ({ name, count, taken }: Words<"name" | "count" | "taken">) =>
     `${name} is given ${count} values and takes only these: ${taken}.`,
   "changes-would-be-lost":
-    "The workbook has been changed, and the workbench saves nothing. Open another one and lose the changes?",
+    "The workbook has been changed and the changes are not saved. Open another one and lose them?",
   "workbench-not-started":
     "The workbench could not start, because a part of it is missing. Run npm start again, then load the page again.",
   "sample-not-loaded": "The sample could not be loaded. Start the workbench again with npm start.",

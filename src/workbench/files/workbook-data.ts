@@ -10,8 +10,12 @@ import { blockOf } from "../../files/workbook/cell-reference";
 import type { FileCell, FileSheet, FileWorkbook } from "../../files/workbook/read-workbook";
 import { serialOf } from "../../files/workbook/stored-values";
 import { cellStyle } from "./cell-style";
+import { conditionalFormats } from "./conditional-formats";
 import { writtenFormula } from "./formula-text";
+import { notes } from "./notes";
 import { heightOfRow } from "./row-height";
+import type { SheetSize } from "./shown-ranges";
+import { validations } from "./validations";
 
 /** Room to type in, around what a file holds. */
 const SPARE_ROWS = 100;
@@ -23,16 +27,34 @@ const CELL_PADDING = 5;
 /** Where a name is known, as the spreadsheet says it. */
 const WHOLE_WORKBOOK = "AllDefaultWorkbook";
 
-/** What a file holds, as the spreadsheet takes it. */
-export function workbookData(name: string, file: FileWorkbook): Partial<IWorkbookData> {
+/**
+ * What a file holds, as the spreadsheet takes it.
+ *
+ * @param id An id for the workbook that no other one has had; its sheets get theirs from it.
+ */
+export function workbookData(id: string, name: string, file: FileWorkbook): Partial<IWorkbookData> {
   const shown = file.sheets.filter(({ hidden, veryHidden }) => !hidden && !veryHidden);
-  const sheets = shown.map((sheet, i) => sheetData(`sheet-${i + 1}`, sheet, file.themeColors));
+  const sheets = shown.map((sheet, i) => sheetData(`${id}-${i + 1}`, sheet, file.themeColors));
+  const bySheet = (of: (sheet: FileSheet, size: SheetSize) => object) =>
+    Object.fromEntries(shown.map((sheet, i) => [sheets[i]!.id!, of(sheet, sizeOf(sheet))]));
+  const resources = {
+    SHEET_DEFINED_NAME_PLUGIN: namesOfTables(shown),
+    SHEET_CONDITIONAL_FORMATTING_PLUGIN: bySheet((sheet, size) =>
+      conditionalFormats(sheet, size, file.themeColors),
+    ),
+    SHEET_DATA_VALIDATION_PLUGIN: bySheet(validations),
+    SHEET_NOTE_PLUGIN: bySheet(notes),
+  };
   return {
+    id,
     name,
     locale: LocaleType.EN_US,
     sheetOrder: sheets.map(({ id }) => id!),
     sheets: Object.fromEntries(sheets.map((sheet) => [sheet.id!, sheet])),
-    resources: [{ name: "SHEET_DEFINED_NAME_PLUGIN", data: JSON.stringify(namesOfTables(shown)) }],
+    resources: Object.entries(resources).map(([name, kept]) => ({
+      name,
+      data: JSON.stringify(kept),
+    })),
   };
 }
 
@@ -59,13 +81,13 @@ function sheetData(id: string, sheet: FileSheet, theme?: string[]): Partial<IWor
       if (data) (cells[r] ??= {})[c] = data;
     }),
   );
-  const columns = Math.max(0, ...sheet.rows.map((row) => row.length));
+  const { rows, columns } = sizeOf(sheet);
   const { rows: frozenRows = 0, columns: frozenColumns = 0 } = sheet.freezePane ?? {};
   return {
     id,
     name: sheet.name,
-    rowCount: sheet.rows.length + SPARE_ROWS,
-    columnCount: Math.max(columns + SPARE_COLUMNS, LEAST_COLUMNS),
+    rowCount: rows,
+    columnCount: columns,
     cellData: cells,
     columnData: Object.fromEntries(
       (sheet.columns ?? []).flatMap(({ width }, i) =>
@@ -91,6 +113,15 @@ function sheetData(id: string, sheet: FileSheet, theme?: string[]): Partial<IWor
       startColumn: frozenColumns || -1,
     },
     showGridlines: BooleanNumber.TRUE,
+  };
+}
+
+/** Rows and columns that the spreadsheet gets: those of the file and room to type in. */
+function sizeOf(sheet: FileSheet): SheetSize {
+  const columns = sheet.rows.reduce((most, row) => Math.max(most, row.length), 0);
+  return {
+    rows: sheet.rows.length + SPARE_ROWS,
+    columns: Math.max(columns + SPARE_COLUMNS, LEAST_COLUMNS),
   };
 }
 

@@ -1,0 +1,13 @@
+const KIND = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+/** Milliseconds after which the browser has surely taken the file. */
+const TAKEN = 60_000;
+
+/** Hands a workbook over to the browser, which puts it where downloads go and asks nothing of anybody. */
+export function handOver(name: string, bytes: Uint8Array): void {
+  const address = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: KIND }));
+  const link = document.createElement("a");
+  link.href = address;
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(address), TAKEN);
+}
