@@ -1,4 +1,6 @@
 import type { Browser } from "playwright-core";
+import { readFileSync } from "node:fs";
+import { readWorkbook } from "../../src/files/workbook/read-workbook";
 import { launchBrowser } from "./browser";
 import { serveDist } from "./dist-server";
 import { WorkbenchPage } from "./workbench-page";
@@ -115,8 +117,28 @@ test("a file that cannot be read is said, and the open workbook stays", async ()
   expect(await workbench.shown("B2")).toBe("5.25");
 });
 
+test("a workbook of another program is shown with its rules, and what is not shown is said", async () => {
+  await workbench.page.locator("#file").setInputFiles("tests/workbench/files/by-openpyxl.xlsx");
+  await workbench.untilSaid("1 hidden sheet, 1 chart, 1 picture");
+  await workbench.untilShown("L3", "1.25");
+  expect(await workbench.shown("A3")).toBe("S-1");
+});
+
+test("it is saved as it was, with what was typed, and the page says so", async () => {
+  await workbench.type("C4", "6.25");
+  const downloads = workbench.page.waitForEvent("download");
+  await workbench.page.getByRole("button", { name: "Save as XLSX" }).click();
+  const download = await downloads;
+  expect(download.suggestedFilename()).toBe("by-openpyxl checked.xlsx");
+  await workbench.untilSaid("changed cells: 1");
+  const { sheets } = await readWorkbook(readFileSync(await download.path()));
+  expect(sheets[0]!.rows[3]!.slice(0, 4)).toEqual(["S-2", "09:40", 6.25, 6]);
+  expect(sheets.map(({ name }) => name)).toEqual(["Loads & tests", "Mixes", "Lists"]);
+});
+
 test("the sample is there again at any time", async () => {
   await workbench.page.getByRole("button", { name: "Open the sample" }).click();
+  await workbench.untilShown("A2", "S-01");
   await workbench.untilShown("W2", "5.75");
 });
 
