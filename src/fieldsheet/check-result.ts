@@ -2,6 +2,7 @@ import type { Verdict } from "../acceptance/limits";
 import type { Columns } from "../reading/column-place";
 import type { SheetReading } from "../reading/sheet-reading";
 import type { DecidedTest, TestState } from "./judged-test";
+import type { NotLookedAt } from "./not-looked-at";
 import type { Finding } from "./rule";
 import type { SheetTests } from "./sheet-tests";
 
@@ -35,13 +36,3 @@ export interface CheckResult {
   /** What was not looked at, because the sheet does not record it. */
   readonly notLookedAt: readonly NotLookedAt[];
 }
-
-/** Something that the method asks for and the sheet does not record. */
-export type NotLookedAt =
-  | "second reading"
-  | "alcohol"
-  | "foam"
-  | "time to settle"
-  | "undisturbed concrete"
-  | "leak"
-  | "limits";

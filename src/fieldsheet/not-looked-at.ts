@@ -1,17 +1,20 @@
+import { catalogue, say } from "../messages/catalogue";
 import type { FieldId } from "../reading/fields";
 import type { SheetReading } from "../reading/sheet-reading";
-import type { NotLookedAt } from "./check-result";
 import type { JudgedTest } from "./judged-test";
 
 /** What the method asks for, and the field that would show it. */
-const ASKED_FOR: readonly (readonly [what: NotLookedAt, field: FieldId])[] = [
-  ["second reading", "second"],
+const ASKED_FOR = [
+  ["second-reading", "second"],
   ["alcohol", "alcohol"],
   ["foam", "foam"],
-  ["time to settle", "settle"],
-  ["undisturbed concrete", "packed"],
+  ["settle", "settle"],
+  ["packed", "packed"],
   ["leak", "leak"],
-];
+] as const satisfies readonly (readonly [what: string, field: FieldId])[];
+
+/** Something that the method asks for and the sheet does not record; limits go last. */
+export type NotLookedAt = (typeof ASKED_FOR)[number][0] | "limits";
 
 /** What could not be looked at, because the sheet does not record it and nobody gave it. */
 export function notLookedAt(sheet: SheetReading, tests: readonly JudgedTest[]): NotLookedAt[] {
@@ -20,4 +23,14 @@ export function notLookedAt(sheet: SheetReading, tests: readonly JudgedTest[]): 
     ({ limits: { low, high } }) => low !== undefined || high !== undefined,
   );
   return limited ? missing : [...missing, "limits"];
+}
+
+/** The same as a sentence, which stands beside "nothing was found"; `undefined` where all was looked at. */
+export function notLookedAtSentence(what: readonly NotLookedAt[]): string | undefined {
+  if (what.length === 0) return undefined;
+  return say("not-looked-at", { what: what.map((each) => wordFor(each)).join(", ") });
+}
+
+function wordFor(what: NotLookedAt): string {
+  return catalogue[`looked-${what}`];
 }

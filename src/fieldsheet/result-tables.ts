@@ -2,6 +2,7 @@ import { isCellError, type CellValue } from "../measure/cell-value";
 import { say } from "../messages/catalogue";
 import type { CheckResult, RowResult } from "./check-result";
 import { findingSentence } from "./finding-sentence";
+import { notLookedAtSentence } from "./not-looked-at";
 import type { Finding } from "./rule";
 
 type Cell = string | number | boolean;
@@ -13,19 +14,29 @@ export function checkedRows(result: CheckResult): Cell[][] {
   const ofTheSheet = result.findings.filter(({ row }) => row === null);
   const firstTested = result.rows.find(({ test }) => test !== "")?.row;
   return result.rows.map(({ row, test, air, specification, findings }) => {
-    // What concerns the whole sheet is said once, with its first test.
-    const said = row === firstTested ? [...ofTheSheet, ...findings] : findings;
+    // What concerns the whole sheet is said once, with its first test, unless it changes every test.
+    const more = row === firstTested ? ofTheSheet.filter((one) => !findings.includes(one)) : [];
+    const said = [...more, ...findings];
     const sentences = said.map((finding) => findingSentence(finding, result.columns));
     return [test, air ?? "", specification ?? "", listed(sentences)];
   });
 }
 
-/** A header row and one line for each finding; or one line that says that nothing was found. */
+/**
+ * A header row and one line for each finding, or one line that says that nothing was found; and at the
+ * end what was not looked at.
+ */
 export function findingsList(result: CheckResult): Cell[][] {
   const lines = result.findings.map((finding) => findingLine(finding, result));
   const tested = result.rows.filter(({ test }) => test !== "").length;
   const nothing = ["", "", "", "", "", "", say("nothing-found", { rows: tested })];
-  return [FINDINGS_HEADER, ...(lines.length > 0 ? lines : [nothing])];
+  const unseen = notLookedAtSentence(result.notLookedAt);
+  const unseenLine = ["", "", "not-looked-at", "note", "", "", unseen ?? ""];
+  return [
+    FINDINGS_HEADER,
+    ...(lines.length > 0 ? lines : [nothing]),
+    ...(unseen === undefined ? [] : [unseenLine]),
+  ];
 }
 
 function findingLine(finding: Finding, { rows, columns, reading }: CheckResult): Cell[] {

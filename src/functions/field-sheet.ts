@@ -26,8 +26,8 @@ export function check(headers: any[][], rows: any[][], low?: any[][], high?: any
  * @param rows The rows below it, over the same columns.
  * @param [low] Low limit in %: a number or a column; else the sheet's own low or target and tolerance columns are used.
  * @param [high] High limit in %: a number or a column.
- * @returns One line for each finding, or one that says that nothing was found.
- * @example =FRESH.FINDINGS({"Reading 1","Reading 2","Alcohol (oz)"}, {6,6,0}, 4.5, 7.5) gives "row", "sample", "rule", "weight", "column", "value", "message"; "", "", "", "", "", "", "Nothing was found. Rows checked: 1." [two equal readings, nothing to subtract]
+ * @returns One line for each finding, or one that says that nothing was found; at the end, what was not looked at because the sheet does not record it.
+ * @example =FRESH.FINDINGS({"Reading 1","Reading 2","Alcohol (oz)"}, {6,6,0}, 4.5, 7.5) gives "row", "sample", "rule", "weight", "column", "value", "message"; "", "", "", "", "", "", "Nothing was found. Rows checked: 1."; "", "", "not-looked-at", "note", "", "", "Not looked at, because the sheet does not record it: foam, time to settle, undisturbed, packed concrete, leaks." [two equal readings, nothing to subtract]
  */
 export function findings(headers: any[][], rows: any[][], low?: any[][], high?: any[][]): any[][] {
   return orThrow(() => findingsList(resultFor(headers, rows, low, high)));

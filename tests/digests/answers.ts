@@ -27,13 +27,18 @@ export function answersNow(): Answer[] {
     const [h, r, l, u] = given as [any[][], any[][], any[][], any[][]];
     // The fourth cell of a row, and the last of a finding, are sentences.
     answers.push({ of: "check", number, tags, digest: digestOf(() => check(h, r, l, u), 3) });
-    answers.push({ of: "findings", number, tags, digest: digestOf(() => findings(h, r, l, u), 6) });
+    answers.push({ of: "findings", number, tags, digest: digestOf(() => found(h, r, l, u), 6) });
   }
   let number = 0;
   for (const [of, { given, tags }, [, run]] of callsOf(CALLS)) {
     answers.push({ of, number: number++ % CALLS, tags, digest: digestOf(() => run(...given)) });
   }
   return answers;
+}
+
+/** The list of findings without its closing line, which the first version did not have. */
+function found(...given: Parameters<typeof findings>): unknown[][] {
+  return findings(...given).filter((line) => line[2] !== "not-looked-at");
 }
 
 /** A short digest of the cells: numbers to 12 digits, errors as their codes. */

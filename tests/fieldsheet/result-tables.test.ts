@@ -4,6 +4,12 @@ import { sheetFor } from "./rule-cases";
 
 const HEADER = ["row", "sample", "rule", "weight", "column", "value", "message"];
 
+/** The sound test of the rule tables records no foam, time to settle, packed concrete, leak or limits. */
+const NOT_LOOKED_AT = [
+  ...["", "", "not-looked-at", "note", "", ""],
+  expect.stringMatching(/foam, time to settle, undisturbed, packed concrete, leaks, limits/),
+];
+
 test("four cells stand for each row, and blanks for a blank row", () => {
   const sheet = sheetFor([
     { Low: 5, High: 7 },
@@ -42,6 +48,7 @@ test("every finding has a line, and a wrong result one more for each cause", () 
     [3, "S-10", "foam-over-limit", "void", "Foam", 3],
     [3, "S-10", "void-test-reported", "error", "Reported air", 5],
     [3, "S-10", "void-without-repeat", "doubt", "Sample", "S-10"],
+    ["", "", "not-looked-at", "note", "", ""],
   ]);
 });
 
@@ -50,11 +57,12 @@ test("a finding points at what stands in the cell, errors too", () => {
   expect(line!.slice(3, 6)).toEqual(["error", "Foam", "#REF!"]);
 });
 
-test("where nothing is found, one line says so", () => {
+test("where nothing is found, one line says so, and one what was not looked at", () => {
   const list = findingsList(checkTable(sheetFor([{}, {}])));
   expect(list).toEqual([
     HEADER,
     ["", "", "", "", "", "", expect.stringMatching(/^Nothing was found.*2/)],
+    NOT_LOOKED_AT,
   ]);
 });
 

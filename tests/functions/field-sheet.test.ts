@@ -37,7 +37,8 @@ test("FRESH.FINDINGS lists every finding by the row's own id", () => {
 
 test("with nothing found, one line says so", () => {
   const list = shown(() => findings(headers, [["A-1", 6, 6, 16, 0]])) as unknown[][];
-  expect(list).toHaveLength(2);
+  expect(list).toHaveLength(3);
+  expect(list[2]![2]).toBe("not-looked-at");
   expect(list[1]![6]).toBe("Nothing was found. Rows checked: 1.");
 });
 

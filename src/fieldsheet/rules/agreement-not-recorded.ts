@@ -7,6 +7,7 @@ import { sheetRule } from "../rule";
 export const agreementNotRecorded = sheetRule({
   id: "agreement-not-recorded",
   weight: "doubt",
+  touchesEveryTest: true,
   needs: [],
   says: ["agreement-not-recorded", "readings-between-missing"],
   basis:

@@ -4,6 +4,7 @@ import { sheetRule } from "../rule";
 export const alcoholNotInSheet = sheetRule({
   id: "alcohol-not-in-sheet",
   weight: "doubt",
+  touchesEveryTest: true,
   needs: [],
   says: ["alcohol-not-in-sheet"],
   basis:

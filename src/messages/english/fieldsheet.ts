@@ -3,6 +3,15 @@ import type { Words } from "../sentence";
 /** Sentences about a field sheet as a whole. */
 export const fieldsheetMessages = {
   "nothing-found": ({ rows }: Words<"rows">) => `Nothing was found. Rows checked: ${rows}.`,
+  "not-looked-at": ({ what }: Words<"what">) =>
+    `Not looked at, because the sheet does not record it: ${what}.`,
+  "looked-second-reading": "a second reading",
+  "looked-alcohol": "alcohol",
+  "looked-foam": "foam",
+  "looked-settle": "time to settle",
+  "looked-packed": "undisturbed, packed concrete",
+  "looked-leak": "leaks",
+  "looked-limits": "limits, so nothing was compared with a specification",
   "no-header-row":
     "No header row was found. Select the table with its headers, such as Sample, First reading, Second reading, Alcohol (oz).",
   "no-readings-column":
