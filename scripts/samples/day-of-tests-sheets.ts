@@ -1,4 +1,5 @@
 import { dateFromCell, minuteOfDayFromCell } from "../../src/measure/date-and-time";
+import { Problem } from "../../src/measure/problem";
 import { say } from "../../src/messages/pane-catalogue";
 import { COLUMNS, ROWS, SCENARIO, type DayCell, type Shown } from "./day-of-tests";
 import { call, callForOne, quoted, type Argument } from "./formula";
@@ -19,8 +20,8 @@ const lastColumn = headers.length - 1;
 /** Days and times as a spreadsheet keeps them. */
 function stored(cell: DayCell, shown: Shown): Value {
   if (cell === null) return null;
-  if (shown === "day") return dateFromCell(cell)!;
-  if (shown === "time") return minuteOfDayFromCell(cell)! / MINUTES_IN_A_DAY;
+  if (shown === "day") return Problem.unless(dateFromCell(cell))!;
+  if (shown === "time") return Problem.unless(minuteOfDayFromCell(cell))! / MINUTES_IN_A_DAY;
   return cell;
 }
 

@@ -1,3 +1,4 @@
+import { at, isIssue, type Issue } from "../measure/issue";
 import { exact } from "../measure/rounding";
 import type { Operators } from "./operators";
 import { differenceAt, precisionOfMethod } from "./precision";
@@ -10,7 +11,7 @@ import { differenceAt, precisionOfMethod } from "./precision";
  * @param b The other.
  * @param method Number of the method, as `precisionOfMethod` takes it.
  * @param operators Whether one operator made both tests.
- * @throws Problem as `precisionOfMethod` and `differenceAt`.
+ * @returns In the method's unit; an issue of `precisionOfMethod` or `differenceAt`.
  * @see ASTM C670: d2s is 2√2 standard deviations (from memory).
  */
 export function agreementLimit(
@@ -18,19 +19,25 @@ export function agreementLimit(
   b: number,
   method: string,
   operators: Operators = "several",
-): number {
+): number | Issue {
   const precision = precisionOfMethod(method);
+  if (isIssue(precision)) return precision;
   // Each is held to the unit by itself: a slip in one can hide in the mean.
-  for (const value of [a, b]) differenceAt(precision, value, operators);
-  return exact(differenceAt(precision, (a + b) / 2, operators));
+  for (const [place, value] of Object.entries({ a, b })) {
+    const difference = differenceAt(precision, value, operators);
+    if (isIssue(difference)) return at(place, difference);
+  }
+  const difference = differenceAt(precision, (a + b) / 2, operators);
+  return isIssue(difference) ? difference : exact(difference);
 }
 
-/** Whether two results agree: they differ by no more than `agreementLimit`. Same errors. */
+/** Whether two results agree: they differ by no more than `agreementLimit`. Same issues. */
 export function resultsAgree(
   a: number,
   b: number,
   method: string,
   operators: Operators = "several",
-): boolean {
-  return exact(Math.abs(a - b)) <= agreementLimit(a, b, method, operators);
+): boolean | Issue {
+  const limit = agreementLimit(a, b, method, operators);
+  return isIssue(limit) ? limit : exact(Math.abs(a - b)) <= limit;
 }

@@ -6,10 +6,10 @@ import {
   TABLE_END,
   type AlcoholUnit,
 } from "../methods/volumetric-air/alcohol-correction";
-import { calibratedCups, CUP_PERCENT } from "../methods/volumetric-air/calibrated-cups";
+import { CUP_PERCENT, notACount } from "../methods/volumetric-air/calibrated-cups";
 import { REPORTING_STEP } from "../methods/volumetric-air/corrected-air";
 import {
-  meterReading,
+  notAMeterReading,
   READINGS_AGREE_WITHIN,
   SCALE_END,
 } from "../methods/volumetric-air/meter-reading";
@@ -54,8 +54,9 @@ export function airBounds(
   test: PartlyKnownTest,
   { low, high }: SpecLimits = {},
 ): AirBounds | Issue {
-  const reading = meterReading(test.reading);
-  if (isIssue(reading)) return reading;
+  const { reading } = test;
+  const wrong = notAMeterReading(reading);
+  if (wrong) return wrong;
   const subtracted = correctionBounds(test.alcohol);
   if (isIssue(subtracted)) return subtracted;
   const cups = cupBounds(reading, test.cups);
@@ -109,8 +110,8 @@ function cupBounds(
   cups: number | undefined,
 ): { readonly least: number; readonly most?: number } | Issue {
   if (cups !== undefined) {
-    const percent = calibratedCups(cups);
-    return isIssue(percent) ? percent : { least: percent, most: percent };
+    const percent = cups * CUP_PERCENT;
+    return notACount(cups) ?? { least: percent, most: percent };
   }
   const wereNeeded = reading > SCALE_END - CUP_PERCENT;
   return wereNeeded ? { least: 0 } : { least: 0, most: 0 };

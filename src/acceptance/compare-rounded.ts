@@ -1,4 +1,4 @@
-import { Problem } from "../measure/problem";
+import { at, issue, type Issue } from "../measure/issue";
 import { roundToStep } from "../measure/rounding";
 import { compareWithLimits, type SpecLimits, type Verdict } from "./limits";
 
@@ -9,12 +9,16 @@ import { compareWithLimits, type SpecLimits, type Verdict } from "./limits";
  * @param value Result, in the unit of the limits.
  * @param limits Either may be absent.
  * @param places Decimal places to round to; a whole number, negative for tens, hundreds.
- * @throws Problem `places-not-whole`.
+ * @returns The verdict; the issue `places-not-whole`.
  * @see ASTM E29, which leaves it to the specification whether to round (E29-93a, abstract).
  */
-export function compareRounded(value: number, { low, high }: SpecLimits, places: number): Verdict {
+export function compareRounded(
+  value: number,
+  { low, high }: SpecLimits,
+  places: number,
+): Verdict | Issue {
   if (!Number.isInteger(places) || Math.abs(places) > 9) {
-    throw new Problem("places-not-whole", { value: places });
+    return at("places", issue("places-not-whole", { value: places }));
   }
   return compareWithLimits(roundToStep(value, 10 ** -places), low, high);
 }

@@ -1,4 +1,5 @@
-import { Problem } from "../measure/problem";
+import { at, isIssue, issue, unavailable, type Issue } from "../measure/issue";
+import type { DeviationAt } from "./deviation-of-result";
 import type { SpecLimits } from "./limits";
 import { normalPointAt } from "./normal-distribution";
 
@@ -13,23 +14,27 @@ import { normalPointAt } from "./normal-distribution";
  * @param limits Limits of the specification; either may be absent and stays so.
  * @param risk Chance of false acceptance at a limit, above 0 and at most 0.5.
  * @param deviationOf Standard deviation of one result at a true value, in its unit.
- * @returns Guarded limits, unrounded.
- * @throws Problem `risk-out-of-range`; `guard-leaves-nothing` when the guarded limits cross.
+ * @returns Guarded limits, unrounded. The issue `risk-out-of-range`, `guard-leaves-nothing` when the guarded
+ *   limits cross, or one of the deviation.
  * @see JCGM 106:2012, acceptance intervals with guard bands.
  */
 export function guardedLimits(
   { low, high }: SpecLimits,
   risk: number,
-  deviationOf: (value: number) => number,
-): SpecLimits {
-  if (!(risk > 0 && risk <= 0.5)) throw new Problem("risk-out-of-range", { value: risk });
+  deviationOf: DeviationAt,
+): SpecLimits | Issue {
+  if (!(risk > 0 && risk <= 0.5)) return at("risk", issue("risk-out-of-range", { value: risk }));
   const reach = -normalPointAt(risk);
+  const below = low === undefined ? 0 : deviationOf(low);
+  const above = high === undefined ? 0 : deviationOf(high);
+  if (isIssue(below)) return at("low", below);
+  if (isIssue(above)) return at("high", above);
   const guarded = {
-    low: low === undefined ? undefined : low + reach * deviationOf(low),
-    high: high === undefined ? undefined : high - reach * deviationOf(high),
+    low: low === undefined ? undefined : low + reach * below,
+    high: high === undefined ? undefined : high - reach * above,
   };
   if (guarded.low !== undefined && guarded.high !== undefined && guarded.low > guarded.high) {
-    throw new Problem("guard-leaves-nothing", { risk }, true);
+    return unavailable("guard-leaves-nothing", { risk });
   }
   return guarded;
 }

@@ -12,5 +12,5 @@ export function marginToLimits(value: number, { low, high }: SpecLimits): number
     ...(low === undefined ? [] : [value - low]),
     ...(high === undefined ? [] : [high - value]),
   ];
-  return margins.length > 0 ? exact(Math.min(...margins)) + 0 : undefined;
+  return margins.length > 0 ? exact(Math.min(...margins)) : undefined;
 }

@@ -1,4 +1,5 @@
-import { Problem } from "../measure/problem";
+import { isCellError, quoted, shownValue, type CellValue } from "../measure/cell-value";
+import { issue, type Issue } from "../measure/issue";
 
 /** Whether one operator made both tests or several did, each with his own equipment. */
 export type Operators = "one" | "several";
@@ -8,11 +9,12 @@ const SPELLINGS: Readonly<Record<Operators, readonly string[]>> = {
   several: ["several", "2", "two", "multi", "multiple", "several operators", "multi-operator"],
 };
 
-/** The operators that a word or a count stands for. @throws Problem `operators-unknown`. */
-export function operatorsNamed(word: string): Operators {
-  const written = word.trim().toLowerCase();
+/** The operators that a word or a count in a cell stands for; the issue `operators-unknown` or `cell-error`. */
+export function operatorsFromCell(cell: CellValue): Operators | Issue {
+  if (isCellError(cell)) return issue("cell-error", { value: quoted(cell) });
+  const written = shownValue(cell).trim().toLowerCase();
   for (const operators of ["one", "several"] as const) {
     if (SPELLINGS[operators].includes(written)) return operators;
   }
-  throw new Problem("operators-unknown", { value: word });
+  return issue("operators-unknown", { value: quoted(cell) });
 }

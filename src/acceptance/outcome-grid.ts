@@ -1,3 +1,4 @@
+import { isIssue, type Issue } from "../measure/issue";
 import { exact } from "../measure/rounding";
 import { alcoholStepsAway } from "./alcohol-steps";
 import { outcomeOf, type BorderlineTest, type Outcome } from "./borderline-test";
@@ -9,7 +10,7 @@ export const READING_CHANGES: readonly number[] = [-0.5, -0.25, 0, 0.25, 0.5];
 export interface GridCell {
   /** Final meter reading in this column, %. */
   readonly reading: number;
-  readonly outcome: Outcome;
+  readonly outcome: Outcome | Issue;
   /** Whether the verdict differs from that of the test as recorded. */
   readonly turned: boolean;
   /** The test as recorded. */
@@ -43,7 +44,7 @@ export function outcomeGrid(test: BorderlineTest): readonly GridRow[] {
       return {
         reading,
         outcome,
-        turned: outcome.possible && recorded.possible && outcome.verdict !== recorded.verdict,
+        turned: !isIssue(outcome) && !isIssue(recorded) && outcome.verdict !== recorded.verdict,
         recorded: isRecorded && change === 0,
       };
     });

@@ -1,17 +1,19 @@
-import { Problem } from "../measure/problem";
+import { quoted } from "../measure/cell-value";
+import { at, issue, unavailable, type Issue } from "../measure/issue";
 import type { Operators } from "./operators";
 import { PRECISION_TABLE, type PrecisionAt, type PublishedPrecision } from "./precision-table";
 
-/** The method that a deviation is taken from when neither is given: the one this add-in is about. */
-export const USUAL_METHOD = "C173";
+/** The precision that is taken where no method is named: of the method this add-in is about, C173. */
+export const USUAL_PRECISION = PRECISION_TABLE[0]!;
+export const USUAL_METHOD = USUAL_PRECISION.names[0];
 
 /**
  * Published precision of a method.
  *
  * @param method Number as people write it: "C173", "ASTM C231/C231M-17", "T 196", "C138M".
- * @throws Problem `precision-method-unknown`, which lists the methods.
+ * @returns Its precision; the issue `precision-method-unknown`, which lists the methods.
  */
-export function precisionOfMethod(method: string): PublishedPrecision {
+export function precisionOfMethod(method: string): PublishedPrecision | Issue {
   const name = method
     .toUpperCase()
     .replace(/ASTM|AASHTO|\s/g, "")
@@ -19,7 +21,7 @@ export function precisionOfMethod(method: string): PublishedPrecision {
   const found = PRECISION_TABLE.find(({ names }) => names.includes(name));
   if (found) return found;
   const methods = PRECISION_TABLE.map(({ names }) => names[0]).join(", ");
-  throw new Problem("precision-method-unknown", { value: method, methods });
+  return at("method", issue("precision-method-unknown", { value: quoted(method), methods }));
 }
 
 /**
@@ -29,14 +31,13 @@ export function precisionOfMethod(method: string): PublishedPrecision {
  * @param value Result, in the method's unit. Between two values that the precision was established
  *   at it is interpolated in a straight line, beyond them the nearest holds.
  * @param operators Whose results are compared.
- * @returns Deviation in the method's unit.
- * @throws Problem `value-not-in-unit`, `precision-not-established`.
+ * @returns Deviation in the method's unit; the issue `value-not-in-unit` or `precision-not-established`.
  */
 export function deviationAt(
   method: PublishedPrecision,
   value: number,
   operators: Operators = "several",
-): number {
+): number | Issue {
   return figureAt(method, value, operators, "deviation");
 }
 
@@ -45,7 +46,7 @@ export function differenceAt(
   method: PublishedPrecision,
   value: number,
   operators: Operators = "several",
-): number {
+): number | Issue {
   return figureAt(method, value, operators, "difference");
 }
 
@@ -54,14 +55,14 @@ function figureAt(
   value: number,
   operators: Operators,
   figure: "deviation" | "difference",
-): number {
+): number | Issue {
   const { possible, unit, ofValue } = method;
   const name = method.names[0];
   if (value < possible[0] || value > possible[1]) {
-    throw new Problem("value-not-in-unit", { value, unit, method: name });
+    return issue("value-not-in-unit", { value, unit, method: name });
   }
   const levels = method[operators];
-  if (!levels) throw new Problem("precision-not-established", { method: name }, true);
+  if (!levels) return at("operators", unavailable("precision-not-established", { method: name }));
   const amount = interpolated(levels, value, figure);
   return ofValue ? amount * value : amount;
 }

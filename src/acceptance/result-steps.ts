@@ -1,3 +1,4 @@
+import { isIssue, type Issue } from "../measure/issue";
 import { exact } from "../measure/rounding";
 import { correctedAir } from "../methods/volumetric-air/corrected-air";
 import type { BorderlineTest } from "./borderline-test";
@@ -17,10 +18,11 @@ export interface ResultStep {
  * The way from the final meter reading to the result: reading, correction for alcohol, calibrated
  * cups, rounding. Every step is there, also one that changes nothing.
  *
- * @throws Problem as `correctedAir`.
+ * @returns The steps; an issue of `correctedAir`.
  */
-export function resultSteps(test: BorderlineTest): readonly ResultStep[] {
+export function resultSteps(test: BorderlineTest): readonly ResultStep[] | Issue {
   const result = correctedAir(test, test.step);
+  if (isIssue(result)) return result;
   const step = (
     name: ResultStep["name"],
     change: number,
@@ -28,7 +30,7 @@ export function resultSteps(test: BorderlineTest): readonly ResultStep[] {
     interpolated = false,
   ): ResultStep => ({
     name,
-    change: exact(change) + 0,
+    change: exact(change),
     value: exact(value),
     interpolated,
   });

@@ -1,5 +1,5 @@
+import { at, issue, type Issue } from "../measure/issue";
 import { exact } from "../measure/rounding";
-import { Problem } from "../measure/problem";
 import type { SpecLimits } from "./limits";
 
 /** Tolerance on air content as delivered, % either way (from memory, ACI 318-19; UFGS 03300). */
@@ -11,30 +11,26 @@ export const USUAL_TOLERANCE = 1.5;
  * @param target Specified value.
  * @param tolerance How far a result may lie below it, and above it too unless `above` is given.
  * @param above How far a result may lie above it.
- * @returns Limits in the unit of the target. Below zero is left as it comes out.
- * @throws Problem `tolerance-negative`.
+ * @returns Limits in the unit of the target. Below zero is left as it comes out. The issue
+ *   `tolerance-negative`.
  */
 export function specLimits(
   target: number,
   tolerance: number = USUAL_TOLERANCE,
   above: number = tolerance,
-): Required<SpecLimits> {
-  for (const value of [tolerance, above]) {
-    if (value < 0) throw new Problem("tolerance-negative", { value });
+): Required<SpecLimits> | Issue {
+  for (const [place, value] of Object.entries({ tolerance, "tolerance above": above })) {
+    if (value < 0) return at(place, issue("tolerance-negative", { value }));
   }
   return { low: exact(target - tolerance), high: exact(target + above) };
 }
 
 /**
- * Holds limits to what limits can be.
- *
- * @returns The same limits.
- * @throws Problem `limits-missing` when neither is given, `limits-the-wrong-way-round`.
+ * What is wrong with limits: the issue `limits-missing` when neither is given, or
+ * `limits-the-wrong-way-round`.
  */
-export function soundLimits({ low, high }: SpecLimits): SpecLimits {
-  if (low === undefined && high === undefined) throw new Problem("limits-missing");
-  if (low !== undefined && high !== undefined && low > high) {
-    throw new Problem("limits-the-wrong-way-round", { low, high });
-  }
-  return { low, high };
+export function unsoundLimits({ low, high }: SpecLimits): Issue | undefined {
+  if (low === undefined && high === undefined) return issue("limits-missing");
+  if (low === undefined || high === undefined || low <= high) return undefined;
+  return issue("limits-the-wrong-way-round", { low, high });
 }

@@ -1,3 +1,4 @@
+import { isIssue } from "../measure/issue";
 import { individualsLimits, type ChartLimits } from "./control-chart/individuals-limits";
 import { brokenRunRules, type RunRule } from "./control-chart/run-rules";
 import { verdictOn, type SpecLimits, type Verdict } from "./limits";
@@ -95,7 +96,8 @@ function firstSpelling(): (name?: string) => string {
 function trendOf(tests: readonly TrendTest[]): Omit<Trend, "mix" | "day"> {
   const kept = tests.filter(isPoint);
   const values = kept.map(({ value }) => value);
-  const limits = values.length < 2 ? undefined : individualsLimits(values);
+  const found = individualsLimits(values);
+  const limits = isIssue(found) ? undefined : found;
   const signals = limits ? brokenRunRules(values, limits) : [];
   const points = kept.map((test, i) => ({
     ...test,

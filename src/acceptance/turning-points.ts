@@ -1,3 +1,4 @@
+import { isIssue } from "../measure/issue";
 import { exact } from "../measure/rounding";
 import { GRADUATION, SCALE_END } from "../methods/volumetric-air/meter-reading";
 import { measuredAmounts } from "./alcohol-steps";
@@ -62,13 +63,14 @@ function turns(
   changed: (to: number) => BorderlineTest,
 ): readonly TurningPoint[] {
   const recorded = outcomeOf(test);
-  if (!recorded.possible || recorded.verdict === undefined) return [];
+  if (isIssue(recorded) || recorded.verdict === undefined) return [];
   const nearest = (inOrder: readonly number[]): TurningPoint[] => {
     for (const to of inOrder) {
       const outcome = outcomeOf(changed(to));
-      if (outcome.possible && outcome.verdict && outcome.verdict !== recorded.verdict) {
+      if (isIssue(outcome)) continue;
+      if (outcome.verdict !== recorded.verdict) {
         const { air, verdict } = outcome;
-        return [{ input, from, to, change: exact(to - from), unit, air, verdict }];
+        return [{ input, from, to, change: exact(to - from), unit, air, verdict: verdict! }];
       }
     }
     return [];

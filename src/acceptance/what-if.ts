@@ -1,3 +1,4 @@
+import { isIssue, type Issue } from "../measure/issue";
 import type { BorderlineTest } from "./borderline-test";
 import { chanceWithin } from "./chance-within";
 import { checkTestDecision, type AcceptanceDecision } from "./check-test";
@@ -5,9 +6,9 @@ import { verdictOn, type Verdict } from "./limits";
 import { marginToLimits } from "./margin";
 import { outcomeGrid, type GridRow } from "./outcome-grid";
 import { deviationOfResult } from "./deviation-of-result";
-import { precisionOfMethod, USUAL_METHOD } from "./precision";
+import { USUAL_PRECISION } from "./precision";
 import { resultSteps, type ResultStep } from "./result-steps";
-import { soundLimits } from "./spec-limits";
+import { unsoundLimits } from "./spec-limits";
 import { turningPoints, type TurningPoint } from "./turning-points";
 
 /** How sure a result is. */
@@ -51,29 +52,37 @@ export interface WhatIfOptions {
  * what neighbouring readings, cups and alcohol would have given, what comes next.
  *
  * @param test Final meter reading in %, cups, alcohol, limits in %.
- * @throws Problem when the test itself gives no result, as `correctedAir`; when the limits cannot be,
- *   as `soundLimits`; `deviation-not-above-zero`.
+ * @returns The issue of `correctedAir` when the test itself gives no result; of `unsoundLimits` when the
+ *   limits cannot be; `deviation-not-above-zero`.
  */
-export function whatIf(test: BorderlineTest, { deviation, check }: WhatIfOptions = {}): WhatIf {
+export function whatIf(
+  test: BorderlineTest,
+  { deviation, check }: WhatIfOptions = {},
+): WhatIf | Issue {
   const steps = resultSteps(test);
+  if (isIssue(steps)) return steps;
   const air = steps.at(-1)!.value;
   const verdict = verdictOn(air, test.limits);
   const looked = { test, steps, air, grid: outcomeGrid(test), turningPoints: turningPoints(test) };
   if (verdict === undefined) return looked;
-  soundLimits(test.limits);
+  const certainty = unsoundLimits(test.limits) ?? certaintyOf(air, test, deviation);
+  if (isIssue(certainty)) return certainty;
   return {
     ...looked,
     verdict,
     margin: marginToLimits(air, test.limits),
-    certainty: certaintyOf(air, test, deviation),
+    certainty,
     decision: checkTestDecision(air, test.limits, check),
   };
 }
 
-function certaintyOf(air: number, { limits }: BorderlineTest, given?: number): Certainty {
-  const deviation = deviationOfResult(given)(air);
+function certaintyOf(air: number, { limits }: BorderlineTest, given?: number): Certainty | Issue {
+  const deviationAt = deviationOfResult(given);
+  if (isIssue(deviationAt)) return deviationAt;
+  const deviation = deviationAt(air);
+  if (isIssue(deviation)) return deviation;
   const chance = chanceWithin(air, limits, deviation);
   if (given !== undefined) return { chance, deviation };
-  const { names, source } = precisionOfMethod(USUAL_METHOD);
+  const { names, source } = USUAL_PRECISION;
   return { chance, deviation, published: { method: names[0], source } };
 }

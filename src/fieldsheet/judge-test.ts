@@ -1,11 +1,10 @@
 import { isIssue, type Issue } from "../measure/issue";
-import { Problem } from "../measure/problem";
 import { airMethodNamed, type AirMethod } from "../methods/air-method/named-method";
 import { alcoholCorrection } from "../methods/volumetric-air/alcohol-correction";
-import { calibratedCups } from "../methods/volumetric-air/calibrated-cups";
+import { notACount } from "../methods/volumetric-air/calibrated-cups";
 import { correctedAir } from "../methods/volumetric-air/corrected-air";
 import { judgeReadings } from "../methods/volumetric-air/final-reading";
-import { meterReading } from "../methods/volumetric-air/meter-reading";
+import { notAMeterReading } from "../methods/volumetric-air/meter-reading";
 import type { FieldId } from "../reading/fields";
 import type { FieldRecord } from "../reading/record";
 import type { SheetReading } from "../reading/sheet-reading";
@@ -49,14 +48,15 @@ export function judgeTest(record: FieldRecord, sheet: SheetReading, limits: Limi
     return { row, blank, values, unreadable, otherMethod, refused: {}, limits };
   const refused: { -readonly [F in FieldId]?: Issue } = {};
   for (const field of READINGS) {
-    const issue = values[field] === undefined ? undefined : refusal(meterReading, values[field]);
+    const reading = values[field];
+    const issue = reading === undefined ? undefined : notAMeterReading(reading);
     if (issue) refused[field] = issue;
   }
   const { cups, alcohol } = values;
-  const cupsIssue = cups === undefined ? undefined : refusal(calibratedCups, cups);
+  const cupsIssue = cups === undefined ? undefined : notACount(cups);
   if (cupsIssue) refused.cups = cupsIssue;
-  const alcoholIssue = alcohol && refusal(alcoholCorrection, alcohol);
-  if (alcoholIssue) refused.alcohol = alcoholIssue;
+  const correction = alcohol && alcoholCorrection(alcohol);
+  if (isIssue(correction)) refused.alcohol = correction;
 
   const single = singleReadingField(sheet);
   const readable = !unreadable.second && !unreadable.third;
@@ -72,9 +72,7 @@ export function judgeTest(record: FieldRecord, sheet: SheetReading, limits: Limi
       : undefined;
   const known =
     finalReading !== undefined && !(sheet.has("alcohol") && !alcohol) && !unreadable.cups;
-  const air = known
-    ? attempt(() => correctedAir({ reading: finalReading, cups, alcohol }))
-    : undefined;
+  const air = known ? correctedAir({ reading: finalReading, cups, alcohol }) : undefined;
   // Readings that decide what the final one has to be leave a recorded one to `final-reading-wrong`.
   if (finalReading !== undefined && values.final !== finalReading) delete refused.final;
   // What is wrong with a value by itself was said above; this is wrong with them together.
@@ -88,18 +86,4 @@ const READINGS = ["first", "second", "third", "final"] as const;
 function otherMethodOf(method: string | undefined): AirMethod | undefined {
   const named = method === undefined ? undefined : airMethodNamed(method);
   return named === "volumetric" ? undefined : named;
-}
-
-function refusal<V>(calculate: (value: V) => unknown, value: V): Issue | undefined {
-  const result = attempt(() => calculate(value));
-  return isIssue(result) ? result : undefined;
-}
-
-function attempt<T>(run: () => T): T | Issue {
-  try {
-    return run();
-  } catch (problem) {
-    if (problem instanceof Problem) return problem.issue;
-    throw problem;
-  }
 }

@@ -1,4 +1,4 @@
-import { isBlank, type CellValue } from "../measure/cell-value";
+import { isBlank } from "../measure/cell-value";
 import { isIssue, type Issue } from "../measure/issue";
 import { numberFromCell, type DecimalMark } from "../measure/number-from-cell";
 import { Problem } from "../measure/problem";
@@ -67,7 +67,7 @@ function givenLimit(
 ): number | readonly ReadLimit[] | undefined {
   if (given === undefined || typeof given === "number") return given;
   if (given.every(isBlank)) return undefined;
-  const limits = given.map((cell) => readLimit(cell, decimal));
+  const limits = given.map((cell): ReadLimit => numberFromCell(cell, decimal));
   if (limits.length === 1) {
     const [limit] = limits;
     if (isIssue(limit)) throw new Problem(limit.id, limit.values, false, place);
@@ -77,13 +77,4 @@ function givenLimit(
     throw new Problem("limits-do-not-fit", { given: limits.length, rows }, false, place);
   }
   return limits;
-}
-
-function readLimit(cell: CellValue, decimal: DecimalMark): ReadLimit {
-  try {
-    return numberFromCell(cell, decimal);
-  } catch (problem) {
-    if (problem instanceof Problem) return problem.issue;
-    throw problem;
-  }
 }

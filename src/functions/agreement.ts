@@ -1,13 +1,19 @@
 import { agreementLimit, resultsAgree } from "../acceptance/agreement";
-import { operatorsNamed } from "../acceptance/operators";
-import { number, setting, text, type Argument } from "./runner/argument";
-import { lift } from "./runner/lift";
+import { operatorsFromCell, type Operators } from "../acceptance/operators";
+import { number, text, type Argument } from "./runner/argument";
+import { cellByCell } from "./runner/cell-by-cell";
 
+const operators = {
+  name: "operators",
+  optional: true,
+  setting: true,
+  read: operatorsFromCell,
+} as const satisfies Argument<Operators>;
 const pair = [
   number("a"),
   number("b"),
   { ...text("method"), setting: true } satisfies Argument<string>,
-  setting(text("operators")),
+  operators,
 ] as const;
 
 /**
@@ -29,9 +35,7 @@ export function agreementOfResults(
 ): any[][] {
   return agreementOf(a, b, method, operators);
 }
-const agreementOf = lift(pair, (a, b, method, operators) =>
-  resultsAgree(...compared(a, b, method, operators)),
-);
+const agreementOf = cellByCell(pair, resultsAgree);
 
 /**
  * The most by which two results of the same concrete should differ, by the published precision of the method (d2s): for C173, 32 % of their mean. From memory, to be verified against the standard in force.
@@ -52,10 +56,4 @@ export function agreementLimitOfResults(
 ): any[][] {
   return agreementLimitOf(a, b, method, operators);
 }
-const agreementLimitOf = lift(pair, (a, b, method, operators) =>
-  agreementLimit(...compared(a, b, method, operators)),
-);
-
-function compared(a: number, b: number, method: string, operators?: string) {
-  return [a, b, method, operators === undefined ? undefined : operatorsNamed(operators)] as const;
-}
+const agreementLimitOf = cellByCell(pair, agreementLimit);

@@ -6,9 +6,9 @@ import {
 } from "../acceptance/control-chart/individuals-limits";
 import { runRuleWords } from "../acceptance/control-chart/run-rule-words";
 import { brokenRunRules } from "../acceptance/control-chart/run-rules";
-import { Problem } from "../measure/problem";
+import { at, isIssue, issue, type Issue } from "../measure/issue";
 import { number, setting } from "./runner/argument";
-import { alongSeries, fromSeries } from "./runner/one-series";
+import { alongSeries, fromSeries } from "./runner/along-series";
 import { fewNumbers, single } from "./runner/setting";
 
 /**
@@ -22,8 +22,8 @@ export function chartLimits(values: any[][]): any[][] {
   return limitsOf(values);
 }
 const limitsOf = fromSeries("values", (values) => {
-  const { lower, mean, upper } = individualsLimits(values);
-  return [lower, mean, upper];
+  const limits = individualsLimits(values);
+  return isIssue(limits) ? limits : [limits.lower, limits.mean, limits.upper];
 });
 
 /**
@@ -53,7 +53,9 @@ const ewmaOf = alongSeries(
   ],
   3,
   (values, lambda, target, deviation) => {
-    const { smoothed, lower, upper } = ewmaChart(values, { lambda, target, deviation });
+    const chart = ewmaChart(values, { lambda, target, deviation });
+    if (isIssue(chart)) return chart;
+    const { smoothed, lower, upper } = chart;
     return smoothed.map((value) => [value, lower, upper]);
   },
 );
@@ -75,8 +77,11 @@ const cusumOf = alongSeries(
   "values",
   [single(number("target")), single(number("k")), single(number("h"))],
   3,
-  (values, target, k, h) =>
-    cusum(values, target, k, h).map(({ high, low, signal }) => [high, low, signal ?? ""]),
+  (values, target, k, h) => {
+    const points = cusum(values, target, k, h);
+    if (isIssue(points)) return points;
+    return points.map(({ high, low, signal }) => [high, low, signal ?? ""]);
+  },
 );
 
 /**
@@ -92,12 +97,13 @@ export function chartSignals(values: any[][], limits?: any[][]): any[][] {
 }
 const signalsOf = alongSeries("values", [fewNumbers("limits")], 1, (values, given) => {
   const limits = given.length === 0 ? individualsLimits(values) : givenLimits(given);
+  if (isIssue(limits)) return limits;
   return brokenRunRules(values, limits).map((rules) => [runRuleWords(rules)]);
 });
 
-function givenLimits(numbers: readonly number[]): ChartLimits {
+function givenLimits(numbers: readonly number[]): ChartLimits | Issue {
   const [lower, mean, upper] = numbers;
   const whole = numbers.length === 3 && lower! <= mean! && mean! <= upper!;
-  if (!whole) throw new Problem("chart-limits-needed", { where: "limits" });
+  if (!whole) return at("limits", issue("chart-limits-needed"));
   return { lower: lower!, mean: mean!, upper: upper! };
 }

@@ -6,7 +6,7 @@ import { gravimetricAir } from "../methods/density-and-yield/gravimetric-air";
 import { relativeYield } from "../methods/density-and-yield/relative-yield";
 import { theoreticalDensity } from "../methods/density-and-yield/theoretical-density";
 import { number, type Argument } from "./runner/argument";
-import { lift } from "./runner/lift";
+import { cellByCell } from "./runner/cell-by-cell";
 import { units } from "./runner/units-argument";
 
 /**
@@ -23,7 +23,7 @@ import { units } from "./runner/units-argument";
 export function density(full: any[][], empty: any[][], volume: any[][], units?: any[][]): any[][] {
   return densityOf(full, empty, volume, units);
 }
-const densityOf = lift(
+const densityOf = cellByCell(
   [number("full"), number("empty"), number("volume"), units],
   (full, empty, volume, system) => freshDensity({ full, empty, volume }, system),
 );
@@ -48,7 +48,7 @@ const yieldUnit = {
   otherwise: "ft3",
   read: yieldUnitFromCell,
 } as const satisfies Argument<string>;
-const batchYieldOf = lift([number("mass"), number("density"), yieldUnit], batchYield);
+const batchYieldOf = cellByCell([number("mass"), number("density"), yieldUnit], batchYield);
 
 /**
  * Relative yield: yield over the design volume. Above 1 the batch makes more than it was designed for. ASTM C138.
@@ -61,7 +61,7 @@ const batchYieldOf = lift([number("mass"), number("density"), yieldUnit], batchY
 export function relativeYieldFor(yielded: any[][], design: any[][]): any[][] {
   return relativeYieldOf(yielded, design);
 }
-const relativeYieldOf = lift([number("yielded"), number("design")], relativeYield);
+const relativeYieldOf = cellByCell([number("yielded"), number("design")], relativeYield);
 
 /**
  * Theoretical density: density of the concrete without air. ASTM C138.
@@ -76,7 +76,7 @@ const relativeYieldOf = lift([number("yielded"), number("design")], relativeYiel
 export function densityTheoretical(mass: any[][], volume: any[][], units?: any[][]): any[][] {
   return theoreticalOf(mass, volume, units);
 }
-const theoreticalOf = lift([number("mass"), number("volume"), units], theoreticalDensity);
+const theoreticalOf = cellByCell([number("mass"), number("volume"), units], theoreticalDensity);
 
 /**
  * Gravimetric air content in %, from the theoretical and the measured density. Not to be relied on with very porous aggregate. ASTM C138.
@@ -91,7 +91,7 @@ const theoreticalOf = lift([number("mass"), number("volume"), units], theoretica
 export function airGravimetric(theoretical: any[][], density: any[][], units?: any[][]): any[][] {
   return gravimetricOf(theoretical, density, units);
 }
-const gravimetricOf = lift([number("theoretical"), number("density"), units], gravimetricAir);
+const gravimetricOf = cellByCell([number("theoretical"), number("density"), units], gravimetricAir);
 
 /**
  * Cement content: cement in each unit of volume of the concrete as it was batched. ASTM C138.
@@ -104,4 +104,4 @@ const gravimetricOf = lift([number("theoretical"), number("density"), units], gr
 export function cementContentFor(mass: any[][], yielded: any[][]): any[][] {
   return cementContentOf(mass, yielded);
 }
-const cementContentOf = lift([number("mass"), number("yielded")], cementContent);
+const cementContentOf = cellByCell([number("mass"), number("yielded")], cementContent);

@@ -1,6 +1,6 @@
 import { evaporation } from "../methods/evaporation/evaporation";
 import { number } from "./runner/argument";
-import { lift } from "./runner/lift";
+import { cellByCell } from "./runner/cell-by-cell";
 import { units } from "./runner/units-argument";
 
 /**
@@ -24,7 +24,7 @@ export function evaporationRate(
 ): any[][] {
   return evaporationOf(concrete, air, humidity, wind, units);
 }
-const evaporationOf = lift(
+const evaporationOf = cellByCell(
   [number("concrete"), number("air"), number("humidity"), number("wind"), units],
   (concrete, air, humidity, wind, system) => evaporation({ concrete, air, humidity, wind }, system),
 );

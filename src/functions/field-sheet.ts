@@ -1,9 +1,12 @@
+import type { CheckResult } from "../fieldsheet/check-result";
 import { checkTable } from "../fieldsheet/check-table";
 import { checkedRows, findingsList } from "../fieldsheet/result-tables";
+import type { CellValue } from "../measure/cell-value";
+import { at } from "../measure/issue";
+import { Problem } from "../measure/problem";
 import { headersOfTwoRows } from "../reading/two-header-rows";
-import { tableOf } from "./runner/argument";
-import { orThrow } from "./runner/lift";
-import { refuseWholeColumn } from "./runner/shape";
+import { cellErrorFor, orThrow } from "./runner/cell-error";
+import { CellTable } from "./runner/cell-table";
 
 /**
  * Checks a table of volumetric air tests, row by row: test ("valid", "void" or "incomplete"), air content in %, specification ("within", "below" or "above") and the findings in words.
@@ -16,7 +19,7 @@ import { refuseWholeColumn } from "./runner/shape";
  * @example =FRESH.CHECK({"First reading","Second reading","Alcohol (oz)"}, {6,6.25,48}, 4.5, 7.5) gives "valid", 6, "within", "" [6.25 − 0.30 = 5.95, rounded to 6.00]
  */
 export function check(headers: any[][], rows: any[][], low?: any[][], high?: any[][]): any[][] {
-  return orThrow(() => checkedRows(resultFor(headers, rows, low, high)));
+  return checkedRows(resultFor(headers, rows, low, high));
 }
 
 /**
@@ -30,15 +33,26 @@ export function check(headers: any[][], rows: any[][], low?: any[][], high?: any
  * @example =FRESH.FINDINGS({"Reading 1","Reading 2","Alcohol (oz)"}, {6,6,0}, 4.5, 7.5) gives "row", "sample", "rule", "weight", "column", "value", "message"; "", "", "", "", "", "", "Nothing was found. Rows checked: 1."; "", "", "not-looked-at", "note", "", "", "Not looked at, because the sheet does not record it: foam, time to settle, undisturbed, packed concrete, leaks." [two equal readings, nothing to subtract]
  */
 export function findings(headers: any[][], rows: any[][], low?: any[][], high?: any[][]): any[][] {
-  return orThrow(() => findingsList(resultFor(headers, rows, low, high)));
+  return findingsList(resultFor(headers, rows, low, high));
 }
 
-function resultFor(headers: any[][], rows: any[][], low?: any[][], high?: any[][]) {
-  refuseWholeColumn(rows, "rows");
-  const given = tableOf(headers);
-  const table = {
-    headers: given.length === 2 ? headersOfTwoRows(given[0]!, given[1]!) : given.flat(),
-    rows: tableOf(rows),
-  };
-  return checkTable(table, { low: tableOf(low).flat(), high: tableOf(high).flat() });
+function resultFor(...given: (any[][] | undefined)[]): CheckResult {
+  const tables = ["headers", "rows", "low", "high"].map((name, i) => {
+    const table = new CellTable(given[i]);
+    orThrow(at(name, table.tooLong()));
+    return table.values();
+  });
+  const [heads, rows, low, high] = tables as [
+    CellValue[][],
+    CellValue[][],
+    CellValue[][],
+    CellValue[][],
+  ];
+  const headers = heads.length === 2 ? headersOfTwoRows(heads[0]!, heads[1]!) : heads.flat();
+  try {
+    return checkTable({ headers, rows }, { low: low.flat(), high: high.flat() });
+  } catch (problem) {
+    if (!(problem instanceof Problem)) throw problem;
+    throw cellErrorFor(problem.issue);
+  }
 }

@@ -2,7 +2,7 @@ import { calculatedOvenDryDensity } from "../methods/lightweight-density/calcula
 import { equilibriumDensity } from "../methods/lightweight-density/equilibrium";
 import { measuredOvenDryDensity } from "../methods/lightweight-density/measured-oven-dry";
 import { number } from "./runner/argument";
-import { lift } from "./runner/lift";
+import { cellByCell } from "./runner/cell-by-cell";
 import { units } from "./runner/units-argument";
 
 /**
@@ -26,7 +26,7 @@ export function densityOvenDry(
 ): any[][] {
   return ovenDryOf(fine, coarse, cementitious, volume, units);
 }
-const ovenDryOf = lift(
+const ovenDryOf = cellByCell(
   [number("fine"), number("coarse"), number("cementitious"), number("volume"), units],
   (fine, coarse, cementitious, volume, system) =>
     calculatedOvenDryDensity({ fine, coarse, cementitious, volume }, system),
@@ -51,7 +51,7 @@ export function densityOvenDryMeasured(
 ): any[][] {
   return measuredOf(dried, saturated, suspended, units);
 }
-const measuredOf = lift(
+const measuredOf = cellByCell(
   [number("dried"), number("saturated"), number("suspended"), units],
   (dried, saturated, suspended, system) =>
     measuredOvenDryDensity({ dried, saturated, suspended }, system),
@@ -69,4 +69,4 @@ const measuredOf = lift(
 export function densityEquilibrium(ovendry: any[][], units?: any[][]): any[][] {
   return equilibriumOf(ovendry, units);
 }
-const equilibriumOf = lift([number("ovendry"), units], equilibriumDensity);
+const equilibriumOf = cellByCell([number("ovendry"), units], equilibriumDensity);

@@ -1,7 +1,7 @@
 import { pressureAir } from "../methods/pressure-air/pressure-air";
 import { fullMixtureAir, mortarAir } from "../methods/pressure-air/sieved-sample";
 import { number } from "./runner/argument";
-import { lift } from "./runner/lift";
+import { cellByCell } from "./runner/cell-by-cell";
 
 /**
  * Air content by the pressure method: gauge reading less the aggregate correction factor, in %. Not for lightweight, slag or very porous aggregate. ASTM C231 / AASHTO T 152.
@@ -14,7 +14,7 @@ import { lift } from "./runner/lift";
 export function airPressure(gauge: any[][], factor: any[][]): any[][] {
   return pressureOf(gauge, factor);
 }
-const pressureOf = lift([number("gauge"), number("factor")], pressureAir);
+const pressureOf = cellByCell([number("gauge"), number("factor")], pressureAir);
 
 /**
  * Air content of the full mixture, in %, from a test on a wet-sieved sample. ASTM C231.
@@ -28,7 +28,10 @@ const pressureOf = lift([number("gauge"), number("factor")], pressureAir);
 export function airFullMix(sieved: any[][], passing: any[][], coarse: any[][]): any[][] {
   return fullMixOf(sieved, passing, coarse);
 }
-const fullMixOf = lift([number("sieved"), number("passing"), number("coarse")], fullMixtureAir);
+const fullMixOf = cellByCell(
+  [number("sieved"), number("passing"), number("coarse")],
+  fullMixtureAir,
+);
 
 /**
  * Air content of the mortar, in %, from a test on a wet-sieved sample. ASTM C231.
@@ -42,4 +45,4 @@ const fullMixOf = lift([number("sieved"), number("passing"), number("coarse")], 
 export function airMortar(sieved: any[][], passing: any[][], mortar: any[][]): any[][] {
   return mortarOf(sieved, passing, mortar);
 }
-const mortarOf = lift([number("sieved"), number("passing"), number("mortar")], mortarAir);
+const mortarOf = cellByCell([number("sieved"), number("passing"), number("mortar")], mortarAir);

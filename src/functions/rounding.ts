@@ -1,6 +1,7 @@
-import { roundToStep } from "../measure/rounding";
+import { at } from "../measure/issue";
+import { notAStep, roundToStep } from "../measure/rounding";
 import { number } from "./runner/argument";
-import { inArgument, lift } from "./runner/lift";
+import { cellByCell } from "./runner/cell-by-cell";
 
 /**
  * Nearest multiple of a step; a value half-way goes to the even multiple, as ASTM E29 rounds. Spreadsheet rounding goes away from zero instead.
@@ -14,6 +15,7 @@ import { inArgument, lift } from "./runner/lift";
 export function roundStep(value: any[][], step: any[][]): any[][] {
   return roundedOf(value, step);
 }
-const roundedOf = lift([number("value"), { ...number("step"), setting: true }], (value, step) =>
-  inArgument("step", () => roundToStep(value, step)),
+const roundedOf = cellByCell(
+  [number("value"), { ...number("step"), setting: true }],
+  (value, step) => at("step", notAStep(step)) ?? roundToStep(value, step),
 );

@@ -5,10 +5,11 @@ import { deviationOfResult } from "../acceptance/deviation-of-result";
 import { guardedLimits } from "../acceptance/guarded-limits";
 import { compareWithLimits } from "../acceptance/limits";
 import { marginToLimits } from "../acceptance/margin";
-import { soundLimits, specLimits } from "../acceptance/spec-limits";
+import { specLimits, unsoundLimits } from "../acceptance/spec-limits";
+import { at, isIssue } from "../measure/issue";
 import { number, optional, setting, text } from "./runner/argument";
-import { lift } from "./runner/lift";
-import { liftSideBySide } from "./runner/side-by-side";
+import { cellByCell } from "./runner/cell-by-cell";
+import { rowByRow } from "./runner/row-by-row";
 
 const limits = [setting(number("low")), setting(number("high"))] as const;
 
@@ -29,12 +30,12 @@ export function limitsFromTarget(
 ): any[][] {
   return limitsOf(target, tolerance, toleranceAbove);
 }
-const limitsOf = liftSideBySide(
+const limitsOf = rowByRow(
   [number("target"), setting(number("tolerance")), setting(number("tolerance above"))],
   2,
   (target, tolerance, above) => {
-    const { low, high } = specLimits(target, tolerance, above);
-    return [low, high];
+    const limits = specLimits(target, tolerance, above);
+    return isIssue(limits) ? limits : [limits.low, limits.high];
   },
 );
 
@@ -58,10 +59,11 @@ export function compareWithSpecification(
 ): any[][] {
   return comparisonOf(value, low, high, places);
 }
-const comparisonOf = lift(
+const comparisonOf = cellByCell(
   [number("value"), ...limits, setting(number("places"))],
   (value, low, high, places) => {
-    soundLimits({ low, high });
+    const wrong = unsoundLimits({ low, high });
+    if (wrong) return wrong;
     if (places === undefined) return compareWithLimits(value, low, high);
     return compareRounded(value, { low, high }, places);
   },
@@ -80,8 +82,9 @@ const comparisonOf = lift(
 export function marginToSpecification(value: any[][], low: any[][], high: any[][]): any[][] {
   return marginOf(value, low, high);
 }
-const marginOf = lift([number("value"), ...limits], (value, low, high) =>
-  marginToLimits(value, soundLimits({ low, high }))!,
+const marginOf = cellByCell(
+  [number("value"), ...limits],
+  (value, low, high) => unsoundLimits({ low, high }) ?? marginToLimits(value, { low, high })!,
 );
 
 /**
@@ -106,11 +109,15 @@ export function chanceWithinSpecification(
   return chanceOf(value, low, high, deviation, method);
 }
 const precision = [setting(number("deviation")), setting(text("method"))] as const;
-const chanceOf = lift(
+const chanceOf = cellByCell(
   [number("value"), ...limits, ...precision],
   (value, low, high, deviation, method) => {
     const deviationAt = deviationOfResult(deviation, method);
-    return chanceWithin(value, soundLimits({ low, high }), deviationAt(value));
+    if (isIssue(deviationAt)) return deviationAt;
+    const wrong = unsoundLimits({ low, high });
+    if (wrong) return wrong;
+    const own = at("value", deviationAt(value));
+    return isIssue(own) ? own : chanceWithin(value, { low, high }, own);
   },
 );
 
@@ -135,7 +142,7 @@ export function guardedSpecification(
 ): any[][] {
   return guardedOf(low, high, risk, deviation, method);
 }
-const guardedOf = liftSideBySide(
+const guardedOf = rowByRow(
   [
     optional(number("low")),
     optional(number("high")),
@@ -145,9 +152,9 @@ const guardedOf = liftSideBySide(
   2,
   (low, high, risk, deviation, method) => {
     const deviationAt = deviationOfResult(deviation, method);
-    const specified = soundLimits({ low, high });
-    const guarded = guardedLimits(specified, risk, deviationAt);
-    return [guarded.low ?? "", guarded.high ?? ""];
+    if (isIssue(deviationAt)) return deviationAt;
+    const guarded = unsoundLimits({ low, high }) ?? guardedLimits({ low, high }, risk, deviationAt);
+    return isIssue(guarded) ? guarded : [guarded.low ?? "", guarded.high ?? ""];
   },
 );
 
@@ -170,7 +177,8 @@ export function acceptByCheckTest(
 ): any[][] {
   return decisionOf(first, low, high, check);
 }
-const decisionOf = lift(
+const decisionOf = cellByCell(
   [number("first"), ...limits, optional(number("check"))],
-  (first, low, high, check) => checkTestDecision(first, soundLimits({ low, high }), check),
+  (first, low, high, check) =>
+    unsoundLimits({ low, high }) ?? checkTestDecision(first, { low, high }, check),
 );

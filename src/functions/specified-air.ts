@@ -1,7 +1,8 @@
 import { specifiedAir } from "../acceptance/specified-air/specified-air";
 import { aggregateSizeFromCell } from "../measure/aggregate-size";
+import { at, isIssue } from "../measure/issue";
 import { cell, number, optional, setting, text } from "./runner/argument";
-import { inArgument, lift } from "./runner/lift";
+import { cellByCell } from "./runner/cell-by-cell";
 import { units } from "./runner/units-argument";
 
 /**
@@ -26,7 +27,7 @@ export function specAir(
 ): any[][] {
   return specAirOf(aggregate, exposure, strength, source, units);
 }
-const specAirOf = lift(
+const specAirOf = cellByCell(
   [
     optional(cell("aggregate")),
     text("exposure"),
@@ -35,7 +36,8 @@ const specAirOf = lift(
     units,
   ],
   (aggregate, exposure, strength, source, system) => {
-    const size = inArgument("aggregate", () => aggregateSizeFromCell(aggregate ?? null, system));
+    const size = at("aggregate", aggregateSizeFromCell(aggregate ?? null, system));
+    if (isIssue(size)) return size;
     return specifiedAir({ aggregate: size, exposure, strength }, source, system);
   },
 );

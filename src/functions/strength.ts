@@ -2,8 +2,9 @@ import { judgeStrength } from "../acceptance/strength/accept";
 import { requiredStrength } from "../acceptance/strength/required";
 import { withinTestDeviation } from "../acceptance/strength/within-test";
 import { number } from "./runner/argument";
+import { cellByCell } from "./runner/cell-by-cell";
+import { orThrow, withoutLoneError } from "./runner/cell-error";
 import { companionCylinders } from "./runner/companion-cylinders";
-import { lift, orThrow } from "./runner/lift";
 import { strengthSeries } from "./runner/strength-series";
 import { units } from "./runner/units-argument";
 
@@ -18,10 +19,10 @@ import { units } from "./runner/units-argument";
  * @example =FRESH.STRENGTH.ACCEPT({36;44;39}, 40, "si") gives "accepted"; "accepted"; "mean of three too low" [0.90 × 40 = 36 is enough; mean 39.7]
  */
 export function strengthAccept(results: any[][], specified: any[][], units?: any[][]): any[][] {
-  return orThrow(() => {
-    const series = strengthSeries(results, specified, units);
-    return series.beside(judgeStrength(series.tests, series.specified, series.system));
-  });
+  const series = orThrow(strengthSeries(results, specified, units));
+  return withoutLoneError(
+    series.beside(judgeStrength(series.tests, series.specified, series.system)),
+  );
 }
 
 /**
@@ -43,7 +44,7 @@ export function strengthRequired(
 ): any[][] {
   return requiredOf(specified, deviation, tests, units);
 }
-const requiredOf = lift(
+const requiredOf = cellByCell(
   [number("specified"), number("deviation"), number("tests"), units],
   requiredStrength,
 );
@@ -56,5 +57,5 @@ const requiredOf = lift(
  * @example =FRESH.STRENGTH.WITHIN({4230,4390;4360,4160;4270,4390}) gives 141.8 [ranges 160, 200 and 120, mean 160; / 1.128]
  */
 export function strengthWithin(cylinders: any[][]): any[][] {
-  return orThrow(() => [[withinTestDeviation(companionCylinders(cylinders))]]);
+  return [[withinTestDeviation(orThrow(companionCylinders(cylinders)))]];
 }

@@ -1,16 +1,16 @@
 import { alcoholFromCell } from "../measure/alcohol";
 import { isBlank, type CellValue } from "../measure/cell-value";
+import { at, isIssue, issue, unavailable, type Issue } from "../measure/issue";
 import { numberFromCell } from "../measure/number-from-cell";
-import { Problem } from "../measure/problem";
 import { alcoholCorrection } from "../methods/volumetric-air/alcohol-correction";
 import { correctedAir } from "../methods/volumetric-air/corrected-air";
-import { judgeReadings } from "../methods/volumetric-air/final-reading";
-import { settledMinute } from "../methods/volumetric-air/settled-level";
-import { meterReading } from "../methods/volumetric-air/meter-reading";
+import { judgeReadings, type ReadingVerdict } from "../methods/volumetric-air/final-reading";
+import { settledMinute, type LevelAtMinute } from "../methods/volumetric-air/settled-level";
+import { notAMeterReading } from "../methods/volumetric-air/meter-reading";
 import { cell, number, optional, setting, text } from "./runner/argument";
-import { cellOrError } from "./runner/cell-error";
-import { inArgument, lift, orThrow } from "./runner/lift";
-import { pairedSeries } from "./runner/series";
+import { cellByCell } from "./runner/cell-by-cell";
+import { orThrow, shownInCell, withoutLoneError } from "./runner/cell-error";
+import { pairedSeries } from "./runner/paired-series";
 
 /**
  * Corrected air content of fresh concrete, in %: final meter reading less the correction for alcohol plus calibrated cups, rounded to the step with half going to the even step. Volumetric method, ASTM C173 / AASHTO T 196.
@@ -33,7 +33,7 @@ export function air(
 ): any[][] {
   return airOf(reading, cups, alcohol, unit, step);
 }
-const airOf = lift(
+const airOf = cellByCell(
   [
     number("reading"),
     optional(number("cups")),
@@ -42,12 +42,12 @@ const airOf = lift(
     setting(number("step")),
   ],
   (reading, cups, alcohol, unit, step) => {
-    const amount = inArgument("alcohol", () => {
-      // Whoever names a unit means to give an amount.
-      if (alcohol === undefined && unit !== undefined) throw new Problem("blank-among-others");
-      return alcoholFromCell(alcohol ?? null, unit);
-    });
-    return inArgument("step", () => correctedAir({ reading, cups, alcohol: amount }, step).air);
+    // Whoever names a unit means to give an amount.
+    const missing = alcohol === undefined && unit !== undefined;
+    const amount = missing ? issue("blank-among-others") : alcoholFromCell(alcohol ?? null, unit);
+    if (isIssue(amount)) return at("alcohol", amount);
+    const result = correctedAir({ reading, cups, alcohol: amount }, step);
+    return isIssue(result) ? result : result.air;
   },
 );
 
@@ -63,9 +63,10 @@ const airOf = lift(
 export function alcoholCorrectionFor(alcohol: any[][], unit?: any[][]): any[][] {
   return correctionOf(alcohol, unit);
 }
-const correctionOf = lift([cell("alcohol"), setting(text("unit"))], (alcohol, unit) => {
-  const amount = inArgument("alcohol", () => alcoholFromCell(alcohol, unit))!;
-  return alcoholCorrection(amount).subtract;
+const correctionOf = cellByCell([cell("alcohol"), setting(text("unit"))], (alcohol, unit) => {
+  const amount = alcoholFromCell(alcohol, unit)!;
+  const correction = isIssue(amount) ? amount : alcoholCorrection(amount);
+  return isIssue(correction) ? at("alcohol", correction) : correction.subtract;
 });
 
 /**
@@ -83,17 +84,18 @@ export function readingFinal(first: any[][], second: any[][], third?: any[][]): 
   return finalOf(first, second, third);
 }
 const readings = [number("first"), optional(number("second")), optional(number("third"))] as const;
-const finalOf = lift(readings, (first, second, third) => {
+const finalOf = cellByCell(readings, (first, second, third) => {
   const verdict = judge(first, second, third);
+  if (isIssue(verdict)) return verdict;
   switch (verdict.next) {
     case "final":
       return verdict.reading;
     case "second reading":
-      throw new Problem("second-reading-needed", {}, true);
+      return unavailable("second-reading-needed");
     case "third reading":
-      throw new Problem("third-reading-needed", { first, second: second! }, true);
+      return unavailable("third-reading-needed", { first, second: second! });
     case "void":
-      throw new Problem("readings-void", { second: second!, third: third! }, true);
+      return unavailable("readings-void", { second: second!, third: third! });
   }
 });
 
@@ -110,12 +112,16 @@ const finalOf = lift(readings, (first, second, third) => {
 export function readingNext(first: any[][], second?: any[][], third?: any[][]): any[][] {
   return nextOf(first, second, third);
 }
-const nextOf = lift(readings, (first, second, third) => judge(first, second, third).next);
+const nextOf = cellByCell(readings, (first, second, third) => {
+  const verdict = judge(first, second, third);
+  return isIssue(verdict) ? verdict : verdict.next;
+});
 
-function judge(first: number, second?: number, third?: number) {
-  meterReading(first);
-  if (second !== undefined) meterReading(second);
-  if (third !== undefined) meterReading(third);
+function judge(first: number, second?: number, third?: number): ReadingVerdict | Issue {
+  for (const [place, reading] of Object.entries({ first, second, third })) {
+    const wrong = reading === undefined ? undefined : at(place, notAMeterReading(reading));
+    if (wrong) return wrong;
+  }
   return judgeReadings(first, second, third);
 }
 
@@ -128,29 +134,20 @@ function judge(first: number, second?: number, third?: number) {
  * @example =FRESH.LEVEL.SETTLED({1;2;3;4;5}, {7;6;5.5;5.5;5.25}) gives 5 [from minute 3 on within 0.25]
  */
 export function levelSettled(minutes: any[][], levels: any[][]): any[][] {
-  const { pairs, down } = orThrow(() => pairedSeries(minutes, levels, ["minutes", "levels"]));
-  const settled = pairs.map(settledCell);
-  if (settled.length === 1 && settled[0] instanceof CustomFunctions.Error) throw settled[0];
-  return down ? [settled] : settled.map((cell) => [cell]);
+  const { pairs, down } = orThrow(pairedSeries(minutes, levels, ["minutes", "levels"]));
+  const settled = pairs.map((series) => [shownInCell(settledIn(series))]);
+  return withoutLoneError(down ? [settled.flat()] : settled);
 }
 
-function settledCell(series: readonly (readonly [CellValue, CellValue])[]) {
-  if (series.every(([, level]) => isBlank(level))) return "";
-  return cellOrError(() => {
-    const seen = series.filter(([, level]) => !isBlank(level));
-    return settledMinute(
-      seen.map(([minute, level]) => ({
-        minute: given("minutes", minute),
-        level: given("levels", level),
-      })),
-    );
-  });
+function settledIn(series: readonly (readonly [CellValue, CellValue])[]): number | "" | Issue {
+  const seen = series.filter(([, level]) => !isBlank(level)).map(levelAtMinute);
+  if (seen.length === 0) return "";
+  return seen.find(isIssue) ?? settledMinute(seen as LevelAtMinute[]);
 }
 
-function given(where: string, value: CellValue): number {
-  return inArgument(where, () => {
-    const read = numberFromCell(value);
-    if (read === undefined) throw new Problem("argument-missing");
-    return read;
-  });
+function levelAtMinute([minutes, levels]: readonly [CellValue, CellValue]): LevelAtMinute | Issue {
+  const minute = at("minutes", numberFromCell(minutes) ?? issue("argument-missing"));
+  if (isIssue(minute)) return minute;
+  const level = at("levels", numberFromCell(levels) ?? issue("argument-missing"));
+  return isIssue(level) ? level : { minute, level };
 }

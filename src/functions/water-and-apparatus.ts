@@ -2,7 +2,7 @@ import { bowlVolume } from "../methods/apparatus/bowl-volume";
 import { shareOfBowl } from "../methods/apparatus/share-of-bowl";
 import { waterDensity } from "../methods/water-density/water-density";
 import { number } from "./runner/argument";
-import { lift } from "./runner/lift";
+import { cellByCell } from "./runner/cell-by-cell";
 import { units } from "./runner/units-argument";
 
 /**
@@ -17,7 +17,7 @@ import { units } from "./runner/units-argument";
 export function waterDensityAt(temperature: any[][], units?: any[][]): any[][] {
   return waterDensityOf(temperature, units);
 }
-const waterDensityOf = lift([number("temperature"), units], waterDensity);
+const waterDensityOf = cellByCell([number("temperature"), units], waterDensity);
 
 /**
  * Volume of a bowl or measure from the water that fills it. ASTM C29.
@@ -32,7 +32,7 @@ const waterDensityOf = lift([number("temperature"), units], waterDensity);
 export function bowlVolumeFor(mass: any[][], temperature: any[][], units?: any[][]): any[][] {
   return bowlVolumeOf(mass, temperature, units);
 }
-const bowlVolumeOf = lift([number("mass"), number("temperature"), units], bowlVolume);
+const bowlVolumeOf = cellByCell([number("mass"), number("temperature"), units], bowlVolume);
 
 /**
  * Volume of a calibrated cup or canister as % of its bowl. A cup of the volumetric meter is 1.00 ± 0.04 %.
@@ -45,4 +45,4 @@ const bowlVolumeOf = lift([number("mass"), number("temperature"), units], bowlVo
 export function cupPercent(cup: any[][], bowl: any[][]): any[][] {
   return cupPercentOf(cup, bowl);
 }
-const cupPercentOf = lift([number("cup"), number("bowl")], shareOfBowl);
+const cupPercentOf = cellByCell([number("cup"), number("bowl")], shareOfBowl);

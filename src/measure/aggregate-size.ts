@@ -1,7 +1,7 @@
-import { isBlank, shownValue, type CellValue } from "./cell-value";
+import { isBlank, quoted, type CellValue } from "./cell-value";
+import { issue, isIssue, type Issue } from "./issue";
 import { numberFromCell, type DecimalMark } from "./number-from-cell";
-import { plausible, QUANTITIES } from "./plausible";
-import { Problem } from "./problem";
+import { implausible, QUANTITIES } from "./plausible";
 import type { UnitSystem } from "./unit-system";
 
 /** A nominal maximum size of aggregate in the unit that it was given in. */
@@ -21,34 +21,28 @@ const FIRST_DAY_NUMBER = 10_000;
  * @param value Cell value.
  * @param system Says the unit of a size without one: inches or millimetres.
  * @returns The size in its own unit: sizes of the two systems are pairs of names, not conversions.
- *   `undefined` for a blank.
- * @throws Problem `size-looks-like-date`, `aggregate-size-cannot-be`, the others of `numberFromCell`
- *   and those of `plausible`.
+ *   `undefined` for a blank. The issue `size-looks-like-date`, `aggregate-size-cannot-be`, or one of
+ *   `numberFromCell` and `implausible`.
  */
 export function aggregateSizeFromCell(
   value: CellValue,
   system: UnitSystem,
   decimal: DecimalMark = ".",
-): AggregateSize | undefined {
+): AggregateSize | undefined | Issue {
   if (isBlank(value)) return undefined;
   const written = typeof value === "string" ? value.trim().replace("⅜", " 3/8") : value;
   const split = typeof written === "string" ? SIZE_AND_UNIT.exec(written) : null;
-  if (split) {
-    const unit = split[2]!.toLowerCase().startsWith("m") ? "mm" : "in";
-    const size = sizeFrom(split[1]!, decimal);
-    return { size: plausible(size, QUANTITIES.aggregateSize, unit === "mm" ? "si" : "us"), unit };
+  const size = numberFromCell(split ? split[1]! : written, decimal);
+  if (isIssue(size)) {
+    const odd = size.id === "not-a-number";
+    return odd
+      ? issue("aggregate-size-cannot-be", { value: quoted(split ? split[1]! : written) })
+      : size;
   }
-  const size = sizeFrom(written, decimal);
-  if (size >= FIRST_DAY_NUMBER) throw new Problem("size-looks-like-date", { value: size });
-  plausible(size, QUANTITIES.aggregateSize, system);
-  return { size, unit: system === "si" ? "mm" : "in" };
-}
-
-function sizeFrom(written: CellValue, decimal: DecimalMark): number {
-  try {
-    return numberFromCell(written, decimal)!;
-  } catch (problem) {
-    if (!(problem instanceof Problem) || problem.id !== "not-a-number") throw problem;
-    throw new Problem("aggregate-size-cannot-be", { value: shownValue(written) });
-  }
+  if (size === undefined) return undefined;
+  if (!split && size >= FIRST_DAY_NUMBER) return issue("size-looks-like-date", { value: size });
+  const named = split && (split[2]!.toLowerCase().startsWith("m") ? "si" : "us");
+  const of = named ?? system;
+  const unit = of === "si" ? "mm" : "in";
+  return implausible(size, QUANTITIES.aggregateSize, of) ?? { size, unit };
 }

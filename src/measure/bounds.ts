@@ -1,19 +1,17 @@
-import { Problem } from "./problem";
+import { at, issue, type Issue } from "./issue";
 
-/** Holds a value above zero. @throws Problem `not-above-zero`, with the name of the value. */
-export function aboveZero(value: number, name: string): number {
-  if (value > 0) return value;
-  throw new Problem("not-above-zero", { name, value });
+/** What is wrong with a value that must lie above zero: the issue `not-above-zero`, in its place. */
+export function notAboveZero(value: number, place: string): Issue | undefined {
+  return value > 0 ? undefined : at(place, issue("not-above-zero", { value }));
 }
 
-/** Holds a value at zero or above. @throws Problem `below-zero`, with the name of the value. */
-export function zeroOrMore(value: number, name: string): number {
-  if (value >= 0) return value;
-  throw new Problem("below-zero", { name, value });
+/** What is wrong with a value that must be zero or more: the issue `below-zero`, in its place. */
+export function belowZero(value: number, place: string): Issue | undefined {
+  return value >= 0 ? undefined : at(place, issue("below-zero", { value }));
 }
 
-/** Holds a percentage between 0 and 100. @throws Problem `not-a-percentage`, with its name. */
-export function percentage(value: number, name: string): number {
-  if (value >= 0 && value <= 100) return value;
-  throw new Problem("not-a-percentage", { name, value });
+/** What is wrong with a percentage: the issue `not-a-percentage`, in its place. */
+export function notAPercentage(value: number, place: string): Issue | undefined {
+  const fits = value >= 0 && value <= 100;
+  return fits ? undefined : at(place, issue("not-a-percentage", { value }));
 }

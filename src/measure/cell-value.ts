@@ -9,6 +9,23 @@ export type CellValue = string | number | boolean | null | CellError;
 const SAYS_NOTHING = new Set(["", "-", "–", "—", "n/a", "na", "n.a.", "none recorded"]);
 const ERROR_TEXT = /^#(N\/A|VALUE!|REF!|DIV\/0!|NUM!|NAME\?|NULL!|SPILL!|CALC!|BUSY!|GETTING_DATA)/;
 
+/** The largest number that a cell can hold, and the smallest above 0. */
+const LARGEST = 9.99999999999999e307;
+const SMALLEST = 2.2250738585072014e-308;
+
+/** More of a cell's text than this is not quoted in a sentence. */
+const QUOTED_LENGTH = 60;
+
+/**
+ * The number as a cell can hold it: finite, of a size that fits, and never −0. `undefined` for what no
+ * cell can hold. Every number comes in through here.
+ */
+export function cellNumber(value: number): number | undefined {
+  const size = Math.abs(value);
+  if (!(size <= LARGEST)) return undefined;
+  return size < SMALLEST ? 0 : value;
+}
+
 /** Whether the value is an error of the spreadsheet. */
 export function isCellError(value: CellValue): value is CellError {
   return typeof value === "object" && value !== null;
@@ -28,7 +45,8 @@ export function isBlank(value: CellValue | undefined): boolean {
  */
 export function cellValueFrom(raw: unknown): CellValue {
   if (raw === null || raw === undefined) return null;
-  if (typeof raw === "number" || typeof raw === "boolean") return raw;
+  if (typeof raw === "number") return cellNumber(raw) ?? { error: "#NUM!" };
+  if (typeof raw === "boolean") return raw;
   if (typeof raw === "string") return ERROR_TEXT.test(raw) ? { error: raw } : raw;
   if (typeof raw !== "object") return String(raw);
   const held = raw as Record<string, unknown>;
@@ -38,8 +56,14 @@ export function cellValueFrom(raw: unknown): CellValue {
   return held instanceof Error ? { error: "#VALUE!" } : "[object]";
 }
 
-/** The value as a reader of the sheet sees it, for use in a sentence. */
+/** The value as a reader of the sheet sees it. */
 export function shownValue(value: CellValue | undefined): string {
   if (value === null || value === undefined) return "";
   return isCellError(value) ? value.error : String(value);
+}
+
+/** The value as a sentence quotes it: a long text is cut short. */
+export function quoted(value: CellValue | undefined): string {
+  const text = shownValue(value);
+  return text.length <= QUOTED_LENGTH ? text : `${text.slice(0, QUOTED_LENGTH - 1)}…`;
 }

@@ -1,6 +1,7 @@
-import { exact } from "./rounding";
 import { isBlank, shownValue, type CellValue } from "./cell-value";
-import { numberFromCell, numberFromText, type DecimalMark } from "./number-from-cell";
+import { isIssue, type Issue } from "./issue";
+import { numberFromCell, type DecimalMark } from "./number-from-cell";
+import { exact } from "./rounding";
 
 /** Units in which a column of durations counts. */
 export type DurationUnit = "s" | "min";
@@ -17,22 +18,22 @@ const MINUTES_AND_SECONDS = /^(\d+):([0-5]\d)$/;
  * @param into Unit of the result, and of a number that has none.
  * @param header Unit in the column's header, as written; one that is no duration is passed over.
  * @param decimal "," where decimals are written with a comma.
- * @returns The duration; `undefined` for a blank.
- * @throws Problem, those of `numberFromCell`.
+ * @returns The duration; `undefined` for a blank; an issue of `numberFromCell`.
  */
 export function durationFromCell(
   value: CellValue,
   into: DurationUnit,
   header?: string,
   decimal: DecimalMark = ".",
-): number | undefined {
+): number | undefined | Issue {
   if (isBlank(value)) return undefined;
   const written = typeof value === "string" ? value.trim() : "";
   const clock = MINUTES_AND_SECONDS.exec(written);
   if (clock) return exact((+clock[1]! * 60 + +clock[2]!) / SECONDS[into]);
   const split = AMOUNT_AND_UNIT.exec(written);
   const named = split && durationUnitNamed(split[2]!);
-  const amount = named ? numberFromText(split[1]!, decimal) : numberFromCell(value, decimal)!;
+  const amount = numberFromCell(named ? split[1]! : value, decimal);
+  if (amount === undefined || isIssue(amount)) return amount;
   const unit = named || durationUnitNamed(shownValue(header)) || into;
   return exact((amount * SECONDS[unit]) / SECONDS[into]);
 }

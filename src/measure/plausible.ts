@@ -1,4 +1,4 @@
-import { Problem } from "./problem";
+import { issue, type Issue } from "./issue";
 import { otherSystem, type UnitSystem } from "./unit-system";
 
 /** What a quantity is called with its article, its unit in each system, and between which values it can lie there. */
@@ -81,18 +81,20 @@ export function canBe(value: number, quantity: Quantity, system: UnitSystem): bo
 }
 
 /**
- * Holds a value to what can be in its system of units.
+ * What is wrong with a value that cannot be in its system of units: the issue `value-in-other-system`
+ * when it can only be in the other system, else `value-cannot-be`.
  *
  * @param value In the unit that the system has for the quantity.
- * @returns The same value.
- * @throws Problem `value-in-other-system` when it can only be in the other system, else
- *   `value-cannot-be`.
  */
-export function plausible(value: number, quantity: Quantity, system: UnitSystem): number {
-  if (canBe(value, quantity, system)) return value;
+export function implausible(
+  value: number,
+  quantity: Quantity,
+  system: UnitSystem,
+): Issue | undefined {
+  if (canBe(value, quantity, system)) return undefined;
   const other = otherSystem(system);
   const [low, high] = quantity.limits[system];
-  throw new Problem(canBe(value, quantity, other) ? "value-in-other-system" : "value-cannot-be", {
+  return issue(canBe(value, quantity, other) ? "value-in-other-system" : "value-cannot-be", {
     quantity: quantity.name,
     value: Number(value.toPrecision(6)),
     unit: quantity.units[system],

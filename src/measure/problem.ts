@@ -1,7 +1,7 @@
 import type { SentenceId } from "../messages/catalogue";
 import type { MessageId } from "../messages/pane-catalogue";
 import type { Words } from "../messages/sentence";
-import { Issue } from "./issue";
+import { at, Issue, isIssue } from "./issue";
 
 /** What a sentence of the catalogue is filled with. */
 export type MessageValues = Words;
@@ -24,6 +24,12 @@ export class Problem extends Error {
   /** An issue thrown on. */
   static of(issue: Issue): Problem {
     return new Problem(issue.id, issue.values, issue.unavailable, issue.place);
+  }
+
+  /** The same result; an issue is thrown, in a place. */
+  static unless<T>(result: T | Issue, place = ""): T {
+    if (isIssue(result)) throw Problem.of(at(place, result));
+    return result;
   }
 
   /** The issue of a problem that a calculation has thrown. */

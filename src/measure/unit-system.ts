@@ -1,5 +1,5 @@
-import { shownValue, type CellValue } from "./cell-value";
-import { Problem } from "./problem";
+import { quoted, shownValue, type CellValue } from "./cell-value";
+import { issue, type Issue } from "./issue";
 
 /** "us" is inch-pound, "si" is metric. Results never mix the two. */
 export type UnitSystem = "us" | "si";
@@ -12,13 +12,9 @@ export function otherSystem(system: UnitSystem): UnitSystem {
   return system === "us" ? "si" : "us";
 }
 
-/**
- * Reads the name of a system of units.
- *
- * @throws Problem `system-unknown`.
- */
-export function unitSystemFromCell(value: CellValue): UnitSystem {
+/** Reads the name of a system of units. The issue `system-unknown` for any other text. */
+export function unitSystemFromCell(value: CellValue): UnitSystem | Issue {
   const named = shownValue(value).trim().toLowerCase();
   if (named === "us" || named === "si") return named;
-  throw new Problem("system-unknown", { value: shownValue(value) });
+  return issue("system-unknown", { value: quoted(value) });
 }

@@ -1,5 +1,5 @@
-import { shownValue, type CellValue } from "./cell-value";
-import { Problem } from "./problem";
+import { quoted, shownValue, type CellValue } from "./cell-value";
+import { issue, type Issue } from "./issue";
 
 /** Units in which the yield of a batch is given. */
 export type YieldUnit = "ft3" | "yd3" | "m3";
@@ -10,15 +10,11 @@ const SPELLINGS: Readonly<Record<YieldUnit, readonly string[]>> = {
   m3: ["m3", "m³", "m^3", "cu m", "si"],
 };
 
-/**
- * Reads a unit of yield; a system of units stands for its plain one.
- *
- * @throws Problem `yield-unit-unknown`.
- */
-export function yieldUnitFromCell(value: CellValue): YieldUnit {
+/** Reads a unit of yield; a system of units stands for its plain one. Else the issue `yield-unit-unknown`. */
+export function yieldUnitFromCell(value: CellValue): YieldUnit | Issue {
   const word = shownValue(value).trim().toLowerCase().replace(/\./g, "");
   for (const unit of ["ft3", "yd3", "m3"] as const) {
     if (SPELLINGS[unit].includes(word)) return unit;
   }
-  throw new Problem("yield-unit-unknown", { value: shownValue(value) });
+  return issue("yield-unit-unknown", { value: quoted(value) });
 }

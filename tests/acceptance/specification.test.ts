@@ -4,7 +4,7 @@ import { checkTestDecision } from "../../src/acceptance/check-test";
 import { compareRounded } from "../../src/acceptance/compare-rounded";
 import { compareWithLimits, verdictOn } from "../../src/acceptance/limits";
 import { marginToLimits } from "../../src/acceptance/margin";
-import { soundLimits, specLimits } from "../../src/acceptance/spec-limits";
+import { specLimits, unsoundLimits } from "../../src/acceptance/spec-limits";
 import { CHANCES } from "../check-values/statistics";
 import { expectAsPrinted } from "../check-values/worked";
 
@@ -23,9 +23,7 @@ test.each([
   [-1, undefined],
   [1, -0.5],
 ])("a tolerance of %s and %s above is refused", (below, above) => {
-  expect(() => specLimits(6, below, above)).toThrow(
-    expect.objectContaining({ id: "tolerance-negative" }),
-  );
+  expect(specLimits(6, below, above)).toMatchObject({ id: "tolerance-negative" });
 });
 
 test.each<[number, number | undefined, number | undefined, string, number, string]>([
@@ -61,16 +59,14 @@ test.each([
 });
 
 test.each([0.5, 12, NaN])("%s is no number of places", (places) => {
-  expect(() => compareRounded(7, { high: 8 }, places)).toThrow(
-    expect.objectContaining({ id: "places-not-whole" }),
-  );
+  expect(compareRounded(7, { high: 8 }, places)).toMatchObject({ id: "places-not-whole" });
 });
 
 test.each([
   [{}, "limits-missing"],
   [{ low: 7.5, high: 4.5 }, "limits-the-wrong-way-round"],
 ])("limits of %j are refused with %s", (limits, id) => {
-  expect(() => soundLimits(limits)).toThrow(expect.objectContaining({ id }));
+  expect(unsoundLimits(limits)).toMatchObject({ id });
 });
 
 test.each([

@@ -1,10 +1,18 @@
+import type { Answer } from "./answers";
+
 /** A change of answers since the first version that was meant, and why. */
 export interface IntendedChange {
-  /** Which answers: "check", "findings" or ids of worksheet functions. */
+  /** Which answers: "check", "findings", ids of worksheet functions, or "every function". */
   readonly of: readonly string[];
   /** What a sheet or a call contains where its answer may be another; "any" for all. */
   readonly tag: string;
   readonly reason: string;
+}
+
+/** Whether a change is about an answer. */
+export function isAbout({ of: ofs, tag }: IntendedChange, { of, tags }: Answer): boolean {
+  const every = ofs.includes("every function") && of !== "check" && of !== "findings";
+  return (every || ofs.includes(of)) && (tag === "any" || tags.has(tag));
 }
 
 /** Where answers may differ from those of the first version. */
@@ -14,5 +22,28 @@ export const INTENDED_CHANGES: readonly IntendedChange[] = [
     tag: "share of one",
     reason:
       "A reading that the method refuses is said once; an air content below zero that would follow from it is not said besides.",
+  },
+  {
+    of: ["check", "findings", "every function"],
+    tag: "beyond a number",
+    reason:
+      "A text such as 1e309 is not a number that a cell can hold, so that no result or sentence speaks of Infinity.",
+  },
+  {
+    of: ["CHART.CUSUM", "SPEC.LIMITS"],
+    tag: "huge number",
+    reason:
+      "Sums and differences of numbers beyond 9 million are given as they are, not as Infinity.",
+  },
+  {
+    of: ["STRENGTH.ACCEPT"],
+    tag: "several values",
+    reason:
+      "Units that differ down a column are refused: only the first was looked at, and nothing said so.",
+  },
+  {
+    of: ["check", "findings"],
+    tag: "huge number",
+    reason: "A number beyond the last day that a spreadsheet counts is no date and no time of day.",
   },
 ];

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Answer } from "./answers";
-import { INTENDED_CHANGES } from "./intended-changes";
+import { INTENDED_CHANGES, isAbout } from "./intended-changes";
 
 /** The digests of the first version's answers; they are never renewed. */
 export const FIRST = join(__dirname, "first-version.txt");
@@ -39,8 +39,6 @@ export function writtenChanges(answers: readonly Answer[]): string {
 }
 
 /** Whether a change of an answer is one that is listed with its reason. */
-export function isIntended({ of, tags }: Answer): boolean {
-  return INTENDED_CHANGES.some(
-    (change) => change.of.includes(of) && (change.tag === "any" || tags.has(change.tag)),
-  );
+export function isIntended(answer: Answer): boolean {
+  return INTENDED_CHANGES.some((change) => isAbout(change, answer));
 }

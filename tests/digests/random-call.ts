@@ -58,7 +58,9 @@ export function randomCall([id, , ...base]: WorkingCall, number: number): Random
     }
     // One value beside a column is repeated.
     const cells = rows > 1 && random.chance(0.6) ? rows : 1;
-    return Array.from({ length: cells }, () => [cellFor(value)]);
+    const column = Array.from({ length: cells }, () => [cellFor(value)]);
+    if (new Set(column.flat()).size > 1) tags.add("several values");
+    return column;
   });
   const whole = random.chance(0.2) ? given.slice(0, random.whole(1, given.length)) : given;
   if (whole.length < given.length) tags.add("argument left out");

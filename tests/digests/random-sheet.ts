@@ -100,6 +100,7 @@ const TAGS: Readonly<Record<string, (cell: CellValue, written: string) => boolea
   "many cups": (cell) => cell === 12 || cell === 40,
   "negative number": (cell) => typeof cell === "number" && cell < 0,
   "negative zero": (cell, written) => Object.is(cell, -0) || written === "-0",
+  "huge number": (cell) => typeof cell === "number" && cell >= 1e9,
   "beyond a number": (_, written) => written === "1e309",
   "date text": (_, written) => /^\d+[-./]\d+[-./]\d+$|^\d+ [A-Z][a-z]+ \d+$/.test(written),
   "void word": (_, written) => /^void$/i.test(written),

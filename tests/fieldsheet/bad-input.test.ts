@@ -31,12 +31,12 @@ describe("one sentence says what is wrong and where, and the rows beside it stay
     [
       "a reading beyond the scale",
       { "Second reading": 9.5 },
-      "Second reading: A meter reading of 9.5 % is beyond the 9 % that the neck scale is sure to reach. Add calibrated cups of water until the level is on the scale, and give the cups separately.",
+      "Second reading: a meter reading of 9.5 % is beyond the 9 % that the neck scale is sure to reach. Add calibrated cups of water until the level is on the scale, and give the cups separately.",
     ],
     [
       "a reading off the grid",
       { "Second reading": 6.1 },
-      "Second reading: A meter reading of 6.1 % is not on the quarter-percent grid. Readings are taken to the nearest 0.25 %: 6 or 6.25.",
+      "Second reading: a meter reading of 6.1 % is not on the quarter-percent grid. Readings are taken to the nearest 0.25 %: 6 or 6.25.",
     ],
     [
       "part of a cup",
@@ -56,7 +56,7 @@ describe("one sentence says what is wrong and where, and the rows beside it stay
     [
       "alcohol beyond the table",
       { "Alcohol (oz)": 96 },
-      "Alcohol (oz): The correction table ends at 80 oz, and 96 oz lies beyond it, so no correction can be given. Look at the amount and its unit again.",
+      "Alcohol (oz): the correction table ends at 80 oz, and 96 oz lies beyond it, so no correction can be given. Look at the amount and its unit again.",
     ],
     [
       "an error value",

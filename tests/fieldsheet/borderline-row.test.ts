@@ -3,6 +3,7 @@ import { trends } from "../../src/acceptance/trend";
 import { borderlineTestOf } from "../../src/fieldsheet/borderline-row";
 import { checkTable } from "../../src/fieldsheet/check-table";
 import { trendTestsOf } from "../../src/fieldsheet/trend-tests";
+import { resultOf } from "../check-values/result-of";
 
 const HEADERS = [
   "Load",
@@ -31,14 +32,17 @@ test("a row is looked at with its own reading, cups, alcohol and limits (derived
     alcohol: { amount: 48, unit: "oz" },
     limits: { low: 4.5, high: 7.5 },
   });
-  expect(whatIf(test).air).toBe(7.5);
+  expect(resultOf(whatIf(test)).air).toBe(7.5);
 });
 
 test("the check and the closer look give the same result and verdict", () => {
   const valid = checked.rows.filter(({ air }) => air !== undefined);
   expect(valid).toHaveLength(2);
   for (const { judged, air, specification } of valid) {
-    expect(whatIf(borderlineTestOf(judged)!)).toMatchObject({ air, verdict: specification });
+    expect(resultOf(whatIf(borderlineTestOf(judged)!))).toMatchObject({
+      air,
+      verdict: specification,
+    });
   }
 });
 

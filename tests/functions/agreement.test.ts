@@ -31,11 +31,14 @@ describe.each([
     [["x", 6, "C231"], /^#VALUE! A: “x” is not a number/],
     [[6, null, "C231"], /^#VALUE! B: nothing is given/],
     [[6, 6, null], /^#VALUE! Method: nothing is given/],
-    [[6, 6, "slump"], /^#VALUE! No precision is on file for “slump”/],
-    [[6, 6, "C231", "both"], /^#VALUE! “both” does not say who made the tests/],
-    [[6, 6.5, "C173", "one"], /^#N\/A No precision is established for one operator by C173/],
-    [[2275, 142, "C138"], /^#VALUE! 2275 lb\/ft³ cannot be a result by C138/],
-    [[-1, 6, "C231"], /^#VALUE! -1 % cannot be a result by C231/],
+    [[6, 6, "slump"], /^#VALUE! Method: no precision is on file for “slump”/],
+    [[6, 6, "C231", "both"], /^#VALUE! Operators: “both” does not say who made the tests/],
+    [
+      [6, 6.5, "C173", "one"],
+      /^#N\/A Operators: no precision is established for one operator by C173/,
+    ],
+    [[2275, 142, "C138"], /^#VALUE! A: 2275 lb\/ft³ cannot be a result by C138/],
+    [[-1, 6, "C231"], /^#VALUE! A: -1 % cannot be a result by C231/],
   ]);
 
   test("a blank pair gives a blank", () => {

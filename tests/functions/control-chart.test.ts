@@ -144,18 +144,18 @@ test.each<[string, () => unknown[][], RegExp]>([
   [
     "EWMA with lambda 0",
     () => chartEwma(SERIES, one(0)),
-    /^#VALUE! A weight lambda of 0 cannot be/,
+    /^#VALUE! Lambda: a weight of 0 cannot be/,
   ],
   [
     "EWMA with lambda 2",
     () => chartEwma(SERIES, one(2)),
-    /^#VALUE! A weight lambda of 2 cannot be/,
+    /^#VALUE! Lambda: a weight of 2 cannot be/,
   ],
   ["EWMA with a text", () => chartEwma(SERIES, one("x")), /^#VALUE! Lambda: “x” is not a number/],
   [
     "EWMA with deviation 0",
     () => chartEwma(SERIES, one(0.3), one(6), one(0)),
-    /^#VALUE! 0 is not a standard deviation/,
+    /^#VALUE! Deviation: 0 is not a standard deviation/,
   ],
   [
     "EWMA with two targets",
@@ -170,12 +170,12 @@ test.each<[string, () => unknown[][], RegExp]>([
   [
     "CUSUM with k below 0",
     () => chartCusum(SERIES, one(6), one(-1), one(4)),
-    /^#VALUE! An allowance k of -1 cannot be/,
+    /^#VALUE! K: an allowance of -1 cannot be/,
   ],
   [
     "CUSUM with h 0",
     () => chartCusum(SERIES, one(6), one(0.5), one(0)),
-    /^#VALUE! 0 is not a decision value h/,
+    /^#VALUE! H: 0 is not a decision value/,
   ],
   [
     "signals with two limits",

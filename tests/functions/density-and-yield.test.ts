@@ -27,8 +27,8 @@ checkRefused("DENSITY", density, [
   [[54.1, null, 0.25], /^#VALUE! Empty: nothing is given/],
 ]);
 checkRefused("BATCH.YIELD", batchYieldFor, [
-  [[3900, 1745], /^#VALUE! A density of 1745 lb\/ft³ cannot be. Give "si" as units/],
-  [[2340, 145, "m3"], /^#VALUE! A density of 145 kg\/m³ cannot be. Give "us" as units/],
+  [[3900, 1745], /^#VALUE! Density: a density of 1745 lb\/ft³ cannot be. Give "si" as units/],
+  [[2340, 145, "m3"], /^#VALUE! Density: a density of 145 kg\/m³ cannot be. Give "us" as units/],
   [[0, 145], /^#VALUE! Mass of the batch: 0 cannot be/],
   [[3900, 145, "gal"], /^#VALUE! Unit: “gal” is not a unit of yield. Give "ft3", "yd3" or "m3"/],
 ]);
@@ -42,7 +42,7 @@ checkRefused("DENSITY.THEORETICAL", densityTheoretical, [
 ]);
 checkRefused("AIR.GRAVIMETRIC", airGravimetric, [
   [[141, 150], /^#VALUE! The density, 150, lies above the theoretical density, 141/],
-  [[2500, 2350], /^#VALUE! A density of 2500 lb\/ft³ cannot be/],
+  [[2500, 2350], /^#VALUE! Theoretical density: a density of 2500 lb\/ft³ cannot be/],
 ]);
 checkRefused("CEMENT.CONTENT", cementContentFor, [
   [[564, 0], /^#VALUE! Yield: 0 cannot be/],

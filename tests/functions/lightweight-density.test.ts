@@ -20,6 +20,9 @@ checkRefused("DENSITY.OVENDRY.MEASURED", densityOvenDryMeasured, [
   [[10.9, 11.8, 11.8], /^#VALUE! The specimen weighs 11.8 in water and 11.8 saturated in air/],
 ]);
 checkRefused("DENSITY.EQUILIBRIUM", densityEquilibrium, [
-  [[1745], /^#VALUE! A density of 1745 lb\/ft³ cannot be. Give "si" as units if it is in kg\/m³/],
-  [[110, "si"], /^#VALUE! A density of 110 kg\/m³ cannot be. Give "us"/],
+  [
+    [1745],
+    /^#VALUE! Oven-dry density: a density of 1745 lb\/ft³ cannot be. Give "si" as units if it is in kg\/m³/,
+  ],
+  [[110, "si"], /^#VALUE! Oven-dry density: a density of 110 kg\/m³ cannot be. Give "us"/],
 ]);

@@ -35,8 +35,8 @@ test("FRESH.SPEC.LIMITS spills down, and one bad row never hides the others", ()
 
 checkRefused("SPEC.LIMITS", limitsFromTarget, [
   [["six"], /^#VALUE! Target: “six” is not a number/],
-  [[6, -1.5], /^#VALUE! A tolerance of -1.5 cannot be/],
-  [[6, 1.5, -1], /^#VALUE! A tolerance of -1 cannot be/],
+  [[6, -1.5], /^#VALUE! Tolerance: a tolerance of -1.5 cannot be/],
+  [[6, 1.5, -1], /^#VALUE! Tolerance above: a tolerance of -1 cannot be/],
   [[6, "x"], /^#VALUE! Tolerance: “x”/],
 ]);
 
@@ -65,7 +65,7 @@ checkRefused("SPEC.COMPARE", compareWithSpecification, [
   [[6, null, null], /^#VALUE! No limit is given/],
   [[6, 7.5, 4.5], /^#VALUE! The low limit, 7.5, lies above the high limit, 4.5/],
   [[6, "low", 7.5], /^#VALUE! Low: “low” is not a number/],
-  [[6, 4.5, 7.5, 0.5], /^#VALUE! 0.5 is not a number of decimal places/],
+  [[6, 4.5, 7.5, 0.5], /^#VALUE! Places: 0.5 is not a number of decimal places/],
 ]);
 
 test.each([
@@ -104,11 +104,17 @@ checkRefused("SPEC.CHANCE", chanceWithinSpecification, [
   [["x", 4.5, 7.5], /^#VALUE! Value: “x”/],
   [[6, null, null], /^#VALUE! No limit is given/],
   [[6, 7.5, 4.5], /^#VALUE! The low limit/],
-  [[6, 4.5, 7.5, 0], /^#VALUE! 0 is not a standard deviation/],
-  [[6, 4.5, 7.5, -0.3], /^#VALUE! -0.3 is not a standard deviation/],
-  [[6, 4.5, 7.5, null, "C39"], /^#VALUE! No precision is on file for “C39”.*C173, C231, C138/],
-  [[-1, 4.5, 7.5], /^#VALUE! -1 % cannot be a result by C173/],
-  [[2300, 2200, 2400, null, "C138"], /^#VALUE! 2300 lb\/ft³ cannot be a result by C138.*C138M/],
+  [[6, 4.5, 7.5, 0], /^#VALUE! Deviation: 0 is not a standard deviation/],
+  [[6, 4.5, 7.5, -0.3], /^#VALUE! Deviation: -0.3 is not a standard deviation/],
+  [
+    [6, 4.5, 7.5, null, "C39"],
+    /^#VALUE! Method: no precision is on file for “C39”.*C173, C231, C138/,
+  ],
+  [[-1, 4.5, 7.5], /^#VALUE! Value: -1 % cannot be a result by C173/],
+  [
+    [2300, 2200, 2400, null, "C138"],
+    /^#VALUE! Value: 2300 lb\/ft³ cannot be a result by C138.*C138M/,
+  ],
 ]);
 
 test.each([
@@ -130,13 +136,13 @@ test("FRESH.SPEC.GUARD leaves the side without a limit blank", () => {
 checkRefused("SPEC.GUARD", guardedSpecification, [
   [["x", 7.5, 0.05], /^#VALUE! Low: “x”/],
   [[4.5, 7.5, null], /^#VALUE! Risk: nothing is given/],
-  [[4.5, 7.5, 5], /^#VALUE! A risk of 5 cannot be held/],
-  [[4.5, 7.5, "5 %"], /^#VALUE! A risk of 5 cannot be held.*0.05/],
-  [[4.5, 7.5, 0], /^#VALUE! A risk of 0 cannot be held/],
+  [[4.5, 7.5, 5], /^#VALUE! Risk: a risk of 5 cannot be held/],
+  [[4.5, 7.5, "5 %"], /^#VALUE! Risk: a risk of 5 cannot be held.*0.05/],
+  [[4.5, 7.5, 0], /^#VALUE! Risk: a risk of 0 cannot be held/],
   [[7.5, 4.5, 0.05], /^#VALUE! The low limit/],
   // 4.5 + 2.326 × 0.495 = 5.65 lies above 7.5 − 2.326 × 0.825 = 5.58.
   [[4.5, 7.5, 0.01], /^#N\/A No result can hold a risk of 0.01/],
-  [[4.5, 7.5, 0.05, 0.28, "C999"], /^#VALUE! No precision is on file for “C999”/],
+  [[4.5, 7.5, 0.05, 0.28, "C999"], /^#VALUE! Method: no precision is on file for “C999”/],
 ]);
 
 test.each([

@@ -38,9 +38,9 @@ checkRefused("SPEC.AIR", specAir, [
     [0.75, "F1", null, "BS 1"],
     /^#VALUE! Source: “BS 1” .*ACI 318-19, ACI 211.1, CSA A23.1, EN 206/,
   ],
-  [[19, "F1"], /^#VALUE! An aggregate size of 19 in cannot be. Give "si" as units/],
+  [[19, "F1"], /^#VALUE! Aggregate: an aggregate size of 19 in cannot be. Give "si" as units/],
   [[46085, "F1"], /^#VALUE! Aggregate: 46085 is the number of a date/],
-  [[0.75, "F1", 35], /^#VALUE! A strength of 35 psi cannot be. Give "si"/],
+  [[0.75, "F1", 35], /^#VALUE! Strength: a strength of 35 psi cannot be. Give "si"/],
   [[null, "F1"], /^#VALUE! Aggregate: nothing is given/],
   [
     ["coarse", "F1"],

@@ -36,11 +36,21 @@ describe("FRESH.STRENGTH.ACCEPT", () => {
       ],
       [[4000]],
       null,
-      /^#VALUE! Results: give the results as one column/,
+      /^#VALUE! Results: the range has 2 rows and 2 columns. Give the results of one series/,
     ],
     [column([4100, 4200]), [[null]], null, /^#VALUE! Specified: nothing is given/],
-    [column([28, 31]), [[25]], null, /^#VALUE! A strength of 25 psi cannot be. Give "si"/],
-    [column([4100, 4200]), [[4000]], "si", /^#VALUE! A strength of 4000 MPa cannot be. Give "us"/],
+    [
+      column([28, 31]),
+      [[25]],
+      null,
+      /^#VALUE! Specified: a strength of 25 psi cannot be. Give "si"/,
+    ],
+    [
+      column([4100, 4200]),
+      [[4000]],
+      "si",
+      /^#VALUE! Specified: a strength of 4000 MPa cannot be. Give "us"/,
+    ],
     [column([4100, 4200]), [[4000]], "psi", /^#VALUE! Units: “psi” is not a system of units/],
   ])("of %j for %j in %j is refused: %s", (results, specified, units, sentence) => {
     expect(shown(() => strengthAccept(results, specified, [[units]]))).toMatch(sentence);
@@ -51,13 +61,13 @@ checkWorked("STRENGTH.REQUIRED", strengthRequired, STRENGTH_REQUIRED);
 checkRefused("STRENGTH.REQUIRED", strengthRequired, [
   [
     [4000, 420, 14],
-    /^#N\/A A standard deviation from so few tests \(14\) is not enough; at least 15/,
+    /^#N\/A Tests: a standard deviation from so few tests \(14\) is not enough; at least 15/,
   ],
-  [[4000, 420, 20.5], /^#VALUE! .*20.5 is not a number of tests/],
-  [[4000, -1, 20], /^#VALUE! A standard deviation of -1 psi cannot be/],
-  [[4000, 3, 30], /^#VALUE! A standard deviation of 3 psi cannot be. Give "si"/],
-  [[30, 420, 30, "si"], /^#VALUE! A standard deviation of 420 MPa cannot be. Give "us"/],
-  [[30, 3.5, 30], /^#VALUE! A strength of 30 psi cannot be. Give "si"/],
+  [[4000, 420, 20.5], /^#VALUE! Tests: 20.5 is not a number of tests/],
+  [[4000, -1, 20], /^#VALUE! Deviation: a standard deviation of -1 psi cannot be/],
+  [[4000, 3, 30], /^#VALUE! Deviation: a standard deviation of 3 psi cannot be. Give "si"/],
+  [[30, 420, 30, "si"], /^#VALUE! Deviation: a standard deviation of 420 MPa cannot be. Give "us"/],
+  [[30, 3.5, 30], /^#VALUE! Specified: a strength of 30 psi cannot be. Give "si"/],
 ]);
 
 describe("FRESH.STRENGTH.WITHIN", () => {
@@ -86,7 +96,7 @@ describe("FRESH.STRENGTH.WITHIN", () => {
     ],
     [[[null, null]], /^#VALUE! Cylinders: the range is blank/],
     [[[4100, "x"]], /^#VALUE! Cylinders: “x” is not a number/],
-    [[[4100, 0]], /^#VALUE! Cylinder: 0 cannot be/],
+    [[[4100, 0]], /^#VALUE! Cylinders: 0 cannot be/],
   ])("of %j is refused: %s", (cylinders, sentence) => {
     expect(shown(() => strengthWithin(cylinders))).toMatch(sentence);
   });

@@ -20,12 +20,15 @@ test.each(C29_ROWS)(
 );
 
 checkRefused("WATER.DENSITY", waterDensityAt, [
-  [[20], /^#VALUE! A water temperature of 20 °F cannot be. Give "si" as units if it is in °C/],
-  [[70, "si"], /^#VALUE! A water temperature of 70 °C cannot be. Give "us" as units/],
-  [[-5], /^#VALUE! A water temperature of -5 °F cannot be: it lies from 32 to 104 °F/],
+  [
+    [20],
+    /^#VALUE! Temperature: a water temperature of 20 °F cannot be. Give "si" as units if it is in °C/,
+  ],
+  [[70, "si"], /^#VALUE! Temperature: a water temperature of 70 °C cannot be. Give "us" as units/],
+  [[-5], /^#VALUE! Temperature: a water temperature of -5 °F cannot be: it lies from 32 to 104 °F/],
 ]);
 checkRefused("BOWL.VOLUME", bowlVolumeFor, [
-  [[2.1186, 21.1], /^#VALUE! A water temperature of 21.1 °F cannot be/],
+  [[2.1186, 21.1], /^#VALUE! Temperature: a water temperature of 21.1 °F cannot be/],
   [[0, 70], /^#VALUE! Mass of water: 0 cannot be/],
 ]);
 checkRefused("CUP.PERCENT", cupPercent, [

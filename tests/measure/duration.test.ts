@@ -31,5 +31,5 @@ test.each<[CellValue, string]>([
   ["1,5 min", "comma-is-unclear"],
   [{ error: "#N/A" }, "cell-error"],
 ])("%j is refused: %s", (cell, id) => {
-  expect(() => durationFromCell(cell, "s")).toThrow(expect.objectContaining({ id }));
+  expect(durationFromCell(cell, "s")).toMatchObject({ id });
 });

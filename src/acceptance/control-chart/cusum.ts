@@ -1,4 +1,4 @@
-import { Problem } from "../../measure/problem";
+import { at, issue, type Issue } from "../../measure/issue";
 import { exact } from "../../measure/rounding";
 
 /** Sums after one result and what they signal. */
@@ -18,7 +18,7 @@ export interface CusumPoint {
  * @param target Where the results should lie.
  * @param k Allowance, in the unit of the results: half the shift that matters; 0 or more.
  * @param h Decision value, in the unit of the results: a sum beyond it is a signal; above 0.
- * @throws Problem `allowance-negative`, `decision-not-above-zero`.
+ * @returns A point for each result; the issue `allowance-negative` or `decision-not-above-zero`.
  * @see NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.3, tabular form.
  */
 export function cusum(
@@ -26,9 +26,9 @@ export function cusum(
   target: number,
   k: number,
   h: number,
-): readonly CusumPoint[] {
-  if (k < 0) throw new Problem("allowance-negative", { value: k });
-  if (!(h > 0)) throw new Problem("decision-not-above-zero", { value: h });
+): readonly CusumPoint[] | Issue {
+  if (k < 0) return at("k", issue("allowance-negative", { value: k }));
+  if (!(h > 0)) return at("h", issue("decision-not-above-zero", { value: h }));
   let high = 0;
   let low = 0;
   return values.map((value) => {

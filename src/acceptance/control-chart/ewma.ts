@@ -1,4 +1,4 @@
-import { Problem } from "../../measure/problem";
+import { at, isIssue, issue, type Issue } from "../../measure/issue";
 import { LIMIT_DEVIATIONS, seriesSpread } from "./individuals-limits";
 
 /** Weight of the newest result, as in the handbook's example; 0.2 to 0.3 is usual. */
@@ -27,19 +27,24 @@ export interface EwmaChart {
  *
  * @param values Results in the order in which they were made.
  * @returns Smoothed results, and the limits target ± 3 s √(λ / (2 − λ)) that hold after some results.
- * @throws Problem `lambda-out-of-range`, `deviation-not-above-zero`, `chart-needs-two-values`.
+ *   The issue `lambda-out-of-range`, `deviation-not-above-zero` or `chart-needs-two-values`.
  * @see NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.4.
  */
 export function ewmaChart(
   values: readonly number[],
   { lambda = USUAL_LAMBDA, target, deviation }: EwmaSettings = {},
-): EwmaChart {
-  if (!(lambda > 0 && lambda <= 1)) throw new Problem("lambda-out-of-range", { value: lambda });
-  if (deviation !== undefined && !(deviation > 0)) {
-    throw new Problem("deviation-not-above-zero", { value: deviation });
+): EwmaChart | Issue {
+  if (!(lambda > 0 && lambda <= 1)) {
+    return at("lambda", issue("lambda-out-of-range", { value: lambda }));
   }
-  const centre = target ?? seriesSpread(values).mean;
-  const spread = deviation ?? seriesSpread(values).deviation;
+  if (deviation !== undefined && !(deviation > 0)) {
+    return at("deviation", issue("deviation-not-above-zero", { value: deviation }));
+  }
+  const given = target !== undefined && deviation !== undefined;
+  const own = given ? { mean: target, deviation } : seriesSpread(values);
+  if (isIssue(own)) return own;
+  const centre = target ?? own.mean;
+  const spread = deviation ?? own.deviation;
   let last = centre;
   const smoothed = values.map((value) => (last = lambda * value + (1 - lambda) * last));
   const reach = LIMIT_DEVIATIONS * spread * Math.sqrt(lambda / (2 - lambda));

@@ -1,6 +1,7 @@
-import { isIssue, issue, type Issue } from "../../measure/issue";
+import { quoted } from "../../measure/cell-value";
+import { issue, type Issue } from "../../measure/issue";
 import { exact } from "../../measure/rounding";
-import { soundLimits } from "../spec-limits";
+import { unsoundLimits } from "../spec-limits";
 import type { SpecLimits } from "../limits";
 
 /** What EN 206 lets a single result differ from its limits. */
@@ -28,7 +29,7 @@ export function en206QuantityNamed(text: string): En206Quantity | Issue {
     ["w/c", /w\s*\/?\s*\(?c/i],
   ] as const;
   const found = named.find(([, words]) => words.test(text))?.[0];
-  return found ?? issue("en206-quantity-unknown", { value: text });
+  return found ?? issue("en206-quantity-unknown", { value: quoted(text) });
 }
 
 /**
@@ -44,9 +45,9 @@ export function singleResultLimits(
   limits: SpecLimits,
   german = false,
 ): SpecLimits | Issue {
-  const sound = soundLimits(limits);
-  if (isIssue(sound)) return sound;
-  const { low, high } = sound;
+  const wrong = unsoundLimits(limits);
+  if (wrong) return wrong;
+  const { low, high } = limits;
   const { below, above } = SINGLE_RESULT[quantity];
   const upper =
     high ??

@@ -1,6 +1,7 @@
 import type { AggregateSize } from "../../measure/aggregate-size";
-import { plausible, QUANTITIES } from "../../measure/plausible";
-import { Problem } from "../../measure/problem";
+import { quoted } from "../../measure/cell-value";
+import { at, isIssue, issue, type Issue } from "../../measure/issue";
+import { implausible, QUANTITIES } from "../../measure/plausible";
 import { exact } from "../../measure/rounding";
 import type { UnitSystem } from "../../measure/unit-system";
 import { ACI_211_1 } from "./aci-211-1";
@@ -34,48 +35,48 @@ export interface Concrete {
  * Specified total air content.
  *
  * @param source Name of the table; the first one held when absent.
- * @returns Air, % of the concrete; of a range the middle, of EN 206 the least.
- * @throws Problem `specified-air-source-unknown`, `exposure-not-in-table`, `size-not-in-table`,
- *   `argument-missing` with the argument's name in `where`, and those of `plausible`.
+ * @returns Air, % of the concrete; of a range the middle, of EN 206 the least. The issue
+ *   `specified-air-source-unknown`, `exposure-not-in-table`, `size-not-in-table`, `argument-missing`, or
+ *   one of `implausible`, in its place.
  */
 export function specifiedAir(
   { aggregate, exposure, strength }: Concrete,
   source: string | undefined,
   system: UnitSystem,
-): number {
+): number | Issue {
   const table = tableNamed(source);
+  if (isIssue(table)) return at("source", table);
   const row = airOfExposure(table, exposure);
-  const air = table.sizes ? row[columnOf(table, table.sizes, aggregate, row.length)]! : row[0]!;
+  if (isIssue(row)) return at("exposure", row);
+  const column = table.sizes ? columnOf(table, table.sizes, aggregate, row.length) : 0;
+  if (isIssue(column)) return at("aggregate", column);
+  const air = row[column]!;
   if (strength === undefined) return air;
-  plausible(strength, QUANTITIES.strength, system);
+  const wrong = at("strength", implausible(strength, QUANTITIES.strength, system));
+  if (wrong) return wrong;
   const lower = table.lower && strength > table.lower.above[system] ? table.lower.by : 0;
   return exact(air - lower);
 }
 
 const letters = (name: string) => name.toLowerCase().replace(/[^a-z0-9]/g, "");
 
-function tableNamed(source: string | undefined): SpecifiedAirTable {
+function tableNamed(source: string | undefined): SpecifiedAirTable | Issue {
   const named =
     source === undefined
       ? SPECIFIED_AIR_TABLES[0]
       : SPECIFIED_AIR_TABLES.find(({ name }) => letters(name) === letters(source));
   if (named) return named;
   const names = SPECIFIED_AIR_TABLES.map(({ name }) => name).join(", ");
-  throw new Problem("specified-air-source-unknown", {
-    where: "source",
-    value: source ?? "",
-    names,
-  });
+  return issue("specified-air-source-unknown", { value: quoted(source), names });
 }
 
-function airOfExposure(table: SpecifiedAirTable, exposure: string): readonly number[] {
+function airOfExposure(table: SpecifiedAirTable, exposure: string): readonly number[] | Issue {
   const exposures = Object.keys(table.air);
   const asked = letters(exposure);
   const named = exposures.find((name) => letters(name) === asked || lastWord(name) === asked);
   if (named) return table.air[named]!;
-  throw new Problem("exposure-not-in-table", {
-    where: "exposure",
-    value: exposure,
+  return issue("exposure-not-in-table", {
+    value: quoted(exposure),
     source: table.name,
     exposures: exposures.join(", "),
   });
@@ -91,13 +92,12 @@ function columnOf(
   sizes: readonly ListedSize[],
   aggregate: AggregateSize | undefined,
   columns: number,
-): number {
-  if (!aggregate) throw new Problem("argument-missing", { where: "aggregate" });
+): number | Issue {
+  if (!aggregate) return issue("argument-missing");
   const held = sizes.slice(0, columns);
   const column = held.findIndex((listed) => listed[aggregate.unit] === aggregate.size);
   if (column >= 0) return column;
-  throw new Problem("size-not-in-table", {
-    where: "aggregate",
+  return issue("size-not-in-table", {
     value: `${aggregate.size} ${aggregate.unit}`,
     source: table.name,
     sizes: held.map(({ written }) => written).join(", "),

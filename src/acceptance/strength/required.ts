@@ -1,5 +1,5 @@
-import { plausible, QUANTITIES } from "../../measure/plausible";
-import { Problem } from "../../measure/problem";
+import { at, isIssue, issue, unavailable, type Issue } from "../../measure/issue";
+import { implausible, QUANTITIES } from "../../measure/plausible";
 import type { UnitSystem } from "../../measure/unit-system";
 import { leastSingleTest } from "./criteria";
 
@@ -23,7 +23,8 @@ export const FEW_TESTS_TABLE = [
  * @param specified Specified strength f′c, psi or MPa.
  * @param deviation Standard deviation of the tests on record, in the same unit.
  * @param tests How many tests the deviation comes from; 15 at least.
- * @throws Problem `deviation-from-too-few`, `tests-not-whole`, and those of `plausible`.
+ * @returns In the same unit. The issue `deviation-from-too-few`, `tests-not-whole`, or one of
+ *   `implausible`, in its place.
  * @see ACI 318 and ACI 301, required average strength (trade articles quoting ACI).
  */
 export function requiredStrength(
@@ -31,10 +32,14 @@ export function requiredStrength(
   deviation: number,
   tests: number,
   system: UnitSystem,
-): number {
-  plausible(specified, QUANTITIES.strength, system);
-  plausible(deviation, QUANTITIES.strengthDeviation, system);
-  const s = deviation * fewTestsFactor(tests);
+): number | Issue {
+  const wrong =
+    at("specified", implausible(specified, QUANTITIES.strength, system)) ??
+    at("deviation", implausible(deviation, QUANTITIES.strengthDeviation, system));
+  if (wrong) return wrong;
+  const factor = fewTestsFactor(tests);
+  if (isIssue(factor)) return at("tests", factor);
+  const s = deviation * factor;
   return Math.max(
     specified + FOR_MEAN_OF_THREE * s,
     leastSingleTest(specified, system) + FOR_SINGLE_TEST * s,
@@ -42,10 +47,10 @@ export function requiredStrength(
 }
 
 /** Factor on a standard deviation from a number of tests. */
-export function fewTestsFactor(tests: number): number {
-  if (!Number.isInteger(tests)) throw new Problem("tests-not-whole", { value: tests });
+export function fewTestsFactor(tests: number): number | Issue {
+  if (!Number.isInteger(tests)) return issue("tests-not-whole", { value: tests });
   const least = FEW_TESTS_TABLE[0].tests;
-  if (tests < least) throw new Problem("deviation-from-too-few", { tests, least }, true);
+  if (tests < least) return unavailable("deviation-from-too-few", { tests, least });
   const upper = FEW_TESTS_TABLE.findIndex((row) => row.tests >= tests);
   if (upper < 0) return 1;
   const above = FEW_TESTS_TABLE[upper]!;

@@ -1,9 +1,9 @@
+import { isIssue } from "../../measure/issue";
 import { exact } from "../../measure/rounding";
 import {
   alcoholCorrection,
   CORRECTION_TABLE,
   LEAST_CORRECTED,
-  TABLE_END,
   type AlcoholAmount,
 } from "../../methods/volumetric-air/alcohol-correction";
 import { GRADUATION } from "../../methods/volumetric-air/meter-reading";
@@ -53,11 +53,13 @@ export const unitMistaken: Slip = {
     const { alcohol } = row;
     if (!alcohol) return [];
     const { amount, unit } = alcohol;
-    const others = UNITS.filter((other) => other !== unit && amount <= TABLE_END[other]);
-    return others.map((other) => {
-      const { subtract } = alcoholCorrection({ amount, unit: other });
-      const values = { amount, unit, other, subtracted: subtract };
-      return { air: reportedFrom(row, { subtracted: subtract }), values };
+    return UNITS.filter((other) => other !== unit).flatMap((other) => {
+      const correction = alcoholCorrection({ amount, unit: other });
+      if (isIssue(correction)) return [];
+      const subtracted = correction.subtract;
+      return [
+        { air: reportedFrom(row, { subtracted }), values: { amount, unit, other, subtracted } },
+      ];
     });
   },
 };

@@ -1,3 +1,4 @@
+import { isIssue } from "../../measure/issue";
 import { QUANTITIES } from "../../measure/plausible";
 import { systemOf } from "../../measure/system-of-value";
 import {
@@ -33,7 +34,7 @@ export const evaporationHigh = testRule({
     if (!system) return undefined;
     const weather = { concrete: concrete.value, air: air.value, humidity, wind: wind.value };
     const rate = evaporation(weather, system);
-    if (rate < TAKE_CARE_FROM[system]) return undefined;
+    if (isIssue(rate) || rate < TAKE_CARE_FROM[system]) return undefined;
     const values = { rate: rate.toFixed(2), from: TAKE_CARE_FROM[system], unit: UNITS[system] };
     return { field: "wind", values };
   },

@@ -1,3 +1,4 @@
+import { isIssue } from "../../measure/issue";
 import { canBe, QUANTITIES } from "../../measure/plausible";
 import { exact } from "../../measure/rounding";
 import { isPorousAggregate } from "../../methods/air-method/porous-aggregate";
@@ -58,9 +59,10 @@ function likelyWrong(apart: number, relativeYield: number) {
 function airFromDensity(values: FieldValues): number | undefined {
   const { gravimetricAir: given, density, theoreticalDensity: theoretical } = values;
   if (given !== undefined) return given;
-  if (density === undefined || theoretical === undefined || density > theoretical) return undefined;
+  if (density === undefined || theoretical === undefined) return undefined;
   const system = (["us", "si"] as const).find((system) =>
     [density, theoretical].every((value) => canBe(value, QUANTITIES.density, system)),
   );
-  return system && gravimetricAir(theoretical, density, system);
+  const air = system && gravimetricAir(theoretical, density, system);
+  return isIssue(air) ? undefined : air;
 }

@@ -1,6 +1,6 @@
-import { cellValueFrom, isCellError, type CellValue } from "../../measure/cell-value";
+import { isBlank, isCellError, quoted, type CellValue } from "../../measure/cell-value";
+import { at, issue, type Issue } from "../../measure/issue";
 import { numberFromCell } from "../../measure/number-from-cell";
-import { Problem } from "../../measure/problem";
 import { textFromCell } from "../../measure/words-from-cell";
 
 /** How one argument of a worksheet function is read, cell by cell. */
@@ -14,23 +14,23 @@ export interface Argument<T> {
   readonly neededInRange?: boolean;
   /** What a blank stands for, where the argument may be left out. */
   readonly otherwise?: T;
-  /** The value; `undefined` for a blank. Throws a Problem for what cannot be read. */
-  readonly read: (cell: CellValue) => T;
+  /** The value in a cell that is not blank, or why it cannot be read. */
+  readonly read: (cell: CellValue) => T | undefined | Issue;
 }
+
+/** The values that a calculation gets from its arguments. */
+export type ReadValues<A extends readonly Argument<unknown>[]> = {
+  [I in keyof A]: A[I] extends Argument<infer T> ? T : never;
+};
 
 /** A number that must be given. */
 export function number(name: string): Argument<number> {
-  return { name, optional: false, setting: false, read: (cell) => numberFromCell(cell) as number };
+  return { name, optional: false, setting: false, read: numberFromCell };
 }
 
 /** A text that must be given; a number is taken as its digits. */
 export function text(name: string): Argument<string> {
-  return {
-    name,
-    optional: false,
-    setting: false,
-    read: textFromCell as (cell: CellValue) => string,
-  };
+  return { name, optional: false, setting: false, read: textFromCell };
 }
 
 /** A cell value as it stands, for an argument that is read together with another. */
@@ -48,16 +48,16 @@ export function setting<T>(argument: Argument<T>): Argument<T | undefined> {
   return { ...argument, optional: true, setting: true };
 }
 
-function cellWithoutError(value: CellValue): CellValue {
-  if (isCellError(value)) throw new Problem("cell-error", { value: value.error });
-  return value;
+/**
+ * Reads one cell for an argument. An issue has the argument's name as its place: `argument-missing` for a
+ * blank that cannot be left out, or one of the argument's own reading.
+ */
+export function readArgument<T>(argument: Argument<T>, cell: CellValue): T | undefined | Issue {
+  if (!isBlank(cell)) return at(argument.name, argument.read(cell));
+  if (argument.optional) return argument.otherwise;
+  return at(argument.name, issue("argument-missing"));
 }
 
-/** What the host handed over for an argument, as a table of cell values; a blank when left out. */
-export function tableOf(given: unknown): CellValue[][] {
-  if (!Array.isArray(given)) return [[cellValueFrom(given)]];
-  const rows = given as unknown[][];
-  return rows.length > 0 && (rows[0]?.length ?? 0) > 0
-    ? rows.map((row) => row.map(cellValueFrom))
-    : [[null]];
+function cellWithoutError(value: CellValue): CellValue | Issue {
+  return isCellError(value) ? issue("cell-error", { value: quoted(value) }) : value;
 }

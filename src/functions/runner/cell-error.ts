@@ -1,20 +1,31 @@
-import { Problem } from "../../measure/problem";
-import { issueSentence } from "../../measure/issue";
+import { isIssue, issue, issueSentence, type Issue } from "../../measure/issue";
 
-/** The cell error for a problem: #N/A for a result that is not there, else #VALUE!, with the sentence. */
-export function cellErrorFor(problem: unknown, where = ""): CustomFunctions.Error {
-  if (!(problem instanceof Problem)) throw problem;
-  const code = problem.unavailable
+/** What a worksheet function puts into one cell. */
+export type CellResult = number | string | boolean;
+
+/** The cell error for an issue: #N/A for a result that is not there, else #VALUE!, with the sentence. */
+export function cellErrorFor(issue: Issue): CustomFunctions.Error {
+  const code = issue.unavailable
     ? CustomFunctions.ErrorCode.notAvailable
     : CustomFunctions.ErrorCode.invalidValue;
-  return new CustomFunctions.Error(code, issueSentence(problem.issue, problem.place || where));
+  return new CustomFunctions.Error(code, issueSentence(issue));
 }
 
-/** The result of a calculation for one cell, or the error that the cell shows instead. */
-export function cellOrError<T>(compute: () => T): T | CustomFunctions.Error {
-  try {
-    return compute();
-  } catch (problem) {
-    return cellErrorFor(problem);
-  }
+/** A result on its way into a cell: an issue becomes an error, and no number leaves that a cell cannot hold. */
+export function shownInCell(result: CellResult | Issue): CellResult | CustomFunctions.Error {
+  if (typeof result !== "number") return isIssue(result) ? cellErrorFor(result) : result;
+  return Number.isFinite(result) ? result + 0 : cellErrorFor(issue("result-beyond-a-cell"));
+}
+
+/** The same result; an issue is the failure of the whole function. */
+export function orThrow<T>(result: T | Issue): T {
+  if (isIssue(result)) throw cellErrorFor(result);
+  return result;
+}
+
+/** The cells of a result; an error in the only cell is the failure of the whole function. */
+export function withoutLoneError(cells: unknown[][]): any[][] {
+  const [only] = cells[0]!;
+  if (cells.length === 1 && only instanceof CustomFunctions.Error) throw only;
+  return cells;
 }

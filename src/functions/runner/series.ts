@@ -1,43 +1,36 @@
 import type { CellValue } from "../../measure/cell-value";
-import { Problem } from "../../measure/problem";
-import { tableOf } from "./argument";
+import { at, issue, type Issue } from "../../measure/issue";
+import { CellTable } from "./cell-table";
 
-/**
- * The rows of a table that stand for one series each, and the series they share.
- *
- * A column beside a column is one series; a row above a table of rows is shared by all of them; a
- * column beside a table of columns likewise.
- *
- * @throws Problem `sizes-differ`.
- */
-export function pairedSeries(
-  sharedGiven: unknown,
-  seriesGiven: unknown,
-  names: readonly [string, string],
-): { pairs: (readonly [CellValue, CellValue])[][]; down: boolean } {
-  const shared = tableOf(sharedGiven);
-  const series = tableOf(seriesGiven);
-  // Columns are laid on their side, so that each series is a row from here on.
-  const down = shared[0]!.length === 1 && shared.length > 1;
-  const [along, each] = down ? [turned(shared), turned(series)] : [shared, series];
-  const fits =
-    along[0]!.length === each[0]!.length && (along.length === 1 || along.length === each.length);
-  if (!fits) {
-    throw new Problem("sizes-differ", {
-      where: names[1],
-      rows: series.length,
-      columns: series[0]!.length,
-      otherRows: shared.length,
-      otherColumns: shared[0]!.length,
-    });
-  }
-  const pairs = each.map((row, i) => {
-    const beside = along.length === 1 ? along[0]! : along[i]!;
-    return row.map((value, j) => [beside[j]!, value] as const);
-  });
-  return { pairs, down };
+/** The cells of one series, down a column or along a row. */
+export interface Series {
+  readonly cells: readonly CellValue[];
+  /** Lays rows of cells, one for each cell of the series, beside it; along a row they lie on their side. */
+  readonly beside: <T>(rows: readonly (readonly T[])[]) => T[][];
 }
 
-function turned<T>(table: readonly (readonly T[])[]): T[][] {
+/**
+ * Takes an argument as one series.
+ *
+ * @param name Name of the argument.
+ * @returns The series; the issue `one-series-needed` for several rows and columns, or `whole-column`.
+ */
+export function seriesFrom(given: unknown, name: string): Series | Issue {
+  const table = new CellTable(given);
+  const { rows, columns } = table;
+  const several = rows > 1 && columns > 1;
+  const wrong =
+    table.tooLong() ?? (several ? issue("one-series-needed", { rows, columns }) : undefined);
+  if (wrong) return at(name, wrong);
+  const beside = columns > 1 ? turned : copied;
+  return { cells: table.values().flat(), beside };
+}
+
+function copied<T>(rows: readonly (readonly T[])[]): T[][] {
+  return rows.map((row) => [...row]);
+}
+
+/** The rows of a table as its columns. */
+export function turned<T>(table: readonly (readonly T[])[]): T[][] {
   return table[0]!.map((_, column) => table.map((row) => row[column]!));
 }

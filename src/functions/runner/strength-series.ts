@@ -1,12 +1,12 @@
 import { isBlank, type CellValue } from "../../measure/cell-value";
+import { at, isIssue, issue, unavailable, type Issue } from "../../measure/issue";
 import { numberFromCell } from "../../measure/number-from-cell";
-import { plausible, QUANTITIES } from "../../measure/plausible";
-import { Problem } from "../../measure/problem";
+import { implausible, QUANTITIES } from "../../measure/plausible";
 import type { UnitSystem } from "../../measure/unit-system";
-import { tableOf } from "./argument";
-import { cellErrorFor, cellOrError } from "./cell-error";
-import { inArgument } from "./lift";
-import { lineOfCells } from "./line-of-cells";
+import { readArgument } from "./argument";
+import { shownInCell } from "./cell-error";
+import { CellTable } from "./cell-table";
+import { seriesFrom } from "./series";
 import { units } from "./units-argument";
 
 /** Strength tests as they stand in a sheet. */
@@ -22,51 +22,61 @@ export interface StrengthSeries {
 /**
  * Reads a column or row of strength tests with the strength specified for them.
  *
- * @throws Problem `results-not-a-series`, `specified-not-one`, `argument-missing`, `system-unknown`,
- *   and what reading the specified strength throws.
+ * @returns The tests. The issue `one-series-needed`, `specified-not-one`, `argument-missing`,
+ *   `system-unknown`, or one of reading the specified strength.
  */
 export function strengthSeries(
   results: unknown,
-  specified: unknown,
+  specifiedGiven: unknown,
   unitsGiven: unknown,
-): StrengthSeries {
-  const unitsCell = tableOf(unitsGiven)[0]![0]!;
-  const system = isBlank(unitsCell)
-    ? units.otherwise!
-    : inArgument("units", () => units.read(unitsCell));
-  const strength = (cell: CellValue) =>
-    plausible(numberFromCell(cell)!, QUANTITIES.strength, system);
-  const line = lineOfCells(results, "results");
-  const tests = line.cells
-    .filter((cell) => !isBlank(cell))
-    .map((cell) => cellOrError(() => inArgument("results", () => strength(cell))));
+): StrengthSeries | Issue {
+  const series = seriesFrom(results, "results");
+  if (isIssue(series)) return series;
+  const system = at("units", systemFrom(new CellTable(unitsGiven)));
+  if (isIssue(system)) return system;
+  const specified = at("specified", specifiedFrom(new CellTable(specifiedGiven), system));
+  if (isIssue(specified)) return specified;
+  const read = series.cells.map((cell) => at("results", strength(cell, system)));
+  const made = read.filter((result) => result !== undefined);
   return {
-    tests: tests.map((test) => (typeof test === "number" ? test : undefined)),
-    specified: inArgument("specified", () => strength(theOne(specified))),
+    tests: made.map((test) => (isIssue(test) ? undefined : test)),
+    specified,
     system,
     beside: (said) => {
-      let test = -1;
-      return line.beside(
-        line.cells.map((cell) => {
-          if (isBlank(cell)) return "";
-          test += 1;
-          return typeof tests[test] === "number" ? (said[test] ?? meanUnknown()) : tests[test];
+      let next = 0;
+      return series.beside(
+        read.map((result) => {
+          if (result === undefined) return [""];
+          const verdict = said[next++] ?? unavailable("mean-takes-in-unreadable");
+          return [shownInCell(isIssue(result) ? result : verdict)];
         }),
       );
     },
   };
 }
 
-function meanUnknown(): CustomFunctions.Error {
-  return cellErrorFor(new Problem("mean-takes-in-unreadable", {}, true));
+function strength(cell: CellValue, system: UnitSystem): number | undefined | Issue {
+  const read = numberFromCell(cell);
+  if (read === undefined || isIssue(read)) return read;
+  return implausible(read, QUANTITIES.strength, system) ?? read;
 }
 
-/** The single value of an argument that may be repeated down a column. */
-function theOne(given: unknown): CellValue {
-  const [first, ...others] = tableOf(given)
-    .flat()
-    .filter((cell) => !isBlank(cell));
-  if (first === undefined) throw new Problem("argument-missing");
-  if (others.some((cell) => cell !== first)) throw new Problem("specified-not-one");
-  return first;
+function systemFrom(table: CellTable): UnitSystem | Issue {
+  const given = differentCells(table);
+  if (isIssue(given)) return given;
+  if (given.length > 1) return issue("one-value-needed", { cells: table.rows * table.columns });
+  return readArgument(units, given[0] ?? null)!;
+}
+
+function specifiedFrom(table: CellTable, system: UnitSystem): number | Issue {
+  const given = differentCells(table);
+  if (isIssue(given)) return given;
+  if (given.length > 1) return issue("specified-not-one");
+  return strength(given[0] ?? null, system) ?? issue("argument-missing");
+}
+
+/** The values of an argument that may be repeated down a column, each once. */
+function differentCells(table: CellTable): readonly CellValue[] | Issue {
+  const cells = () => table.values().flat();
+  return table.tooLong() ?? [...new Set(cells().filter((cell) => !isBlank(cell)))];
 }

@@ -3,32 +3,32 @@ import type { Words } from "../sentence";
 /** Sentences about results against a specification, agreement and control charts. */
 export const acceptanceMessages = {
   "precision-method-unknown": ({ value, methods }: Words<"value" | "methods">) =>
-    `No precision is on file for “${value}”. Use one of ${methods}, or give the deviation yourself.`,
+    `no precision is on file for “${value}”. Use one of ${methods}, or give the deviation yourself.`,
   "precision-not-established": ({ method }: Words<"method">) =>
-    `No precision is established for one operator by ${method}. Give "several" for the operators.`,
+    `no precision is established for one operator by ${method}. Give "several" for the operators.`,
   "value-not-in-unit": ({ value, unit, method }: Words<"value" | "unit" | "method">) =>
     `${value} ${unit} cannot be a result by ${method}. Look at the number and its unit; SI units have the method number with an M, such as C138M.`,
   "operators-unknown": ({ value }: Words<"value">) =>
     `“${value}” does not say who made the tests. Type "one" for one operator or "several".`,
   "tolerance-negative": ({ value }: Words<"value">) =>
-    `A tolerance of ${value} cannot be. Give how far a result may lie from the target, without a sign.`,
+    `a tolerance of ${value} cannot be. Give how far a result may lie from the target, without a sign.`,
   "limits-missing": "No limit is given. Give a low limit, a high limit, or both.",
   "limits-the-wrong-way-round": ({ low, high }: Words<"low" | "high">) =>
     `The low limit, ${low}, lies above the high limit, ${high}. Look at both.`,
   "places-not-whole": ({ value }: Words<"value">) =>
     `${value} is not a number of decimal places. Give 0, 1, 2 …, or leave it out to compare the number as it is.`,
   "risk-out-of-range": ({ value }: Words<"value">) =>
-    `A risk of ${value} cannot be held. Give a chance above 0 and at most 0.5, such as 0.05.`,
+    `a risk of ${value} cannot be held. Give a chance above 0 and at most 0.5, such as 0.05.`,
   "guard-leaves-nothing": ({ risk }: Words<"risk">) =>
     `No result can hold a risk of ${risk}: the limits are too near to each other for the deviation of the test. Accept a greater risk or use a more precise method.`,
   "deviation-not-above-zero": ({ value }: Words<"value">) =>
     `${value} is not a standard deviation. Give a number above 0 in the unit of the result.`,
   "lambda-out-of-range": ({ value }: Words<"value">) =>
-    `A weight lambda of ${value} cannot be. Give a number above 0 and at most 1; 0.2 to 0.3 is usual.`,
+    `a weight of ${value} cannot be. Give a number above 0 and at most 1; 0.2 to 0.3 is usual.`,
   "allowance-negative": ({ value }: Words<"value">) =>
-    `An allowance k of ${value} cannot be. Give half the shift that matters, in the unit of the values.`,
+    `an allowance of ${value} cannot be. Give half the shift that matters, in the unit of the values.`,
   "decision-not-above-zero": ({ value }: Words<"value">) =>
-    `${value} is not a decision value h. Give a number above 0 in the unit of the values.`,
+    `${value} is not a decision value. Give a number above 0 in the unit of the values.`,
   "chart-limits-needed":
     "lower limit, mean and upper limit are needed, in rising order, as CHART.LIMITS gives them.",
   "one-column-needed": ({ columns }: Words<"columns">) =>

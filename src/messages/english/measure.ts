@@ -10,6 +10,8 @@ export const measureMessages = {
     `the cell holds the error ${value}. Correct that cell first.`,
   "step-not-positive": ({ value }: Words<"value">) =>
     `${value} is not a step. Give a number above 0, or 0 for no rounding.`,
+  "result-beyond-a-cell":
+    "The result is larger than a cell can hold. Look for a number that is far too large or too small.",
   "argument-missing": "nothing is given. Point to a cell that holds a value.",
   "blank-among-others":
     "the cell is blank, and a blank is not a zero. Enter the amount, or 0 if there was none.",

@@ -24,12 +24,10 @@ export const neighbouringTestsMessages = {
     otherUnit,
   }: Words<"quantity" | "value" | "unit" | "low" | "high" | "other" | "otherUnit">) =>
     `${quantity} of ${value} ${unit} cannot be: it lies from ${low} to ${high} ${unit}. Look at the value again, and give "${other}" as units if it is in ${otherUnit}.`,
-  "not-above-zero": ({ name, value }: Words<"name" | "value">) =>
-    `${name}: ${value} cannot be. Give a number above 0.`,
-  "below-zero": ({ name, value }: Words<"name" | "value">) =>
-    `${name}: ${value} cannot be. Give 0 or more.`,
-  "not-a-percentage": ({ name, value }: Words<"name" | "value">) =>
-    `${name}: ${value} cannot be. Give a percentage from 0 to 100.`,
+  "not-above-zero": ({ value }: Words<"value">) => `${value} cannot be. Give a number above 0.`,
+  "below-zero": ({ value }: Words<"value">) => `${value} cannot be. Give 0 or more.`,
+  "not-a-percentage": ({ value }: Words<"value">) =>
+    `${value} cannot be. Give a percentage from 0 to 100.`,
   "size-looks-like-date": ({ value }: Words<"value">) =>
     `${value} is the number of a date; Excel makes a date out of 3/4. Write the size as 0.75, or as a text: 3/4 in.`,
 
@@ -72,7 +70,7 @@ export const neighbouringTestsMessages = {
   "mean-takes-in-unreadable":
     "The mean of three takes in a result that cannot be read. Correct that result first.",
   "deviation-from-too-few": ({ tests, least }: Words<"tests" | "least">) =>
-    `A standard deviation from so few tests (${tests}) is not enough; at least ${least} are needed. Use the increase that the code gives for a mix without a record.`,
+    `a standard deviation from so few tests (${tests}) is not enough; at least ${least} are needed. Use the increase that the code gives for a mix without a record.`,
   "tests-not-whole": ({ value }: Words<"value">) =>
     `${value} is not a number of tests. Give a whole number.`,
   "cylinders-not-pairs-or-triples": ({ columns }: Words<"columns">) =>
@@ -122,7 +120,7 @@ export const neighbouringTestsMessages = {
   "cup-out-of-tolerance": ({ percent, low, high }: Words<"percent" | "low" | "high">) =>
     `the calibrated cup holds ${percent} % of the bowl; ${low} to ${high} % are allowed. Each cup is counted as 1.00 %: standardise it again.`,
   "humidity-as-share": ({ value, percent }: Words<"value" | "percent">) =>
-    `A humidity of ${value} looks like ${percent} % in a cell with a percentage format. Type ${percent} into a cell with a number format.`,
+    `a humidity of ${value} looks like ${percent} % in a cell with a percentage format. Type ${percent} into a cell with a number format.`,
   "evaporation-high": ({ rate, unit, from }: Words<"rate" | "unit" | "from">) =>
     `${rate} ${unit} of water evaporate, and care is due from ${from} ${unit} on. Shade, screen or fog the concrete, and begin curing at once.`,
   "pressure-check-due": ({ factor, from }: Words<"factor" | "from">) =>

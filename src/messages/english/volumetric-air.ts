@@ -3,21 +3,21 @@ import type { Words } from "../sentence";
 /** Sentences about the volumetric air method. */
 export const volumetricAirMessages = {
   "reading-negative": ({ value }: Words<"value">) =>
-    `A meter reading of ${value} % cannot be; the scale begins at 0. Look at the record again.`,
+    `a meter reading of ${value} % cannot be; the scale begins at 0. Look at the record again.`,
   "reading-beyond-scale": ({ value, end }: Words<"value" | "end">) =>
-    `A meter reading of ${value} % is beyond the ${end} % that the neck scale is sure to reach. Add calibrated cups of water until the level is on the scale, and give the cups separately.`,
+    `a meter reading of ${value} % is beyond the ${end} % that the neck scale is sure to reach. Add calibrated cups of water until the level is on the scale, and give the cups separately.`,
   "reading-off-grid": ({ value, below, above }: Words<"value" | "below" | "above">) =>
-    `A meter reading of ${value} % is not on the quarter-percent grid. Readings are taken to the nearest 0.25 %: ${below} or ${above}.`,
+    `a meter reading of ${value} % is not on the quarter-percent grid. Readings are taken to the nearest 0.25 %: ${below} or ${above}.`,
   "reading-as-share": ({ value, percent }: Words<"value" | "percent">) =>
-    `A meter reading of ${value} looks like ${percent} % in a cell with a percentage format. Type ${percent} into a cell with a number format.`,
+    `a meter reading of ${value} looks like ${percent} % in a cell with a percentage format. Type ${percent} into a cell with a number format.`,
   "cups-negative": ({ value }: Words<"value">) =>
     `${value} calibrated cups cannot be. Give the number of cups added, or 0.`,
   "cups-not-whole-number": ({ value }: Words<"value">) =>
     `${value} is not a whole number of calibrated cups. Only full cups count, each 1.00 %.`,
   "alcohol-negative": ({ value }: Words<"value">) =>
-    `An alcohol amount of ${value} cannot be. Give the amount added, or 0.`,
+    `an amount of alcohol of ${value} cannot be. Give the amount added, or 0.`,
   "alcohol-beyond-table": ({ end, unit, value }: Words<"end" | "unit" | "value">) =>
-    `The correction table ends at ${end} ${unit}, and ${value} ${unit} lies beyond it, so no correction can be given. Look at the amount and its unit again.`,
+    `the correction table ends at ${end} ${unit}, and ${value} ${unit} lies beyond it, so no correction can be given. Look at the amount and its unit again.`,
   "air-below-zero": ({ air, reading, subtract }: Words<"air" | "reading" | "subtract">) =>
     `The air content comes out at ${air} %, below zero: reading ${reading} % less ${subtract} % for the alcohol. Look at the reading and the alcohol again.`,
   "second-reading-needed":

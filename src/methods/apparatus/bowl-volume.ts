@@ -1,5 +1,6 @@
-import { aboveZero } from "../../measure/bounds";
-import { plausible, QUANTITIES } from "../../measure/plausible";
+import { notAboveZero } from "../../measure/bounds";
+import { isIssue, type Issue } from "../../measure/issue";
+import { implausible, QUANTITIES } from "../../measure/plausible";
 import type { UnitSystem } from "../../measure/unit-system";
 import { waterDensity } from "../water-density/water-density";
 
@@ -8,12 +9,18 @@ import { waterDensity } from "../water-density/water-density";
  *
  * @param waterMass lb or kg.
  * @param temperature Of the water, °F or °C.
- * @returns ft³ or L.
- * @throws Problem `not-above-zero` and those of `plausible`.
+ * @returns ft³ or L. The issue `not-above-zero`, or one of `waterDensity` and `implausible`.
  * @see ASTM C29, calibration of the measure (common practice).
  */
-export function bowlVolume(waterMass: number, temperature: number, system: UnitSystem): number {
-  aboveZero(waterMass, "mass of water");
-  const volume = waterMass / waterDensity(temperature, system);
-  return plausible(system === "si" ? volume * 1000 : volume, QUANTITIES.bowl, system);
+export function bowlVolume(
+  waterMass: number,
+  temperature: number,
+  system: UnitSystem,
+): number | Issue {
+  const wrong = notAboveZero(waterMass, "mass of water");
+  if (wrong) return wrong;
+  const density = waterDensity(temperature, system);
+  if (isIssue(density)) return density;
+  const volume = (waterMass / density) * (system === "si" ? 1000 : 1);
+  return implausible(volume, QUANTITIES.bowl, system) ?? volume;
 }

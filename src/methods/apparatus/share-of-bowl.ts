@@ -1,5 +1,5 @@
-import { aboveZero } from "../../measure/bounds";
-import { Problem } from "../../measure/problem";
+import { notAboveZero } from "../../measure/bounds";
+import { issue, type Issue } from "../../measure/issue";
 
 /** A cup or canister that is a smaller or larger % of its bowl was noted in another unit. */
 const CAN_BE = [0.1, 20] as const;
@@ -9,15 +9,15 @@ const CAN_BE = [0.1, 20] as const;
  *
  * @param cup Volume of the cup.
  * @param bowl Volume of the bowl, in the same unit.
- * @throws Problem `not-above-zero`, `cup-and-bowl-in-two-units`.
+ * @returns %; the issue `not-above-zero` or `cup-and-bowl-in-two-units`.
  * @see ASTM C173 apparatus (calibrated cup); Iowa DOT I.M. 318 (canister of a Type B meter).
  */
-export function shareOfBowl(cup: number, bowl: number): number {
-  aboveZero(cup, "cup volume");
-  aboveZero(bowl, "bowl volume");
+export function shareOfBowl(cup: number, bowl: number): number | Issue {
+  const wrong = notAboveZero(cup, "cup volume") ?? notAboveZero(bowl, "bowl volume");
+  if (wrong) return wrong;
   const percent = (cup / bowl) * 100;
   if (percent < CAN_BE[0] || percent > CAN_BE[1]) {
-    throw new Problem("cup-and-bowl-in-two-units", {
+    return issue("cup-and-bowl-in-two-units", {
       cup,
       bowl,
       percent: Number(percent.toPrecision(3)),

@@ -1,3 +1,4 @@
+import { notAboveZero } from "../../measure/bounds";
 import { at, issue, type Issue } from "../../measure/issue";
 import { exact } from "../../measure/rounding";
 
@@ -34,7 +35,7 @@ export function expectedDensity(reference: Reference, air: number): number | Iss
  *   would be below zero.
  */
 export function expectedAir(reference: Reference, density: number): number | Issue {
-  const wrong = wrongReference(reference) ?? wrongDensity("density", density);
+  const wrong = wrongReference(reference) ?? notAboveZero(density, "density");
   if (wrong) return wrong;
   const air = exact(100 - (density / reference.density) * (100 - reference.air));
   if (air >= 0) return air;
@@ -42,12 +43,7 @@ export function expectedAir(reference: Reference, density: number): number | Iss
 }
 
 function wrongReference({ density, air }: Reference): Issue | undefined {
-  return wrongDensity("reference density", density) ?? wrongAir("reference air", air);
-}
-
-function wrongDensity(place: string, density: number): Issue | undefined {
-  if (density > 0) return undefined;
-  return issue("not-above-zero", { name: place, value: density });
+  return notAboveZero(density, "reference density") ?? wrongAir("reference air", air);
 }
 
 function wrongAir(place: string, air: number): Issue | undefined {

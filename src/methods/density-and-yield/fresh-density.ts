@@ -1,6 +1,6 @@
-import { aboveZero, zeroOrMore } from "../../measure/bounds";
-import { plausible, QUANTITIES } from "../../measure/plausible";
-import { Problem } from "../../measure/problem";
+import { belowZero, notAboveZero } from "../../measure/bounds";
+import { issue, type Issue } from "../../measure/issue";
+import { implausible, QUANTITIES } from "../../measure/plausible";
 import { exact } from "../../measure/rounding";
 import type { UnitSystem } from "../../measure/unit-system";
 
@@ -20,15 +20,20 @@ export interface Weighing {
 /**
  * Density of the fresh concrete in the measure: net mass over volume.
  *
- * @returns lb/ft³ or kg/m³.
- * @throws Problem `full-not-heavier`, `not-above-zero`, `below-zero`, and those of `plausible`.
+ * @returns lb/ft³ or kg/m³. The issue `full-not-heavier`, `not-above-zero`, `below-zero`, or one of
+ *   `implausible`.
  * @see ASTM C138 / AASHTO T 121, density (common practice).
  */
-export function freshDensity({ full, empty, volume }: Weighing, system: UnitSystem): number {
-  zeroOrMore(empty, "mass of the empty measure");
-  aboveZero(volume, "volume of the measure");
-  if (full <= empty) throw new Problem("full-not-heavier", { full, empty });
+export function freshDensity(
+  { full, empty, volume }: Weighing,
+  system: UnitSystem,
+): number | Issue {
+  const wrong =
+    belowZero(empty, "mass of the empty measure") ?? notAboveZero(volume, "volume of the measure");
+  if (wrong) return wrong;
+  if (full <= empty) return issue("full-not-heavier", { full, empty });
   const net = exact(full - empty);
   const litres = system === "si" && volume >= LEAST_LITRES;
-  return plausible(litres ? (net * 1000) / volume : net / volume, QUANTITIES.density, system);
+  const density = litres ? (net * 1000) / volume : net / volume;
+  return implausible(density, QUANTITIES.density, system) ?? density;
 }

@@ -1,5 +1,5 @@
-import { aboveZero } from "../../measure/bounds";
-import { Problem } from "../../measure/problem";
+import { notAboveZero } from "../../measure/bounds";
+import { issue, type Issue } from "../../measure/issue";
 
 /** A batch that yields less or more than this share of its design was noted in two units. */
 const CAN_BE = [0.5, 2] as const;
@@ -9,15 +9,13 @@ const CAN_BE = [0.5, 2] as const;
  *
  * @param yielded Yield of the batch.
  * @param design Volume that it was designed for, in the same unit.
- * @throws Problem `not-above-zero`, `relative-yield-cannot-be`.
+ * @returns The share; the issue `not-above-zero` or `relative-yield-cannot-be`.
  * @see ASTM C138, relative yield (common practice).
  */
-export function relativeYield(yielded: number, design: number): number {
-  aboveZero(yielded, "yield");
-  aboveZero(design, "design volume");
+export function relativeYield(yielded: number, design: number): number | Issue {
+  const wrong = notAboveZero(yielded, "yield") ?? notAboveZero(design, "design volume");
+  if (wrong) return wrong;
   const relative = yielded / design;
-  if (relative < CAN_BE[0] || relative > CAN_BE[1]) {
-    throw new Problem("relative-yield-cannot-be", { yielded, design });
-  }
-  return relative;
+  const canBe = relative >= CAN_BE[0] && relative <= CAN_BE[1];
+  return canBe ? relative : issue("relative-yield-cannot-be", { yielded, design });
 }

@@ -1,5 +1,6 @@
-import { aboveZero } from "../../measure/bounds";
-import { plausible, QUANTITIES } from "../../measure/plausible";
+import { notAboveZero } from "../../measure/bounds";
+import type { Issue } from "../../measure/issue";
+import { implausible, QUANTITIES } from "../../measure/plausible";
 import type { UnitSystem } from "../../measure/unit-system";
 
 /**
@@ -7,16 +8,16 @@ import type { UnitSystem } from "../../measure/unit-system";
  *
  * @param mass Mass of the ingredients, lb or kg.
  * @param absoluteVolume Sum of their volumes without air, ft³ or m³.
- * @returns lb/ft³ or kg/m³.
- * @throws Problem `not-above-zero` and those of `plausible`.
+ * @returns lb/ft³ or kg/m³. The issue `not-above-zero` or one of `implausible`.
  * @see ASTM C138-17, theoretical density.
  */
 export function theoreticalDensity(
   mass: number,
   absoluteVolume: number,
   system: UnitSystem,
-): number {
-  aboveZero(mass, "mass");
-  aboveZero(absoluteVolume, "absolute volume");
-  return plausible(mass / absoluteVolume, QUANTITIES.density, system);
+): number | Issue {
+  const wrong = notAboveZero(mass, "mass") ?? notAboveZero(absoluteVolume, "absolute volume");
+  if (wrong) return wrong;
+  const density = mass / absoluteVolume;
+  return implausible(density, QUANTITIES.density, system) ?? density;
 }

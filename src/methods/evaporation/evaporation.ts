@@ -1,6 +1,6 @@
-import { percentage } from "../../measure/bounds";
-import { plausible, QUANTITIES } from "../../measure/plausible";
-import { Problem } from "../../measure/problem";
+import { notAPercentage } from "../../measure/bounds";
+import { at, issue, type Issue } from "../../measure/issue";
+import { implausible, QUANTITIES } from "../../measure/plausible";
 import { exact } from "../../measure/rounding";
 import type { UnitSystem } from "../../measure/unit-system";
 
@@ -41,17 +41,25 @@ export interface Weather {
  * Rate at which water evaporates from the surface of fresh concrete.
  *
  * @returns lb/ft²/h or kg/m²/h; 0 where the air is so moist and warm that nothing evaporates.
- * @throws Problem `not-a-percentage`, `humidity-as-share` and those of `plausible`.
+ *   The issue `not-a-percentage`, `humidity-as-share`, or one of `implausible`.
  * @see Menzel's equation in the two forms of Uno 1998, ACI Materials Journal 95-M34 (US from memory, SI from a page quoting the paper).
  */
-export function evaporation(weather: Weather, system: UnitSystem): number {
+export function evaporation(weather: Weather, system: UnitSystem): number | Issue {
   const { factor, zero, still } = CONSTANTS[system];
-  const concrete = plausible(weather.concrete, QUANTITIES.concreteTemperature, system);
-  const air = plausible(weather.air, QUANTITIES.airTemperature, system);
-  const wind = plausible(weather.wind, QUANTITIES.wind, system);
-  const percent = humidityFromShare(weather.humidity);
-  if (percent) throw new Problem("humidity-as-share", { value: weather.humidity, percent });
-  const moist = percentage(weather.humidity, "humidity") / 100;
+  const { concrete, air, humidity, wind } = weather;
+  const wrong =
+    at("concrete", implausible(concrete, QUANTITIES.concreteTemperature, system)) ??
+    at("air", implausible(air, QUANTITIES.airTemperature, system)) ??
+    at("wind", implausible(wind, QUANTITIES.wind, system)) ??
+    at("humidity", asShare(humidity)) ??
+    notAPercentage(humidity, "humidity");
+  if (wrong) return wrong;
+  const moist = humidity / 100;
   const drive = (concrete + zero) ** 2.5 - moist * (air + zero) ** 2.5;
   return Math.max(0, factor * drive * (wind + still) * 1e-6);
+}
+
+function asShare(humidity: number): Issue | undefined {
+  const percent = humidityFromShare(humidity);
+  return percent ? issue("humidity-as-share", { value: humidity, percent }) : undefined;
 }

@@ -1,6 +1,6 @@
-import { aboveZero } from "../../measure/bounds";
-import { plausible, QUANTITIES } from "../../measure/plausible";
-import { Problem } from "../../measure/problem";
+import { notAboveZero } from "../../measure/bounds";
+import { issue, type Issue } from "../../measure/issue";
+import { implausible, QUANTITIES } from "../../measure/plausible";
 import type { UnitSystem } from "../../measure/unit-system";
 
 /** Density of the water that the specimen hangs in, as the standard rounds it. */
@@ -18,16 +18,18 @@ export interface SpecimenMasses {
 /**
  * Oven-dry density of structural lightweight concrete, measured on a specimen.
  *
- * @returns lb/ft³ or kg/m³.
- * @throws Problem `not-above-zero`, `suspended-not-lighter`, `dried-over-saturated` and those of `plausible`.
+ * @returns lb/ft³ or kg/m³. The issue `not-above-zero`, `suspended-not-lighter`, `dried-over-saturated`, or
+ *   one of `implausible`.
  * @see ASTM C567, equations 1 and 2.
  */
-export function measuredOvenDryDensity(masses: SpecimenMasses, system: UnitSystem): number {
-  const { dried, saturated, suspended } = masses;
-  aboveZero(dried, "mass dried");
-  aboveZero(suspended, "mass in water");
-  if (dried > saturated) throw new Problem("dried-over-saturated", { dried, saturated });
-  if (suspended >= saturated) throw new Problem("suspended-not-lighter", { suspended, saturated });
+export function measuredOvenDryDensity(
+  { dried, saturated, suspended }: SpecimenMasses,
+  system: UnitSystem,
+): number | Issue {
+  const wrong = notAboveZero(dried, "mass dried") ?? notAboveZero(suspended, "mass in water");
+  if (wrong) return wrong;
+  if (dried > saturated) return issue("dried-over-saturated", { dried, saturated });
+  if (suspended >= saturated) return issue("suspended-not-lighter", { suspended, saturated });
   const density = (dried * WATER_OF_IMMERSION[system]) / (saturated - suspended);
-  return plausible(density, QUANTITIES.density, system);
+  return implausible(density, QUANTITIES.density, system) ?? density;
 }

@@ -1,5 +1,5 @@
-import { percentage } from "../../measure/bounds";
-import { Problem } from "../../measure/problem";
+import { notAPercentage } from "../../measure/bounds";
+import { issue, type Issue } from "../../measure/issue";
 import { exact } from "../../measure/rounding";
 
 /**
@@ -10,14 +10,13 @@ import { exact } from "../../measure/rounding";
  *
  * @param gauge Gauge reading, %.
  * @param factor Aggregate correction factor, %.
- * @returns Air, % of the concrete.
- * @throws Problem `not-a-percentage`, `pressure-air-below-zero`.
+ * @returns Air, % of the concrete. The issue `not-a-percentage` or `pressure-air-below-zero`.
  * @see ASTM C231 / AASHTO T 152, calculation.
  */
-export function pressureAir(gauge: number, factor: number): number {
-  const air = exact(
-    percentage(gauge, "gauge reading") - percentage(factor, "aggregate correction factor"),
-  );
-  if (air < 0) throw new Problem("pressure-air-below-zero", { gauge, factor });
-  return air;
+export function pressureAir(gauge: number, factor: number): number | Issue {
+  const wrong =
+    notAPercentage(gauge, "gauge reading") ?? notAPercentage(factor, "aggregate correction factor");
+  if (wrong) return wrong;
+  const air = exact(gauge - factor);
+  return air >= 0 ? air : issue("pressure-air-below-zero", { gauge, factor });
 }

@@ -1,5 +1,5 @@
-import { aboveZero, percentage, zeroOrMore } from "../../measure/bounds";
-import { Problem } from "../../measure/problem";
+import { belowZero, notAboveZero, notAPercentage } from "../../measure/bounds";
+import { issue, type Issue } from "../../measure/issue";
 
 /**
  * Air content of the full mixture from a test on the part that passes the sieve.
@@ -10,14 +10,15 @@ import { Problem } from "../../measure/problem";
  * @param sievedAir Air found in the sieved sample, %.
  * @param passing Volume of the ingredients that pass the sieve.
  * @param coarse Volume of the aggregate kept on the sieve.
- * @returns Air, % of the full mixture.
- * @throws Problem `not-a-percentage`, `not-above-zero`, `below-zero`.
+ * @returns Air, % of the full mixture. The issue `not-a-percentage`, `not-above-zero` or `below-zero`.
  * @see ASTM C231, air content of the full mixture (from memory, proved by algebra).
  */
-export function fullMixtureAir(sievedAir: number, passing: number, coarse: number): number {
-  percentage(sievedAir, "air of the sieved sample");
-  aboveZero(passing, "volume that passes the sieve");
-  zeroOrMore(coarse, "volume of coarse aggregate");
+export function fullMixtureAir(sievedAir: number, passing: number, coarse: number): number | Issue {
+  const wrong =
+    notAPercentage(sievedAir, "air of the sieved sample") ??
+    notAboveZero(passing, "volume that passes the sieve") ??
+    belowZero(coarse, "volume of coarse aggregate");
+  if (wrong) return wrong;
   return (100 * sievedAir * passing) / (100 * (passing + coarse) - sievedAir * coarse);
 }
 
@@ -27,14 +28,15 @@ export function fullMixtureAir(sievedAir: number, passing: number, coarse: numbe
  * @param sievedAir Air found in the sieved sample, %.
  * @param passing Volume of the ingredients that pass the sieve, without air.
  * @param mortar Volume of cement, water and fine aggregate among them, without air.
- * @returns Air, % of the mortar.
- * @throws Problem `not-a-percentage`, `not-above-zero`, `mortar-over-passing`.
+ * @returns Air, % of the mortar. The issue `not-a-percentage`, `not-above-zero` or `mortar-over-passing`.
  * @see ASTM C231, air content of the mortar fraction (from memory, proved by algebra).
  */
-export function mortarAir(sievedAir: number, passing: number, mortar: number): number {
-  percentage(sievedAir, "air of the sieved sample");
-  aboveZero(passing, "volume that passes the sieve");
-  aboveZero(mortar, "volume of mortar");
-  if (mortar > passing) throw new Problem("mortar-over-passing", { mortar, passing });
+export function mortarAir(sievedAir: number, passing: number, mortar: number): number | Issue {
+  const wrong =
+    notAPercentage(sievedAir, "air of the sieved sample") ??
+    notAboveZero(passing, "volume that passes the sieve") ??
+    notAboveZero(mortar, "volume of mortar");
+  if (wrong) return wrong;
+  if (mortar > passing) return issue("mortar-over-passing", { mortar, passing });
   return (100 * sievedAir * passing) / (100 * mortar + sievedAir * (passing - mortar));
 }

@@ -1,5 +1,5 @@
+import { issue, type Issue } from "../../measure/issue";
 import { exact } from "../../measure/rounding";
-import { Problem } from "../../measure/problem";
 
 /** Units in which the correction table lists alcohol. */
 export type AlcoholUnit = "pt" | "oz" | "L";
@@ -49,14 +49,14 @@ export interface AlcoholCorrection {
  * Between two rows the correction is interpolated in a straight line, in the column of the unit.
  *
  * @param alcohol Amount of alcohol added, 0 or more.
- * @returns % to subtract, and whether it lies between rows.
- * @throws Problem `alcohol-negative`, `alcohol-beyond-table`.
+ * @returns % to subtract, and whether it lies between rows. The issue `alcohol-negative` or
+ *   `alcohol-beyond-table` where there is no correction.
  * @see ASTM C173, Table 1.
  */
-export function alcoholCorrection({ amount, unit }: AlcoholAmount): AlcoholCorrection {
-  if (amount < 0) throw new Problem("alcohol-negative", { value: amount });
+export function alcoholCorrection({ amount, unit }: AlcoholAmount): AlcoholCorrection | Issue {
+  if (amount < 0) return issue("alcohol-negative", { value: amount });
   if (amount > TABLE_END[unit]) {
-    throw new Problem("alcohol-beyond-table", { value: amount, unit, end: TABLE_END[unit] });
+    return issue("alcohol-beyond-table", { value: amount, unit, end: TABLE_END[unit] });
   }
   if (amount < LEAST_CORRECTED[unit]) return { subtract: 0, interpolated: false };
   const upper = CORRECTION_TABLE.findIndex((row) => row[unit] >= amount);

@@ -1,16 +1,13 @@
-import { Problem } from "../../measure/problem";
+import { issue, type Issue } from "../../measure/issue";
 
 /** A calibrated cup holds this share of the bowl, % (from memory, ASTM C173 apparatus). */
 export const CUP_PERCENT = 1;
 
 /**
- * The % of air that the calibrated cups of water stand for.
- *
- * @param cups How many cups were added; whole, 0 or more.
- * @throws Problem `cups-negative`, `cups-not-whole-number`.
+ * What is wrong with a number of calibrated cups, which is whole, 0 or more: the issue `cups-negative` or
+ * `cups-not-whole-number`.
  */
-export function calibratedCups(cups: number): number {
-  if (cups < 0) throw new Problem("cups-negative", { value: cups });
-  if (!Number.isInteger(cups)) throw new Problem("cups-not-whole-number", { value: cups });
-  return cups * CUP_PERCENT;
+export function notACount(cups: number): Issue | undefined {
+  if (cups < 0) return issue("cups-negative", { value: cups });
+  return Number.isInteger(cups) ? undefined : issue("cups-not-whole-number", { value: cups });
 }

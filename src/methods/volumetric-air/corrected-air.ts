@@ -1,11 +1,13 @@
-import { exact, roundToStep } from "../../measure/rounding";
-import { Problem } from "../../measure/problem";
+import { at, issue, isIssue, type Issue } from "../../measure/issue";
+import { exact, notAStep, roundToStep } from "../../measure/rounding";
 import { alcoholCorrection, type AlcoholAmount } from "./alcohol-correction";
-import { calibratedCups } from "./calibrated-cups";
-import { meterReading } from "./meter-reading";
+import { CUP_PERCENT, notACount } from "./calibrated-cups";
+import { notAMeterReading } from "./meter-reading";
 
 /** Air is reported to the nearest quarter percent (from memory, ASTM C173 calculation). */
 export const REPORTING_STEP = 0.25;
+
+const NOTHING_SUBTRACTED = { subtract: 0, interpolated: false };
 
 /** What the result of one test is worked out from. */
 export interface AirInputs {
@@ -32,17 +34,25 @@ export interface CorrectedAir {
  *
  * @param inputs Reading in %, cups as a count (each is 1.00 % of the bowl), alcohol with its unit.
  * @param step Reporting step, %; 0 leaves the result unrounded.
- * @throws Problem for a reading, cup count or alcohol amount that cannot be, and `air-below-zero`.
+ * @returns The result with its steps; the issue of a reading, cups, alcohol or step that cannot be, in its
+ *   place, or `air-below-zero`.
  * @see ASTM C173, calculation (from memory).
  */
-export function correctedAir(inputs: AirInputs, step: number = REPORTING_STEP): CorrectedAir {
-  const reading = meterReading(inputs.reading);
-  const cups = calibratedCups(inputs.cups ?? 0);
-  const { subtract, interpolated } = inputs.alcohol
-    ? alcoholCorrection(inputs.alcohol)
-    : { subtract: 0, interpolated: false };
+export function correctedAir(
+  { reading, cups: count = 0, alcohol }: AirInputs,
+  step: number = REPORTING_STEP,
+): CorrectedAir | Issue {
+  const wrong =
+    at("reading", notAMeterReading(reading)) ??
+    at("cups", notACount(count)) ??
+    at("step", notAStep(step));
+  if (wrong) return wrong;
+  const correction = alcohol ? alcoholCorrection(alcohol) : NOTHING_SUBTRACTED;
+  if (isIssue(correction)) return at("alcohol", correction);
+  const { subtract, interpolated } = correction;
+  const cups = count * CUP_PERCENT;
   const unrounded = exact(reading - subtract + cups);
-  if (unrounded < 0) throw new Problem("air-below-zero", { reading, subtract, air: unrounded });
+  if (unrounded < 0) return issue("air-below-zero", { reading, subtract, air: unrounded });
   const air = roundToStep(unrounded, step);
   return { reading, subtracted: subtract, interpolated, cups, unrounded, air };
 }

@@ -1,5 +1,5 @@
+import { issue, type Issue } from "../../measure/issue";
 import { exact } from "../../measure/rounding";
-import { Problem } from "../../measure/problem";
 
 /** Readings are taken to the nearest quarter percent (meter maker's manual, 2019, describing C173). */
 export const GRADUATION = 0.25;
@@ -36,22 +36,16 @@ export function readingFromShare(value: number): number | undefined {
 }
 
 /**
- * Checks one meter reading.
+ * What is wrong with a meter reading, before any correction or cups: the issue `reading-negative`,
+ * `reading-beyond-scale`, `reading-off-grid` or `reading-as-share`.
  *
- * @param reading Meter reading in %, before any correction or cups.
- * @returns The same reading.
- * @throws Problem `reading-negative`, `reading-beyond-scale`, `reading-off-grid`,
- *   `reading-as-share`.
+ * @param reading Meter reading in %.
  */
-export function meterReading(reading: number): number {
-  if (reading < 0) throw new Problem("reading-negative", { value: reading });
-  if (reading > SCALE_END) {
-    throw new Problem("reading-beyond-scale", { value: reading, end: SCALE_END });
-  }
-  if (!onGraduation(reading)) {
-    const percent = readingFromShare(reading);
-    if (percent) throw new Problem("reading-as-share", { value: reading, percent });
-    throw new Problem("reading-off-grid", { value: reading, ...nearestGraduations(reading) });
-  }
-  return reading;
+export function notAMeterReading(reading: number): Issue | undefined {
+  if (reading < 0) return issue("reading-negative", { value: reading });
+  if (reading > SCALE_END) return issue("reading-beyond-scale", { value: reading, end: SCALE_END });
+  if (onGraduation(reading)) return undefined;
+  const percent = readingFromShare(reading);
+  if (percent) return issue("reading-as-share", { value: reading, percent });
+  return issue("reading-off-grid", { value: reading, ...nearestGraduations(reading) });
 }

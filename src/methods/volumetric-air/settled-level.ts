@@ -1,5 +1,5 @@
+import { issue, unavailable, type Issue } from "../../measure/issue";
 import { exact } from "../../measure/rounding";
-import { Problem } from "../../measure/problem";
 import { readingsAgree } from "./meter-reading";
 
 /** A level that changes no more than a graduation in this many minutes has settled. */
@@ -23,24 +23,22 @@ export interface LevelAtMinute {
  * every level recorded from then up to t lies within 0.25 % of it.
  *
  * @param levels Levels in the order of their minutes.
- * @returns The minute, 6 at most.
- * @throws Problem `minutes-out-of-order`, `minutes-negative`; `level-not-settled` when it is not
- *   settled by minute 6; `level-not-yet-known` when the record ends before that.
+ * @returns The minute, 6 at most. The issue `minutes-out-of-order` or `minutes-negative`;
+ *   `level-not-settled` when it is not settled by minute 6; `level-not-yet-known` when the record ends
+ *   before that.
  * @see The operating manual of a meter maker (2019), describing ASTM C173.
  */
-export function settledMinute(levels: readonly LevelAtMinute[]): number {
-  checkOrder(levels);
+export function settledMinute(levels: readonly LevelAtMinute[]): number | Issue {
+  const wrong = notInOrder(levels);
+  if (wrong) return wrong;
   const inTime = levels.filter(({ minute }) => minute <= SETTLE_WITHIN_MINUTES);
   for (const at of inTime) {
     if (hasSettled(inTime, at)) return at.minute;
   }
-  const last = levels.at(-1)?.minute;
-  const over = last !== undefined && last >= SETTLE_WITHIN_MINUTES;
-  throw new Problem(
-    over ? "level-not-settled" : "level-not-yet-known",
-    { minute: last ?? 0 },
-    true,
-  );
+  const last = levels.at(-1)?.minute ?? 0;
+  return last >= SETTLE_WITHIN_MINUTES
+    ? unavailable("level-not-settled")
+    : unavailable("level-not-yet-known", { minute: last });
 }
 
 function hasSettled(levels: readonly LevelAtMinute[], at: LevelAtMinute): boolean {
@@ -52,12 +50,13 @@ function hasSettled(levels: readonly LevelAtMinute[], at: LevelAtMinute): boolea
   );
 }
 
-function checkOrder(levels: readonly LevelAtMinute[]): void {
-  levels.forEach(({ minute }, i) => {
-    if (minute < 0) throw new Problem("minutes-negative", { value: minute });
-    const before = levels[i - 1];
-    if (before && minute <= before.minute) {
-      throw new Problem("minutes-out-of-order", { value: minute, before: before.minute });
+function notInOrder(levels: readonly LevelAtMinute[]): Issue | undefined {
+  for (const [i, { minute }] of levels.entries()) {
+    if (minute < 0) return issue("minutes-negative", { value: minute });
+    const before = levels[i - 1]?.minute;
+    if (before !== undefined && minute <= before) {
+      return issue("minutes-out-of-order", { value: minute, before });
     }
-  });
+  }
+  return undefined;
 }

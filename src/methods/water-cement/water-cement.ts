@@ -1,3 +1,4 @@
+import { belowZero, notAboveZero } from "../../measure/bounds";
 import { issue, type Issue } from "../../measure/issue";
 
 /** No concrete that can be placed lies outside (our own choice, to catch a slip of the unit). */
@@ -23,11 +24,11 @@ export interface WaterAndCement {
  */
 export function waterCementRatio(mix: WaterAndCement): number | Issue {
   const { batchWater, freeMoisture = 0, addedWater = 0, cementitious } = mix;
-  if (batchWater < 0) return issue("below-zero", { name: "batch water", value: batchWater });
-  if (addedWater < 0) return issue("below-zero", { name: "added water", value: addedWater });
-  if (!(cementitious > 0)) {
-    return issue("not-above-zero", { name: "cementitious", value: cementitious });
-  }
+  const wrong =
+    belowZero(batchWater, "batch water") ??
+    belowZero(addedWater, "added water") ??
+    notAboveZero(cementitious, "cementitious");
+  if (wrong) return wrong;
   const ratio = (batchWater + freeMoisture + addedWater) / cementitious;
   if (ratio >= CAN_BE[0] && ratio <= CAN_BE[1]) return ratio;
   return issue("water-cement-cannot-be", { ratio: Number(ratio.toPrecision(3)) });

@@ -10,12 +10,7 @@ export function typedNumber(
   decimal: DecimalMark,
 ): number | undefined {
   if (typed.trim() === "") return undefined;
-  try {
-    return numberFromText(typed, decimal);
-  } catch (problem) {
-    if (!(problem instanceof Problem)) throw problem;
-    throw new Problem(problem.id, { where, ...problem.values });
-  }
+  return Problem.unless(numberFromText(typed, decimal), where);
 }
 
 /** Limits as they are typed. @throws Problem `limits-crossed` and those of `typedNumber`. */

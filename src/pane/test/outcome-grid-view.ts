@@ -1,10 +1,10 @@
 import { READING_CHANGES, type GridCell, type GridRow } from "../../acceptance/outcome-grid";
 import type { WhatIf } from "../../acceptance/what-if";
+import { isIssue, issueSentence } from "../../measure/issue";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import { say } from "../../messages/pane-catalogue";
 import { badgeWord, shape } from "../kit/badge";
 import { element } from "../kit/element";
-import { problemSentence } from "../kit/problem-sentence";
 import { shownChange, shownPercent, typedText } from "../kit/shown-number";
 
 /** What the test would have given with other readings, cups and alcohol, coloured and worded. */
@@ -53,8 +53,8 @@ function rowName({ differs, steps, test }: GridRow, decimal: DecimalMark): strin
 }
 
 function outcomeCell({ outcome, turned, recorded }: GridCell, decimal: DecimalMark): HTMLElement {
-  if (!outcome.possible) {
-    const reason = problemSentence(outcome.problem);
+  if (isIssue(outcome)) {
+    const reason = issueSentence(outcome);
     return element(
       "td",
       { class: "cannot", title: reason },

@@ -66,10 +66,5 @@ export function testOfInputs(
 }
 
 function typedAlcohol(typed: string, decimal: DecimalMark) {
-  try {
-    return alcoholFromCell(typed, undefined, decimal);
-  } catch (problem) {
-    if (!(problem instanceof Problem)) throw problem;
-    throw new Problem(problem.id, { where: say("test-input-alcohol"), ...problem.values });
-  }
+  return Problem.unless(alcoholFromCell(typed, undefined, decimal), say("test-input-alcohol"));
 }

@@ -1,5 +1,6 @@
 import { whatIf } from "../../acceptance/what-if";
 import type { RowResult } from "../../fieldsheet/check-result";
+import { Problem } from "../../measure/problem";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import { say } from "../../messages/pane-catalogue";
 import { rowAt } from "../state/checked-area";
@@ -31,7 +32,7 @@ export function testView(store: PaneStore, commands: PaneCommands): HTMLElement 
       const read = testOfInputs(typed, decimal);
       const deviation = typedNumber(store.get().deviation, say("test-input-deviation"), decimal);
       if (!read) return;
-      const looked = whatIf(read.test, { deviation, check: read.check });
+      const looked = Problem.unless(whatIf(read.test, { deviation, check: read.check }));
       const row = rowUnderCursor(store.get());
       outcome.append(
         verdictView(looked, decimal, row === undefined || row.test === "valid"),

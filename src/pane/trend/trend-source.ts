@@ -3,7 +3,8 @@ import type { TrendGrouping, TrendTest } from "../../acceptance/trend";
 import { trendTestsOf } from "../../fieldsheet/trend-tests";
 import { blockAddress } from "../../hosts/cell-address";
 import type { CellPlace } from "../../hosts/sheet-host";
-import { isBlank, type CellValue } from "../../measure/cell-value";
+import type { CellValue } from "../../measure/cell-value";
+import { isIssue } from "../../measure/issue";
 import { numberFromCell, type DecimalMark } from "../../measure/number-from-cell";
 import { Problem } from "../../measure/problem";
 import { placeOf, type CheckedArea } from "../state/checked-area";
@@ -65,11 +66,6 @@ export function sourceOfColumn({ read, decimal }: ReadColumn, limits: SpecLimits
 }
 
 function numberIn(cell: CellValue, decimal: DecimalMark): number | "unreadable" | undefined {
-  if (isBlank(cell)) return undefined;
-  try {
-    return numberFromCell(cell, decimal);
-  } catch (problem) {
-    if (problem instanceof Problem) return "unreadable";
-    throw problem;
-  }
+  const number = numberFromCell(cell, decimal);
+  return isIssue(number) ? "unreadable" : number;
 }

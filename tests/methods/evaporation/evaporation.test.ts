@@ -4,6 +4,7 @@ import {
   TAKE_CARE_FROM,
   type Weather,
 } from "../../../src/methods/evaporation/evaporation";
+import { resultOf } from "../../check-values/result-of";
 
 const weather: fc.Arbitrary<Weather> = fc.record({
   concrete: fc.double({ min: 40, max: 110, noNaN: true }),
@@ -26,9 +27,9 @@ const KG_M2 = 0.45359237 / 0.3048 ** 2;
 test("where care is due, the SI form reads a little less than the US form", () => {
   fc.assert(
     fc.property(weather, (now) => {
-      const inUs = (evaporation(now, "us") as number) * KG_M2;
+      const inUs = resultOf(evaporation(now, "us")) * KG_M2;
       if (inUs < 0.5) return;
-      const inSi = evaporation(metric(now), "si") as number;
+      const inSi = resultOf(evaporation(metric(now), "si"));
       expect(inSi / inUs).toBeGreaterThan(0.94);
       expect(inSi / inUs).toBeLessThan(0.99);
     }),
@@ -38,10 +39,12 @@ test("where care is due, the SI form reads a little less than the US form", () =
 test("more wind never dries less, more moisture never dries more, and no rate is below 0", () => {
   fc.assert(
     fc.property(weather, (now) => {
-      const rate = evaporation(now, "us");
+      const rate = resultOf(evaporation(now, "us"));
       expect(rate).toBeGreaterThanOrEqual(0);
-      expect(evaporation({ ...now, wind: now.wind + 5 }, "us")).toBeGreaterThanOrEqual(rate);
-      expect(evaporation({ ...now, humidity: 100 }, "us")).toBeLessThanOrEqual(rate);
+      expect(resultOf(evaporation({ ...now, wind: now.wind + 5 }, "us"))).toBeGreaterThanOrEqual(
+        rate,
+      );
+      expect(resultOf(evaporation({ ...now, humidity: 100 }, "us"))).toBeLessThanOrEqual(rate);
     }),
   );
 });

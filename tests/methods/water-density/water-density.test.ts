@@ -1,5 +1,6 @@
 import { LB_FT3_PER_KG_M3 } from "../../../src/measure/conversion";
 import { waterDensity } from "../../../src/methods/water-density/water-density";
+import { resultOf } from "../../check-values/result-of";
 
 /** Kell 1975, °C to kg/m³; coefficients from memory. On the temperature scale of 1968. */
 function kell(t: number): number {
@@ -17,14 +18,14 @@ const everyHalfDegree = Array.from({ length: 81 }, (_, i) => i / 2);
 
 test("keeps within 0.005 kg/m³ of Kell 1975 from 0 to 40 °C (coefficients from memory)", () => {
   for (const t of everyHalfDegree) {
-    expect(Math.abs(waterDensity(t, "si") - kell(t))).toBeLessThan(0.005);
+    expect(Math.abs(resultOf(waterDensity(t, "si")) - kell(t))).toBeLessThan(0.005);
   }
 });
 
 test("is greatest near 3.98 °C (Tanaka et al. 2001: 999.97495 kg/m³ at 3.983 °C)", () => {
-  expect(waterDensity(3.983035, "si")).toBeCloseTo(999.97495, 9);
+  expect(resultOf(waterDensity(3.983035, "si"))).toBeCloseTo(999.97495, 9);
   for (const t of everyHalfDegree) {
-    expect(waterDensity(t, "si")).toBeLessThanOrEqual(999.97495);
+    expect(resultOf(waterDensity(t, "si"))).toBeLessThanOrEqual(999.97495);
   }
 });
 
@@ -32,6 +33,9 @@ test("gives one density in both systems (1 kg/m³ = 0.0624279606 lb/ft³, exact 
   expect(LB_FT3_PER_KG_M3).toBeCloseTo(0.0624279606, 10);
   for (const t of everyHalfDegree) {
     const fahrenheit = t * 1.8 + 32;
-    expect(waterDensity(fahrenheit, "us")).toBeCloseTo(waterDensity(t, "si") * 0.0624279606, 6);
+    expect(resultOf(waterDensity(fahrenheit, "us"))).toBeCloseTo(
+      resultOf(waterDensity(t, "si")) * 0.0624279606,
+      6,
+    );
   }
 });

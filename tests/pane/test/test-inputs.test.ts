@@ -6,6 +6,7 @@ import { say } from "../../../src/messages/pane-catalogue";
 import { inputsOfRow, NO_INPUTS, testOfInputs } from "../../../src/pane/test/test-inputs";
 import { turningPointSentence } from "../../../src/pane/test/turning-points-view";
 import { verdictSentences } from "../../../src/pane/test/verdict-view";
+import { resultOf } from "../../check-values/result-of";
 
 const TYPED = { ...NO_INPUTS, reading: "7.75", alcohol: "64 oz", low: "4.5", high: "7.5" };
 
@@ -45,7 +46,7 @@ test("what a row fills in gives the row's own result again, with either decimal 
   const [row] = result.rows;
   for (const decimal of [".", ","] as const) {
     const { test } = testOfInputs(inputsOfRow(row!, result, decimal), decimal)!;
-    expect(whatIf(test)).toMatchObject({ air: row!.air, verdict: row!.specification });
+    expect(resultOf(whatIf(test))).toMatchObject({ air: row!.air, verdict: row!.specification });
   }
 });
 
@@ -59,7 +60,7 @@ test.each([
   [{ alcohol: "48" }, "alcohol-has-no-unit", "Alcohol, as 48 oz"],
   [{ check: "7,25" }, "comma-is-unclear", "Check test, %"],
 ])("%j is said with its label", (typed, id, where) => {
-  expect(problemOf({ ...TYPED, ...typed })).toMatchObject({ id, values: { where } });
+  expect(problemOf({ ...TYPED, ...typed })).toMatchObject({ id, place: where });
 });
 
 test("limits that are crossed are said", () => {
@@ -69,7 +70,11 @@ test("limits that are crossed are said", () => {
 // Derived: 7.75 − 0.60 = 7.15 → 7.25; 0.25 below 7.5. JCGM 106: s = 0.28 gives 0.814 (check value).
 test("the sentences give margin, chance and what comes next", () => {
   const { test } = testOfInputs(TYPED, ".")!;
-  const [margin, chance, decision] = verdictSentences(whatIf(test, { deviation: 0.28 }), ".", true);
+  const [margin, chance, decision] = verdictSentences(
+    resultOf(whatIf(test, { deviation: 0.28 })),
+    ".",
+    true,
+  );
   expect(margin).toBe("It lies 0.25 % inside the nearer limit.");
   expect(chance).toMatch(/is 81 %, with the deviation of 0.28 % that you gave/);
   expect(decision).toMatch(/accept/);
@@ -77,7 +82,9 @@ test("the sentences give margin, chance and what comes next", () => {
 
 test("a published deviation is called what it is: from memory and to be verified", () => {
   const { test } = testOfInputs(TYPED, ".")!;
-  expect(verdictSentences(whatIf(test), ".", true)[1]).toMatch(/C173.*from memory, to be verified/);
+  expect(verdictSentences(resultOf(whatIf(test)), ".", true)[1]).toMatch(
+    /C173.*from memory, to be verified/,
+  );
 });
 
 test.each([
@@ -87,16 +94,20 @@ test.each([
   ["8", "", /nothing more: accept/],
 ])("reading %s with a check test of “%s” asks for the next step", (reading, check, asked) => {
   const read = testOfInputs({ ...TYPED, reading, check }, ".")!;
-  expect(verdictSentences(whatIf(read.test, { check: read.check }), ".", true)[2]).toMatch(asked);
+  expect(
+    verdictSentences(resultOf(whatIf(read.test, { check: read.check })), ".", true)[2],
+  ).toMatch(asked);
 });
 
 test("a test that does not stand decides nothing, whatever its numbers say", () => {
   const { test } = testOfInputs(TYPED, ".")!;
-  expect(verdictSentences(whatIf(test), ".", false)).toEqual([say("test-decides-nothing")]);
+  expect(verdictSentences(resultOf(whatIf(test)), ".", false)).toEqual([
+    say("test-decides-nothing"),
+  ]);
 });
 
 test("how much it would take is said with both values (derived: 8.25 − 0.60 = 7.65 → 7.75)", () => {
-  const { turningPoints } = whatIf(testOfInputs(TYPED, ".")!.test);
+  const { turningPoints } = resultOf(whatIf(testOfInputs(TYPED, ".")!.test));
   const up = turningPoints.find(({ input, change }) => input === "reading" && change > 0)!;
   expect(turningPointSentence(up, ".")).toBe(
     "Reading +0.50 % (8.25 instead of 7.75): 7.75 %, above.",
