@@ -20,8 +20,8 @@ async function takeScreenshot(): Promise<void> {
     const { page } = workbench;
     // The last formula of the sample has its result.
     await workbench.untilShown("W2", "5.75");
+    await page.getByRole("checkbox", { name: "Mark what is found" }).check();
     await page.getByRole("button", { name: "Check", exact: true }).click();
-    await page.getByRole("button", { name: "Mark in the sheet" }).click();
     await page.getByText("Marked cells").waitFor();
     await page
       .getByRole("option", { name: /correction for alcohol/ })

@@ -40,3 +40,22 @@ export function firstCellOf(address: string): { readonly row: number; readonly c
     column: letters ? columnPosition(letters) : 0,
   };
 }
+
+/** The block that an address such as "A1:N29" or "C5" names, its corners in any order. */
+export function blockOf(address: string): Block | undefined {
+  const parts = /^([A-Z]{1,3})(\d{1,7})(?::([A-Z]{1,3})(\d{1,7}))?$/i.exec(
+    address.trim().replaceAll("$", ""),
+  );
+  if (!parts) return undefined;
+  const [, left = "", top = "", right = left, bottom = top] = parts;
+  const rows = [Number(top) - 1, Number(bottom) - 1];
+  const columns = [columnPosition(left), columnPosition(right)];
+  const [row, column] = [Math.min(...rows), Math.min(...columns)];
+  if (row < 0) return undefined;
+  return {
+    row,
+    column,
+    rows: Math.max(...rows) - row + 1,
+    columns: Math.max(...columns) - column + 1,
+  };
+}

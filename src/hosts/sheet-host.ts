@@ -79,9 +79,15 @@ export interface SheetHost {
    * Reads the selection, or the table around it: the spreadsheet table if there is one, else the
    * block of filled cells. A selection of whole rows or columns is cut to the cells in use.
    * @param progress Told the rows read so far; what it throws ends the reading and is passed on.
+   * @param around The cell whose table is meant, instead of the selected one.
    * @throws Problem `selection-empty`, `selection-in-parts`, `selection-too-large`, `host-busy` …
    */
-  read(scope: ReadScope, progress?: (done: number) => void): Promise<ReadArea>;
+  read(scope: ReadScope, progress?: (done: number) => void, around?: CellPlace): Promise<ReadArea>;
+  /**
+   * Reads the first rows in use of every sheet that can be seen: the sheet in front first, then the
+   * others in their order. An empty sheet has no rows.
+   */
+  sheetTops(rows: number): Promise<readonly ReadArea[]>;
   /**
    * Reads again what was read before, as far as it goes now: a table with the rows and columns that were
    * added at its edges, without those that are blank by now; a part of a table that was selected as it was.

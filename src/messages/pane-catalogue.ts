@@ -3,6 +3,7 @@ import { cautionMessages } from "./english/cautions";
 import { fileMessages } from "./english/files";
 import { hostMessages } from "./english/hosts";
 import { paneMessages } from "./english/pane";
+import { paneCheckMessages } from "./english/pane-check";
 import { paneReportMessages } from "./english/pane-report";
 import { paneTestMessages } from "./english/pane-test";
 import { paneTrendMessages } from "./english/pane-trend";
@@ -13,6 +14,7 @@ import { filled, joined, type ValuesFor, type Words } from "./sentence";
 export const everySentence = {
   ...catalogue,
   ...paneMessages,
+  ...paneCheckMessages,
   ...paneTestMessages,
   ...paneTrendMessages,
   ...paneReportMessages,

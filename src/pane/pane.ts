@@ -1,6 +1,7 @@
 import type { SheetHost } from "../hosts/sheet-host";
 import { say } from "../messages/pane-catalogue";
 import { cautionsView } from "./kit/cautions-view";
+import { checkBar } from "./check/check-bar";
 import { checkPage } from "./check/check-page";
 import { paneCommands } from "./state/commands";
 import { element } from "./kit/element";
@@ -26,23 +27,37 @@ export function mountPane(root: HTMLElement, host: SheetHost): void {
   const commands = paneCommands(store, host);
   const trend = trendView(store, commands);
   const report = reportView(store);
-  const pages = tabs(say("pane-pages"), [
-    { id: "fresh-check", label: say("pane-page-check"), view: checkPage(store, commands) },
-    {
-      id: "fresh-test",
-      label: say("pane-page-test"),
-      view: testView(store, commands),
-      onShown: cursorFollower(store, host),
+  const pages = tabs(
+    say("pane-pages"),
+    [
+      { id: "fresh-check", label: say("pane-page-check"), view: checkPage(store, commands) },
+      {
+        id: "fresh-test",
+        label: say("pane-page-test"),
+        view: testView(store, commands),
+        onShown: cursorFollower(store, host),
+      },
+      { id: "fresh-trend", label: say("pane-page-trend"), ...trend },
+      { id: "fresh-report", label: say("pane-page-report"), ...report },
+    ],
+    () => {
+      // What was done on one page is no news on another.
+      if (!store.get().work) store.set({ status: "", error: "" });
     },
-    { id: "fresh-trend", label: say("pane-page-trend"), ...trend },
-    { id: "fresh-report", label: say("pane-page-report"), ...report },
-  ]);
+  );
   root.replaceChildren(
     element(
       "div",
       { class: "fresh-pane" },
       element("h1", {}, say("pane-title")),
-      element("div", { class: "head" }, pages.list, messagesView(store, commands.stop)),
+      element("p", { class: "purpose" }, say("pane-purpose")),
+      element(
+        "div",
+        { class: "head" },
+        pages.list,
+        checkBar(store, commands),
+        messagesView(store, commands.stop),
+      ),
       ...pages.panels,
       cautionsView("fresh-cautions"),
       versionLine(),

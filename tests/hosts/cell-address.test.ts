@@ -2,6 +2,7 @@ import fc from "fast-check";
 import {
   areaAddress,
   blockAddress,
+  blockOf,
   columnLetters,
   columnPosition,
   firstCellOf,
@@ -60,4 +61,15 @@ test.each([
   ["4:6", 3, 0],
 ])("the first cell of %s", (address, row, column) => {
   expect(firstCellOf(address)).toEqual({ row, column });
+});
+
+test.each([
+  ["A1:N29", { row: 0, column: 0, rows: 29, columns: 14 }],
+  [" $c$5 ", { row: 4, column: 2, rows: 1, columns: 1 }],
+  ["D9:C5", { row: 4, column: 2, rows: 5, columns: 2 }],
+  ["A0", undefined],
+  ["Loads", undefined],
+  ["", undefined],
+])("the cells that “%s” names", (typed, block) => {
+  expect(blockOf(typed)).toEqual(block);
 });

@@ -104,6 +104,27 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
         expect(area).toMatchObject({ row: 0, column: 0, rows: 4, columns: 3 });
       });
 
+      test("finds the block around another cell than the selected one", async () => {
+        sheet.select([10, 10, 1, 1]);
+        const [top] = await host.sheetTops(10);
+        const { area } = await host.read("table", undefined, {
+          sheetId: top!.area.sheetId,
+          row: 2,
+          column: 1,
+        });
+        expect(area).toMatchObject({ row: 0, column: 0, rows: 4, columns: 4 });
+      });
+
+      test("gives the first rows of every sheet, the one in front first", async () => {
+        const [only, ...others] = await host.sheetTops(2);
+        expect(others).toEqual([]);
+        expect(withoutBlanks(only!.values)).toEqual(LOADS.slice(0, 2));
+        await host.writeResultsSheet("Findings", [["row", "sample"]]);
+        const names = (await host.sheetTops(2)).map(({ area }) => area.sheetName);
+        // A results sheet is shown when it is written.
+        expect(names).toEqual(["Findings", only!.area.sheetName]);
+      });
+
       test("says that nothing is selected", async () => {
         sheet.select([10, 10, 2, 2]);
         await expect(host.read("selection")).rejects.toEqual(new Problem("selection-empty"));

@@ -31,6 +31,10 @@ export function fakeHost(cells: CellValue[][], top = 0, left = 0) {
       asked.scopes.push(scope);
       return read(whole());
     },
+    sheetTops: async (rows) => {
+      const area = whole();
+      return [read({ ...area, rows: Math.min(rows, area.rows) })];
+    },
     // The table is all that the sheet holds.
     readAgain: async () => read(whole()),
     select: async (place, along) => {

@@ -7,6 +7,7 @@ import { putMarks } from "./marking";
 import { OwnEdits } from "./own-edits";
 import { readAgain, readScope } from "./reading";
 import { writeNewSheet } from "./results-sheet";
+import { readSheetTops } from "./sheet-tops";
 import { selectCell } from "./selecting";
 import { readSettings, writeSettings } from "./settings";
 import { removeMarks } from "./unmarking";
@@ -18,11 +19,12 @@ export function excelHost(): SheetHost {
   let decimal: DecimalMark | undefined;
   return {
     decimalMark: async () => decimal ?? decimalMarkOfExcel(),
-    async read(scope, progress) {
-      const reading = await readScope(scope, progress);
+    async read(scope, progress, around) {
+      const reading = await readScope(scope, progress, around);
       decimal = reading.decimal;
       return reading.read;
     },
+    sheetTops: readSheetTops,
     readAgain,
     select: selectCell,
     mark: (marks, withNotes, checked) => own.during(() => putMarks(marks, withNotes, checked)),

@@ -1,6 +1,6 @@
 import { Problem } from "../../measure/problem";
 import { grown, sidesCut, type Side } from "../area-around";
-import type { CellArea, ReadArea, ReadScope } from "../sheet-host";
+import type { CellArea, CellPlace, ReadArea, ReadScope } from "../sheet-host";
 import { askPosition, positionOf } from "./position";
 
 /** What is to be read. */
@@ -16,11 +16,16 @@ export interface Located {
  * Finds what is to be read.
  *
  * @param scope The selection, or the table around the active cell.
+ * @param around The cell whose table is meant, instead of the active one.
  * @throws Problem `selection-empty`; Excel throws `InvalidSelection` for a selection in several parts,
  *   a chart or a picture.
  */
-export function locate(context: Excel.RequestContext, scope: ReadScope): Promise<Located> {
-  return scope === "selection" ? locateSelection(context) : locateTable(context);
+export function locate(
+  context: Excel.RequestContext,
+  scope: ReadScope,
+  around?: CellPlace,
+): Promise<Located> {
+  return scope === "selection" ? locateSelection(context) : locateTable(context, around);
 }
 
 /**
@@ -78,10 +83,15 @@ function withoutBlankEnd(area: CellArea, used: Excel.Range): CellArea {
   return { ...area, rows: used.rowIndex + used.rowCount - area.row };
 }
 
-/** The Excel table that the active cell stands in, without its row of totals, or the filled block. */
-async function locateTable(context: Excel.RequestContext): Promise<Located> {
-  const sheet = askSheet(context);
-  const cell = context.workbook.getActiveCell();
+/** The Excel table that the cell stands in, without its row of totals, or the filled block. */
+async function locateTable(
+  context: Excel.RequestContext,
+  around: CellPlace | undefined,
+): Promise<Located> {
+  const sheet = askSheet(context, around?.sheetId);
+  const cell = around
+    ? sheet.getRangeByIndexes(around.row, around.column, 1, 1)
+    : context.workbook.getActiveCell();
   const tables = askTables(cell);
   const block = cell.getSurroundingRegion();
   const filled = block.getUsedRangeOrNullObject(true);
@@ -108,9 +118,10 @@ async function locateExcelTable(
     : { area, totals: 0 };
 }
 
-/** The sheet in front, which is the one of the selection and the active cell. */
-function askSheet(context: Excel.RequestContext): Excel.Worksheet {
-  const sheet = context.workbook.worksheets.getActiveWorksheet();
+/** The sheet with the id, else that in front, which is the one of the selection and the active cell. */
+function askSheet(context: Excel.RequestContext, id?: string): Excel.Worksheet {
+  const { worksheets } = context.workbook;
+  const sheet = id === undefined ? worksheets.getActiveWorksheet() : worksheets.getItem(id);
   sheet.load("id,name");
   return sheet;
 }

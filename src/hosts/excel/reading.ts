@@ -1,6 +1,6 @@
 import type { DecimalMark } from "../../measure/number-from-cell";
 import { areaAddress } from "../cell-address";
-import type { ReadArea, ReadScope } from "../sheet-host";
+import type { CellPlace, ReadArea, ReadScope } from "../sheet-host";
 import { trimmed } from "../trimmed";
 import { askDecimalMark } from "./decimal-mark";
 import { inExcel } from "./in-excel";
@@ -19,10 +19,14 @@ export interface Reading {
 type Progress = (done: number) => void;
 
 /** Reads the selection or the table around it. */
-export function readScope(scope: ReadScope, progress?: Progress): Promise<Reading> {
+export function readScope(
+  scope: ReadScope,
+  progress?: Progress,
+  around?: CellPlace,
+): Promise<Reading> {
   return inExcel(async (context) => {
     const decimal = askDecimalMark(context);
-    const found = await locate(context, scope);
+    const found = await locate(context, scope, around);
     return { read: await readLocated(context, found, progress), decimal: decimal() };
   });
 }

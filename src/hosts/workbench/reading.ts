@@ -3,7 +3,7 @@ import { isBlank, type CellValue } from "../../measure/cell-value";
 import { Problem } from "../../measure/problem";
 import { grown, sidesCut } from "../area-around";
 import { areaAddress, type Block } from "../cell-address";
-import type { CellArea, ReadArea, ReadScope } from "../sheet-host";
+import type { CellArea, CellPlace, ReadArea, ReadScope } from "../sheet-host";
 import { trimmed } from "../trimmed";
 import { filledBlock, type Rectangle } from "./filled-block";
 import { namedTableAround } from "./named-table";
@@ -13,31 +13,55 @@ import { openWorkbook, sheetWithId, type Sheet } from "./workbook";
 /** So many cells are read within a few seconds. */
 const MOST_CELLS = 2_000_000;
 
-/** Reads what is selected, or the table around the selected cell: a named one, else the filled cells. */
-export function readScope(api: FUniver, scope: ReadScope): ReadArea {
+/**
+ * Reads what is selected, or the table around the selected cell: a named one, else the filled cells.
+ *
+ * @param around The cell whose table is meant, instead of the selected one.
+ */
+export function readScope(api: FUniver, scope: ReadScope, around?: CellPlace): ReadArea {
+  if (scope === "table" && around) return readTable(api, sheetWithId(api, around.sheetId), around);
   const sheet = openWorkbook(api).getActiveSheet();
   const selected = sheet.getSelection()?.getActiveRangeList() ?? [];
   if (selected.length === 0) throw new Problem("selection-empty");
   if (selected.length > 1) throw new Problem("selection-in-parts");
+  if (scope === "table") {
+    const cell = sheet.getActiveCell();
+    if (!cell) throw new Problem("selection-empty");
+    return readTable(api, sheet, { row: cell.getRow(), column: cell.getColumn() });
+  }
   const cells = new SheetCells(sheet);
   const used = cells.used();
   const { startRow, endRow, startColumn, endColumn } = selected[0]!.getRange();
-  const block =
-    scope === "table"
-      ? tableAround(api, sheet, cells)
-      : {
-          // Whole rows or columns have no first or last cell of their own.
-          top: startRow || 0,
-          left: startColumn || 0,
-          bottom: Math.min(Number.isNaN(endRow) ? Infinity : endRow, used.bottom),
-          right: Math.min(Number.isNaN(endColumn) ? Infinity : endColumn, used.right),
-        };
-  if (!block || block.top > block.bottom || block.left > block.right)
-    throw new Problem("selection-empty");
-  const read = readBlock(sheet, cells, block);
-  if (read.values.every((row) => row.every(isBlank))) throw new Problem("selection-empty");
-  if (scope === "table") return read;
+  const block = {
+    // Whole rows or columns have no first or last cell of their own.
+    top: startRow || 0,
+    left: startColumn || 0,
+    bottom: Math.min(Number.isNaN(endRow) ? Infinity : endRow, used.bottom),
+    right: Math.min(Number.isNaN(endColumn) ? Infinity : endColumn, used.right),
+  };
+  if (block.top > block.bottom || block.left > block.right) throw new Problem("selection-empty");
+  const read = filled(readBlock(sheet, cells, block));
   return { ...read, cut: sidesCut(read.area, blocksAround(cells, block)) };
+}
+
+/** Reads the first rows in use of every sheet that can be seen, that in front first. */
+export function readSheetTops(api: FUniver, rows: number): readonly ReadArea[] {
+  const workbook = openWorkbook(api);
+  const front = workbook.getActiveSheet().getSheetId();
+  return workbook
+    .getSheets()
+    .filter((sheet) => !sheet.isSheetHidden())
+    .sort((a, b) => Number(b.getSheetId() === front) - Number(a.getSheetId() === front))
+    .map((sheet) => {
+      const cells = new SheetCells(sheet);
+      const { bottom, right } = cells.used();
+      return areaOf(sheet, cells, { top: 0, left: 0, bottom: Math.min(bottom, rows - 1), right });
+    });
+}
+
+function filled(read: ReadArea): ReadArea {
+  if (read.values.every((row) => row.every(isBlank))) throw new Problem("selection-empty");
+  return read;
 }
 
 /**
@@ -84,22 +108,20 @@ function rectangleOf({ row, column, rows, columns }: Block): Rectangle {
 }
 
 function readBlock(sheet: Sheet, cells: SheetCells, block: Rectangle): ReadArea {
-  const { top, left, bottom, right } = block;
-  const rows = bottom - top + 1;
-  const columns = right - left + 1;
+  const { rows, columns } = blockOf(block);
   if (rows < 1 || columns < 1) throw new Problem("sheet-gone");
   if (rows * columns > MOST_CELLS)
     throw new Problem("selection-too-large", { rows, columns, limit: MOST_CELLS });
+  return { ...areaOf(sheet, cells, block), below: filledBelow(cells, block) };
+}
+
+function areaOf(sheet: Sheet, cells: SheetCells, block: Rectangle): ReadArea {
   const area: CellArea = {
     sheetId: sheet.getSheetId(),
     sheetName: sheet.getSheetName(),
-    row: top,
-    column: left,
-    rows,
-    columns,
+    ...blockOf(block),
   };
-  const values = valuesOf(sheet, area, cells);
-  return { area, address: areaAddress(area), values, below: filledBelow(cells, block) };
+  return { area, address: areaAddress(area), values: valuesOf(sheet, area, cells) };
 }
 
 /** The rows below a block that hold something in its columns. */
@@ -115,16 +137,16 @@ function filledBelow(cells: SheetCells, { left, bottom, right }: Rectangle): Rea
   return first > last ? undefined : { row: first, rows: last - first + 1 };
 }
 
-function tableAround(api: FUniver, sheet: Sheet, cells: SheetCells): Rectangle | undefined {
-  const selected = sheet.getActiveCell();
-  if (!selected) return undefined;
-  const [row, column] = [selected.getRow(), selected.getColumn()];
-  return (
+function readTable(
+  api: FUniver,
+  sheet: Sheet,
+  { row, column }: Pick<CellPlace, "row" | "column">,
+): ReadArea {
+  const cells = new SheetCells(sheet);
+  const cell = { top: row, left: column, bottom: row, right: column };
+  const block =
     namedTableAround(api, sheet, row, column) ??
-    filledBlock(
-      { top: row, left: column, bottom: row, right: column },
-      cells.isFilled.bind(cells),
-      cells.used(),
-    )
-  );
+    filledBlock(cell, cells.isFilled.bind(cells), cells.used());
+  if (!block) throw new Problem("selection-empty");
+  return filled(readBlock(sheet, cells, block));
 }

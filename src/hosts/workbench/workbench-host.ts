@@ -3,7 +3,7 @@ import { Problem } from "../../measure/problem";
 import type { SheetHost } from "../sheet-host";
 import { listenToEdits, listenToSelection } from "./listening";
 import { putMarks, takeAllMarksOff } from "./marks";
-import { readAgain, readScope, valuesOf } from "./reading";
+import { readAgain, readScope, readSheetTops, valuesOf } from "./reading";
 import { writeResults } from "./results-sheet";
 import { KeptSettings } from "./settings";
 import { openWorkbook, sheetWithId } from "./workbook";
@@ -27,12 +27,13 @@ export function workbenchHost(api: FUniver): WorkbenchHost {
   };
   return {
     decimalMark: () => answer(() => "."),
-    read: (scope, progress) =>
+    read: (scope, progress, around) =>
       answer(() => {
-        const read = readScope(api, scope);
+        const read = readScope(api, scope, around);
         progress?.(1);
         return read;
       }),
+    sheetTops: (rows) => answer(() => readSheetTops(api, rows)),
     readAgain: (before) => answer(() => readAgain(api, before)),
     select: ({ sheetId, row, column }, along) =>
       answer(() => {

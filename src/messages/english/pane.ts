@@ -13,9 +13,6 @@ export const paneMessages = {
   "pane-unexpected":
     "Something happened that was not foreseen. Your cells are as they were; try again.",
 
-  "pane-scope": "What to check",
-  "pane-scope-table": "The table around the selected cell",
-  "pane-scope-selection": "The selected cells, with their headers",
   "pane-check": "Check",
   "pane-no-tests":
     "There are no tests below the headers. Select the headers together with the rows below them.",
@@ -44,8 +41,17 @@ export const paneMessages = {
     `What was row ${row} ${inBrackets(sample)}was edited since the check and is row ${now} now. Check again to renew the list.`,
   "pane-test-gone": ({ row, sample }: Words<"row" | "sample">) =>
     `What was checked in row ${row} ${inBrackets(sample)}is not in the table any more, or it was edited so that it cannot be found. Check again to renew the list.`,
+  "pane-what-is-new": ({ fresh, gone }: Words<"fresh" | "gone">) =>
+    `New findings: ${fresh}. No longer found: ${gone}.`,
+  "tests-elsewhere":
+    "No tests were found on this sheet. Other sheets of the workbook hold some: choose one below.",
+  "no-area": ({ typed }: Words<"typed">) =>
+    `“${typed}” is no area of cells. Type its corners, such as A1:R40.`,
+  "pane-copied": ({ findings }: Words<"findings">) => `Findings copied: ${findings}.`,
+  "pane-not-copied":
+    "This program does not let the pane copy. Write a results sheet and copy from there.",
   "pane-marks-are-older":
-    "The marks in the sheet are from before; mark again to renew them, or remove them.",
+    "The marks in the sheet are from before: check with marking to renew them, or remove them.",
 
   "word-void": "void",
   "word-error": "error",
@@ -57,43 +63,6 @@ export const paneMessages = {
   "word-below": "below",
   "word-above": "above",
 
-  "pane-filter": "Show findings that weigh",
-  "pane-findings": "Findings",
-  "pane-findings-keys":
-    "Click a finding to go to its cell, or move with the arrow keys and press Enter.",
-  "pane-nothing-found": "Nothing was found.",
-  "pane-all-filtered": "No finding of the weights chosen above.",
-  "pane-whole-sheet": "whole sheet",
-  "pane-row": ({ row }: Words<"row">) => `row ${row}`,
-
-  "pane-columns": ({ recognised, others }: Words<"recognised" | "others">) =>
-    `Columns: ${recognised} recognised, ${others} not`,
-  "pane-column": "Column",
-  "pane-column-header": "Header",
-  "pane-column-read-as": "Read as",
-  "pane-every-column-known": "Every column with a header was recognised.",
-  "pane-columns-unknown": ({ names }: Words<"names">) =>
-    `Not recognised, so not looked at: ${names}. Give a column another header if it should be.`,
-
-  "pane-limits": "Specification",
-  "pane-limits-hint":
-    "The sheet does not hold both limits. Give what is missing to compare the results with it.",
-  "pane-low": "Low limit, %",
-  "pane-high": "High limit, %",
-  "pane-compare": "Compare",
-
-  "pane-in-the-sheet": "In the sheet",
-  "pane-mark": "Mark in the sheet",
-  "pane-with-notes": "With notes",
-  "pane-unmark": "Remove every mark",
-  "pane-write-results": "Write a results sheet",
-  "pane-live": "Check again after every edit",
-  "pane-marked": ({ cells, notes }: Words<"cells" | "notes">) =>
-    `Marked cells: ${cells}. With a note: ${notes}.`,
-  "pane-unmarked": ({ cells, notes }: Words<"cells" | "notes">) =>
-    `Marks removed: ${cells}. Notes removed: ${notes}.`,
-  "pane-results-sheet-name": "Findings",
-  "pane-results-written": ({ sheet }: Words<"sheet">) => `The results are on the sheet “${sheet}”.`,
   "pane-cautions": "Cautions",
 } as const;
 

@@ -1,26 +1,43 @@
-import { columnsView } from "./columns-view";
-import type { PaneCommands } from "../state/commands";
-import { countsView } from "./counts-view";
+import { say } from "../../messages/pane-catalogue";
 import { element } from "../kit/element";
+import type { PaneCommands } from "../state/commands";
+import type { PaneStore } from "../state/pane-state";
+import { areaView, otherSheetsView } from "./area-view";
+import { columnsView } from "./columns-view";
+import { testCounts } from "./counts-view";
 import { findingsView } from "./findings-view";
 import { limitsView } from "./limits-view";
-import type { PaneStore } from "../state/pane-state";
-import { scopeView } from "./scope-view";
-import { sheetActionsView } from "./sheet-actions-view";
+import { notCheckedView } from "../state/not-checked-view";
+import { optionsView } from "./options-view";
 
-/** The page on which a table is checked: what to check, what was found, what to do in the sheet. */
+/** The page on which tests are checked: what was found first, what can be chosen behind it. */
 export function checkPage(store: PaneStore, commands: PaneCommands): HTMLElement {
+  const begin = element("p", { class: "hint" }, say("pane-begin"));
+  const missing = element("div");
   const found = element(
     "div",
     {},
-    countsView(store),
+    testCounts(store),
+    missing,
     findingsView(store, commands),
-    columnsView(store),
     limitsView(store, commands),
+    columnsView(store),
   );
   store.watch(
-    ({ checked }) => checked === undefined,
-    (nothing) => (found.hidden = nothing),
+    ({ checked }) => checked,
+    (checked) => {
+      begin.hidden = checked !== undefined;
+      found.hidden = checked === undefined;
+      if (checked) missing.replaceChildren(notCheckedView(checked.result));
+    },
   );
-  return element("div", {}, scopeView(store, commands), found, sheetActionsView(store, commands));
+  return element(
+    "div",
+    {},
+    begin,
+    otherSheetsView(store, commands),
+    found,
+    areaView(store, commands),
+    optionsView(store, commands),
+  );
 }

@@ -1,36 +1,52 @@
 import { WEIGHTS, type Weight } from "../../fieldsheet/rule";
 import { say } from "../../messages/pane-catalogue";
 import { badge, badgeWord, shape, type BadgeKind } from "../kit/badge";
-import { countsOf, STATES, VERDICTS } from "../state/counts";
 import { element } from "../kit/element";
+import { countsOf, STATES, VERDICTS } from "../state/counts";
 import type { PaneStore } from "../state/pane-state";
 
-/** How many tests and findings there are of each kind; the findings can be filtered by weight. */
-export function countsView(store: PaneStore): HTMLElement {
-  const tests = element("dl", { class: "counts" });
+/** How many tests there are of each kind. */
+export function testCounts(store: PaneStore): HTMLElement {
+  const heading = element("h2");
+  const states = element("dl", { class: "counts" });
+  const verdicts = element("dl", { class: "counts" });
+  const compared = element(
+    "div",
+    {},
+    element("h3", {}, say("pane-against-specification")),
+    verdicts,
+  );
+  store.watch(
+    ({ checked }) => checked,
+    (checked) => {
+      if (!checked) return;
+      const counts = countsOf(checked.result);
+      heading.textContent = say("pane-tests-counted", { tests: counts.tests });
+      states.replaceChildren(...STATES.map((state) => count(state, counts.states[state])));
+      verdicts.replaceChildren(
+        ...VERDICTS.map((verdict) => count(verdict, counts.verdicts[verdict])),
+      );
+      compared.hidden = VERDICTS.every((verdict) => counts.verdicts[verdict] === 0);
+    },
+  );
+  return element("div", { class: "count-block" }, heading, states, compared);
+}
+
+/** How many findings there are of each weight; a press hides them or shows them again. */
+export function findingCounts(store: PaneStore): HTMLElement {
   const filters = WEIGHTS.map((weight) => filterButton(store, weight));
   store.watch(
     ({ checked }) => checked,
     (checked) => {
       if (!checked) return;
-      const { states, verdicts, weights } = countsOf(checked.result);
-      const compared = VERDICTS.some((verdict) => verdicts[verdict] > 0);
-      tests.replaceChildren(
-        ...STATES.map((state) => count(state, states[state])),
-        ...(compared ? VERDICTS.map((verdict) => count(verdict, verdicts[verdict])) : []),
-      );
+      const { weights } = countsOf(checked.result);
       WEIGHTS.forEach((weight, i) => filters[i]!.show(weights[weight]));
     },
   );
   return element(
     "div",
-    { class: "count-block" },
-    tests,
-    element(
-      "div",
-      { class: "filters", role: "group", "aria-label": say("pane-filter") },
-      ...filters.map(({ view }) => view),
-    ),
+    { class: "filters", role: "group", "aria-label": say("pane-filter") },
+    ...filters.map(({ view }) => view),
   );
 }
 

@@ -1,69 +1,89 @@
-import { findingSentence } from "../../fieldsheet/finding-sentence";
-import type { Finding } from "../../fieldsheet/rule";
 import { say } from "../../messages/pane-catalogue";
-import { badge } from "../kit/badge";
+import { choice } from "../kit/choice";
+import { button, element } from "../kit/element";
+import { virtualList } from "../kit/virtual-list";
 import type { CheckedArea } from "../state/checked-area";
 import type { PaneCommands } from "../state/commands";
-import { element } from "../kit/element";
 import type { PaneStore } from "../state/pane-state";
-import { whereOf } from "../state/where-of";
-import { virtualList } from "../kit/virtual-list";
+import { problemGroups, type ProblemGroup, type ProblemGrouping } from "../state/problem-groups";
+import { problemsOf, type FoundProblem } from "../state/problems";
+import { findingCounts } from "./counts-view";
+import { findingCard, groupHeading } from "./finding-card";
 
-/** The list of findings; each leads to its cell. */
+/** What was found, a card each, together by test or by rule; each leads to its cell. */
 export function findingsView(store: PaneStore, commands: PaneCommands): HTMLElement {
   const list = virtualList("fresh-findings");
+  const heading = element("h2", { id: "fresh-findings-title" });
   const none = element("p", { class: "hint" });
+  const together = choice<ProblemGrouping>(say("pane-group-by"), () =>
+    store.set({ grouping: together.value() }),
+  );
+  together.offer([
+    ["test", say("pane-group-by-test")],
+    ["rule", say("pane-group-by-rule")],
+  ]);
+  const sorted = choice<"row" | "weight">(say("pane-sort-by"), () =>
+    store.set({ order: sorted.value() }),
+  );
+  sorted.offer([
+    ["row", say("pane-sort-by-row")],
+    ["weight", say("pane-sort-by-weight")],
+  ]);
+  const copy = button(say("pane-copy"), () => void commands.copyFindings(store.get().shown));
+  const tools = element("div", { class: "inputs" }, together.view, sorted.view);
   let before: CheckedArea | undefined;
+
   const show = () => {
-    const { checked, shown } = store.get();
+    const { checked, shown, grouping, order, fresh } = store.get();
     if (!checked) return;
-    const { findings } = checked.result;
-    const listed = findings.filter(({ weight }) => shown.has(weight));
+    const problems = problemsOf(checked.result.findings);
+    heading.textContent = say("pane-findings-counted", { findings: problems.length });
+    const listed = problems.filter(({ finding }) => shown.has(finding.weight));
     none.hidden = listed.length > 0;
-    none.textContent = say(findings.length > 0 ? "pane-all-filtered" : "pane-nothing-found");
-    list.view.hidden = listed.length === 0;
+    none.textContent = say(problems.length > 0 ? "pane-all-filtered" : "pane-nothing-found");
+    list.view.hidden = copy.hidden = listed.length === 0;
+    tools.hidden = problems.length < 2;
+    const items = problemGroups(listed, grouping, order).flatMap((group) =>
+      group.map((problem, i): Item => ({ problem, heads: i === 0 ? group : undefined })),
+    );
     const stay = before !== undefined && sameTable(before, checked);
     before = checked;
     list.show(
       {
         label: say("pane-findings"),
-        count: listed.length,
-        item: (i) => findingItem(listed[i]!, checked),
-        open: (i) => void commands.goTo(listed[i]!),
+        count: items.length,
+        item: (i) => {
+          const { problem, heads } = items[i]!;
+          const card = findingCard(problem, checked, grouping, fresh);
+          if (!heads) return card;
+          const over = groupHeading(heads, checked, grouping);
+          return element("div", {}, element("div", { class: "finding-group" }, over), " ", card);
+        },
+        open: (i) => void commands.goTo(items[i]!.problem.finding),
       },
       stay,
     );
   };
-  store.watch(({ checked }) => checked, show);
-  store.watch(({ shown }) => shown, show);
+  for (const part of ["checked", "shown", "grouping", "order", "fresh"] as const)
+    store.watch((state) => state[part], show);
+
   return element(
     "section",
     { "aria-labelledby": "fresh-findings-title" },
-    element("h2", { id: "fresh-findings-title" }, say("pane-findings")),
+    heading,
+    findingCounts(store),
     none,
+    tools,
     list.view,
+    element("div", { class: "actions" }, copy),
     element("p", { class: "hint" }, say("pane-findings-keys")),
   );
 }
 
-function findingItem(finding: Finding, checked: CheckedArea): DocumentFragment {
-  const { rows, columns } = checked.result;
-  const sample = finding.row === null ? "" : rows[finding.row]!.sample;
-  const item = document.createDocumentFragment();
-  item.append(
-    element(
-      "span",
-      { class: "finding-head" },
-      badge(finding.weight),
-      " ",
-      element("span", { class: "finding-cell" }, whereOf(finding, checked)),
-      " ",
-      element("span", { class: "finding-sample" }, sample),
-    ),
-    " ",
-    element("span", { class: "finding-sentence" }, findingSentence(finding, columns)),
-  );
-  return item;
+/** A finding in the list, and the group over which it stands first. */
+interface Item {
+  readonly problem: FoundProblem;
+  readonly heads: ProblemGroup | undefined;
 }
 
 function sameTable(one: CheckedArea, other: CheckedArea): boolean {

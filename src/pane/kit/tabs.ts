@@ -9,10 +9,16 @@ export interface Tab {
   readonly onShown?: (shown: boolean) => void;
 }
 
-/** Pages of which one is in sight. Left and right arrow, Home and End move between them. */
+/**
+ * Pages of which one is in sight. Left and right arrow, Home and End move between them, and each page
+ * is found again where it was left.
+ *
+ * @param onChange Told when another page comes into sight.
+ */
 export function tabs(
   label: string,
   pages: readonly Tab[],
+  onChange: () => void = () => {},
 ): { readonly list: HTMLElement; readonly panels: readonly HTMLElement[] } {
   const buttons = pages.map(({ id, label: name }) =>
     element("button", { type: "button", role: "tab", id: `${id}-tab`, "aria-controls": id }, name),
@@ -20,9 +26,13 @@ export function tabs(
   const panels = pages.map(({ id, view }) =>
     element("div", { role: "tabpanel", id, "aria-labelledby": `${id}-tab`, hidden: true }, view),
   );
+  const list = element("div", { role: "tablist", class: "tabs", "aria-label": label }, ...buttons);
+  const scrolled = pages.map(() => 0);
   let current = -1;
   const show = (index: number) => {
     if (index === current) return;
+    const scroller = scrollerOf(list);
+    scrolled[current] = scroller?.scrollTop ?? 0;
     pages[current]?.onShown?.(false);
     current = index;
     buttons.forEach((each, i) => {
@@ -31,9 +41,10 @@ export function tabs(
       panels[i]!.hidden = i !== index;
     });
     pages[index]!.onShown?.(true);
+    if (scroller) scroller.scrollTop = scrolled[index]!;
+    onChange();
   };
   buttons.forEach((each, i) => each.addEventListener("click", () => show(i)));
-  const list = element("div", { role: "tablist", class: "tabs", "aria-label": label }, ...buttons);
   list.addEventListener("keydown", (event) => {
     const last = pages.length - 1;
     const goal = {
@@ -49,4 +60,11 @@ export function tabs(
   });
   show(0);
   return { list, panels };
+}
+
+/** What scrolls when a page is longer than there is room for. */
+function scrollerOf(part: Element): Element | null {
+  for (let each = part.parentElement; each; each = each.parentElement)
+    if (/auto|scroll/.test(getComputedStyle(each).overflowY)) return each;
+  return document.scrollingElement;
 }

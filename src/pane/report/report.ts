@@ -5,6 +5,8 @@ import { badge, badgeWord } from "../kit/badge";
 import { cautionsView } from "../kit/cautions-view";
 import { countsOf, STATES, VERDICTS } from "../state/counts";
 import { element } from "../kit/element";
+import { notCheckedView } from "../state/not-checked-view";
+import { problemsOf } from "../state/problems";
 import { whereOf } from "../state/where-of";
 import type { CheckedArea } from "../state/checked-area";
 
@@ -38,6 +40,7 @@ export function report(checked: CheckedArea): HTMLElement {
       ),
       element("li", {}, say("report-findings", { counts: weighed })),
     ),
+    notCheckedView(result),
     findingsTable(checked),
     element("h3", {}, say("report-method")),
     element("p", {}, say("report-method-text")),
@@ -46,12 +49,13 @@ export function report(checked: CheckedArea): HTMLElement {
 }
 
 function findingsTable(checked: CheckedArea): HTMLElement {
-  const { findings, columns, rows } = checked.result;
+  const { columns, rows } = checked.result;
+  const findings = problemsOf(checked.result.findings);
   if (findings.length === 0) return element("p", {}, say("pane-nothing-found"));
   const heads = ["report-where", "report-finding"] as const;
   const lines = findings
     .slice(0, MOST_LINES)
-    .map((finding) =>
+    .map(({ finding, explanations }) =>
       element(
         "tr",
         {},
@@ -62,7 +66,12 @@ function findingsTable(checked: CheckedArea): HTMLElement {
           element("span", {}, finding.row === null ? "" : rows[finding.row]!.sample),
           badge(finding.weight),
         ),
-        element("td", {}, findingSentence(finding, columns)),
+        element(
+          "td",
+          {},
+          findingSentence(finding, columns),
+          ...explanations.map((each) => element("p", {}, findingSentence(each, columns))),
+        ),
       ),
     );
   const table = element(

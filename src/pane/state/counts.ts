@@ -1,5 +1,6 @@
 import type { CheckResult } from "../../fieldsheet/check-result";
 import { WEIGHTS, type Weight } from "../../fieldsheet/rule";
+import { problemsOf } from "./problems";
 
 /** States and verdicts in the order in which they are shown. */
 export const STATES = ["valid", "void", "incomplete"] as const;
@@ -23,7 +24,10 @@ export function countsOf({ rows, findings }: CheckResult): Counts {
       VERDICTS,
       (verdict) => rows.filter(({ specification }) => specification === verdict).length,
     ),
-    weights: tally(WEIGHTS, (weight) => findings.filter((f) => f.weight === weight).length),
+    weights: tally(
+      WEIGHTS,
+      (weight) => problemsOf(findings).filter(({ finding }) => finding.weight === weight).length,
+    ),
   };
 }
 

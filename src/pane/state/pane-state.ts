@@ -1,7 +1,9 @@
-import { WEIGHTS, type Weight } from "../../fieldsheet/rule";
-import type { CellPlace, ReadArea, ReadScope, Settings } from "../../hosts/sheet-host";
+import { WEIGHTS, type Finding, type Weight } from "../../fieldsheet/rule";
+import type { CellPlace, ReadArea, Settings } from "../../hosts/sheet-host";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import type { CheckedArea } from "./checked-area";
+import type { SheetWithTests } from "./find-tests";
+import type { ProblemGrouping, ProblemOrder } from "./problem-groups";
 import { createStore, type Store } from "../kit/store";
 
 /** Work that is under way. */
@@ -21,20 +23,27 @@ export interface ReadColumn {
 
 /** All that the pane knows. Numbers that the user types stay texts until they are used. */
 export interface PaneState {
-  readonly scope: ReadScope;
   /** Specification limits in %, for a sheet without its own. */
   readonly low: string;
   readonly high: string;
+  /** Whether a check also marks what it finds. */
+  readonly marking: boolean;
   readonly withNotes: boolean;
   readonly live: boolean;
   /** Standard deviation of one result in %; "" for the published one. */
   readonly deviation: string;
 
   readonly checked: CheckedArea | undefined;
+  /** Findings that the check before, of the same table, did not have. */
+  readonly fresh: ReadonlySet<Finding>;
+  /** Sheets that hold tests, where the one that was to be checked holds none. */
+  readonly elsewhere: readonly SheetWithTests[];
   /** The column that the trend is of; that of the checked table when absent. */
   readonly trendColumn: ReadColumn | undefined;
   /** Findings of these weights are listed. */
   readonly shown: ReadonlySet<Weight>;
+  readonly grouping: ProblemGrouping;
+  readonly order: ProblemOrder;
   readonly cursor: CellPlace | undefined;
   readonly work: Work | undefined;
   readonly error: string;
@@ -43,20 +52,24 @@ export interface PaneState {
 
 export type PaneStore = Store<PaneState>;
 
-const KEPT = ["scope", "low", "high", "withNotes", "live", "deviation"] as const;
+const KEPT = ["low", "high", "marking", "withNotes", "live", "deviation"] as const;
 
 /** The state when the pane opens. */
 export function createPaneStore(): PaneStore {
   return createStore<PaneState>({
-    scope: "table",
     low: "",
     high: "",
+    marking: false,
     withNotes: true,
     live: false,
     deviation: "",
     checked: undefined,
+    fresh: new Set(),
+    elsewhere: [],
     trendColumn: undefined,
     shown: new Set(WEIGHTS),
+    grouping: "test",
+    order: "row",
     cursor: undefined,
     work: undefined,
     error: "",
@@ -72,7 +85,5 @@ export function keptSettings(state: PaneState): Settings {
 /** What was kept, as far as it still fits: somebody may have changed it. */
 export function stateFromSettings(kept: Settings, now: PaneState): Partial<PaneState> {
   const fits = KEPT.filter((name) => typeof kept[name] === typeof now[name]);
-  const known = Object.fromEntries(fits.map((name) => [name, kept[name]]));
-  const scope: ReadScope = kept.scope === "selection" ? "selection" : "table";
-  return { ...known, scope };
+  return Object.fromEntries(fits.map((name) => [name, kept[name]]));
 }

@@ -23,6 +23,9 @@ export class Worksheet extends Emulated {
   get Name(): string {
     return this.sheet.name;
   }
+  get Visibility(): string {
+    return this.sheet.visibility;
+  }
   get Protection(): WorksheetProtection {
     return new WorksheetProtection(this.session, this.sheet);
   }

@@ -30,12 +30,12 @@ async function openPane(): Promise<void> {
   sheet.grid = [HEADERS, ...Array.from({ length: ROWS }, (_, i) => [`L-${i}`, 5, 5, 32, 5])];
   excel.workbook.select(sheet, { top: 0, left: 0, bottom: ROWS, right: 4 });
   ({ store, commands } = paneOn());
-  await commands.check();
+  await commands.checkSelection();
 }
 
 function paneOn(): { store: PaneStore; commands: PaneCommands } {
   const opened = createPaneStore();
-  opened.set({ scope: "selection", low: "4.5", high: "7.5" });
+  opened.set({ low: "4.5", high: "7.5" });
   const host = excelHost();
   const ready = { store: opened, commands: paneCommands(opened, host) };
   followEdits(opened, host, ready.commands);
@@ -46,7 +46,7 @@ function paneOn(): { store: PaneStore; commands: PaneCommands } {
 async function findingsOfFullCheck(): Promise<unknown> {
   const fresh = paneOn();
   excel.workbook.select(sheet, table());
-  await fresh.commands.check();
+  await fresh.commands.checkSelection();
   return shown(fresh.store);
 }
 

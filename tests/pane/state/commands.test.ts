@@ -98,7 +98,7 @@ test("a selected column is taken for the trend, and anything wider is not", asyn
   });
 });
 
-test("one selected cell means the table around it", async () => {
+test("selected cells are checked as they are; one selected cell means the table around it", async () => {
   const { store, commands, asked, host, whole } = pane();
   const readTable = host.read;
   host.read = async (scope) => {
@@ -106,8 +106,7 @@ test("one selected cell means the table around it", async () => {
     if (scope === "table") return read;
     return { ...read, area: { ...whole(), rows: 1, columns: 1 }, values: [["Sample"]] };
   };
-  store.set({ scope: "selection" });
-  await commands.check();
+  await commands.checkSelection();
   expect(asked.scopes).toEqual(["selection", "table"]);
   expect(store.get().checked!.result.rows).toHaveLength(3);
 });
@@ -192,7 +191,9 @@ test("a check once more takes in rows that were added below", async () => {
   await commands.check();
   cells.push(["S-04", 6, 6, 16, "some"]);
   await commands.checkAgain();
-  expect(store.get().status).toBe("Loads!A1:E5 is checked. Tests: 4. Findings: 3.");
+  expect(store.get().status).toBe(
+    "Loads!A1:E5 is checked. Tests: 4. Findings: 3. New findings: 1. No longer found: 0.",
+  );
 });
 
 test("a chart is offered only where the spreadsheet draws charts", async () => {

@@ -6,10 +6,10 @@ import {
 
 test("what is kept comes back", () => {
   const store = createPaneStore();
-  store.set({ scope: "selection", low: "4.5", live: true, withNotes: false });
+  store.set({ marking: true, low: "4.5", live: true, withNotes: false });
   const now = createPaneStore().get();
   expect(stateFromSettings(keptSettings(store.get()), now)).toMatchObject({
-    scope: "selection",
+    marking: true,
     low: "4.5",
     live: true,
     withNotes: false,
@@ -18,8 +18,8 @@ test("what is kept comes back", () => {
 
 test("settings that somebody changed, or of another version, do no harm", () => {
   const now = createPaneStore().get();
-  const kept = { scope: "everything", low: 4.5, live: "yes", checked: "x", error: "gotcha" };
-  expect(stateFromSettings(kept, now)).toEqual({ scope: "table" });
+  const kept = { marking: "always", low: 4.5, live: "yes", checked: "x", error: "gotcha" };
+  expect(stateFromSettings(kept, now)).toEqual({});
 });
 
 test("those who watch a part of the state are told of its changes alone", () => {

@@ -1,0 +1,76 @@
+import type { Words } from "../sentence";
+
+/** What the page about the check says. */
+export const paneCheckMessages = {
+  "pane-filter": "Show findings that weigh",
+  "pane-findings": "Findings",
+  "pane-findings-keys":
+    "Click a finding to go to its cell, or move with the arrow keys and press Enter.",
+  "pane-nothing-found": "Nothing was found in what was looked at.",
+  "pane-group-by": "Together by",
+  "pane-group-by-test": "test",
+  "pane-group-by-rule": "rule",
+  "pane-sort-by": "First comes",
+  "pane-sort-by-row": "the upper row",
+  "pane-sort-by-weight": "the graver finding",
+  "pane-copy": "Copy the list",
+  "pane-new": "new",
+  "pane-explanations": "It comes out so:",
+  "pane-group-test": ({ row, sample }: Words<"row" | "sample">) => `Row ${row}, ${sample}`,
+  "pane-group-test-state": ({ test, state }: Words<"test" | "state">) => `${test}: ${state}`,
+  "pane-group-rule": ({ rule, count }: Words<"rule" | "count">) => `${rule}: ${count}`,
+
+  "pane-tests-counted": ({ tests }: Words<"tests">) => `Tests: ${tests}`,
+  "pane-against-specification": "Against the specification",
+  "pane-not-compared": "Not compared with a specification: the tests have no limits.",
+  "pane-findings-counted": ({ findings }: Words<"findings">) => `Findings: ${findings}`,
+  "pane-not-checked": "Not checked",
+  "pane-not-checked-grave": ({ fields }: Words<"fields">) =>
+    `The sheet has no column for these, which may void a test or make its result wrong: ${fields}.`,
+  "pane-not-checked-nothing": "Every column that may void a test is there.",
+  "pane-not-checked-others": ({ count }: Words<"count">) => `Also without a column: ${count}`,
+
+  "pane-purpose": "Volumetric air tests: ASTM C173, AASHTO T 196",
+  "pane-begin":
+    "Press Check. It finds the tests on the sheet, says what is wrong and leaves your cells alone.",
+  "pane-area-checked": ({ address }: Words<"address">) => `Checked: ${address}`,
+  "pane-area-change": "Check other cells",
+  "pane-area": "Cells, with their headers",
+  "pane-area-check": "Check these",
+  "pane-area-selection": "Check the selected cells",
+  "pane-sheets-with-tests": "Sheets with tests",
+  "pane-check-sheet": ({ sheet }: Words<"sheet">) => `Check “${sheet}”`,
+  "pane-more": "More",
+  "pane-all-filtered": "No finding of the weights chosen above.",
+  "pane-whole-sheet": "whole sheet",
+  "pane-row": ({ row }: Words<"row">) => `row ${row}`,
+
+  "pane-columns": ({ recognised, others }: Words<"recognised" | "others">) =>
+    `Columns: ${recognised} recognised, ${others} not`,
+  "pane-column": "Column",
+  "pane-column-header": "Header",
+  "pane-column-read-as": "Read as",
+  "pane-every-column-known": "Every column with a header was recognised.",
+  "pane-columns-unknown": ({ names }: Words<"names">) =>
+    `Not recognised, so not looked at: ${names}. Give a column another header if it should be.`,
+
+  "pane-limits": "Specification",
+  "pane-limits-hint":
+    "The sheet does not hold both limits. Give what is missing to compare the results with it.",
+  "pane-low": "Low limit, %",
+  "pane-high": "High limit, %",
+  "pane-compare": "Compare",
+
+  "pane-in-the-sheet": "In the sheet",
+  "pane-mark-found": "Mark what is found",
+  "pane-with-notes": "Write a note beside each mark",
+  "pane-unmark": "Remove marks",
+  "pane-write-results": "Write a results sheet",
+  "pane-live": "Check again after every edit",
+  "pane-marked": ({ cells, notes }: Words<"cells" | "notes">) =>
+    `Marked cells: ${cells}. With a note: ${notes}.`,
+  "pane-unmarked": ({ cells, notes }: Words<"cells" | "notes">) =>
+    `Marks removed: ${cells}. Notes removed: ${notes}.`,
+  "pane-results-sheet-name": "Findings",
+  "pane-results-written": ({ sheet }: Words<"sheet">) => `The results are on the sheet “${sheet}”.`,
+} as const;

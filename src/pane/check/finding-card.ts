@@ -1,0 +1,64 @@
+import { findingSentence } from "../../fieldsheet/finding-sentence";
+import type { Finding } from "../../fieldsheet/rule";
+import { say } from "../../messages/pane-catalogue";
+import { badge, badgeWord } from "../kit/badge";
+import { element } from "../kit/element";
+import { shownPercent } from "../kit/shown-number";
+import { placeOf, type CheckedArea } from "../state/checked-area";
+import type { ProblemGroup, ProblemGrouping } from "../state/problem-groups";
+import type { FoundProblem } from "../state/problems";
+import { whereOf } from "../state/where-of";
+
+/** A finding in the list: how much it weighs, where it is, what is wrong and what may be behind it. */
+export function findingCard(
+  { finding, explanations }: FoundProblem,
+  checked: CheckedArea,
+  grouping: ProblemGrouping,
+  fresh: ReadonlySet<Finding>,
+): HTMLElement {
+  const { rows, columns } = checked.result;
+  const sample = finding.row === null ? "" : rows[finding.row]!.sample;
+  const head = [
+    badge(finding.weight),
+    element("span", { class: "finding-cell" }, whereOf(finding, checked)),
+    ...(grouping === "rule" ? [element("span", { class: "finding-sample" }, sample)] : []),
+    ...(fresh.has(finding) ? [element("span", { class: "finding-new" }, say("pane-new"))] : []),
+  ];
+  return element(
+    "div",
+    { class: "finding" },
+    element("div", { class: "finding-head" }, ...head.flatMap((part) => [part, " "])),
+    element("p", { class: "finding-sentence" }, findingSentence(finding, columns)),
+    ...(explanations.length > 0
+      ? [
+          element("p", { class: "finding-explanations" }, say("pane-explanations")),
+          element(
+            "ul",
+            {},
+            ...explanations.map((each) => element("li", {}, findingSentence(each, columns))),
+          ),
+        ]
+      : []),
+  );
+}
+
+/** What stands over the findings of one test, or of one rule. */
+export function groupHeading(
+  group: ProblemGroup,
+  checked: CheckedArea,
+  grouping: ProblemGrouping,
+): string {
+  const { finding } = group[0]!;
+  if (grouping === "rule") {
+    // Ids of rules are plain words.
+    const rule = finding.rule.replaceAll("-", " ");
+    return say("pane-group-rule", { rule, count: group.length });
+  }
+  if (finding.row === null) return say("pane-whole-sheet");
+  const { sample, test, air } = checked.result.rows[finding.row]!;
+  const row = placeOf(checked, { row: finding.row, column: null }).row + 1;
+  const named = sample ? say("pane-group-test", { row, sample }) : say("pane-row", { row });
+  if (test === "") return named;
+  const state = air === undefined ? badgeWord(test) : `${shownPercent(air, checked.decimal)} %`;
+  return say("pane-group-test-state", { test: named, state });
+}

@@ -1,0 +1,78 @@
+import { sidesCut } from "../../hosts/area-around";
+import { blockOf } from "../../hosts/cell-address";
+import type { ReadArea, SheetHost } from "../../hosts/sheet-host";
+import { Problem } from "../../measure/problem";
+import { say } from "../../messages/pane-catalogue";
+import { checkRead } from "./check-read";
+import type { CheckedArea } from "./checked-area";
+import { findTests, type SheetWithTests } from "./find-tests";
+import type { Marking } from "./marking";
+import type { Job } from "./one-at-a-time";
+import type { PaneStore } from "./pane-state";
+import { whatIsNew } from "./what-is-new";
+
+/** The ways to a check. Each gives what there is to say about it. */
+export interface Checking {
+  /** Checks the tests that are meant. */
+  found(job: Job): Promise<string>;
+  /** Checks the tests of another sheet, and shows them. */
+  sheet(sheet: SheetWithTests, job: Job): Promise<string>;
+  /** Checks the selected cells; a single one stands for the table around it. */
+  selection(job: Job): Promise<string>;
+  /** Checks cells of the checked sheet, or of the one in front. */
+  cells(address: string, job: Job): Promise<string>;
+  /** Checks a table again as it stands now, and tells what is new. */
+  again(checked: CheckedArea, job: Job): Promise<string>;
+}
+
+export function checking(store: PaneStore, host: SheetHost, marks: Marking): Checking {
+  const progress = (job: Job) => (rows: number) => job.tell(say("pane-reading", { rows }));
+
+  /** Checks what was read, and marks it where that is wished. */
+  async function checkAndMark(read: ReadArea, job: Job): Promise<string> {
+    await job.pause();
+    const said = await checkRead(store, read, await host.decimalMark(), job);
+    const { marking, checked } = store.get();
+    const more = marking ? [await marks.mark(checked!, job)] : marks.older();
+    return [...said, ...more].join(" ");
+  }
+
+  /** Reads cells that were named, and sees whether they cut through a table. */
+  async function readNamed(address: string): Promise<ReadArea> {
+    const block = blockOf(address);
+    if (!block) throw new Problem("no-area", { typed: address });
+    const [front] = await host.sheetTops(1);
+    const { sheetId, sheetName } = store.get().checked?.read.area ?? front!.area;
+    const named = { area: { sheetId, sheetName, ...block }, address, values: [] };
+    const whole = await host.readAgain(named);
+    return host.readAgain({ ...named, cut: sidesCut(named.area, [whole.area]) });
+  }
+
+  return {
+    async found(job) {
+      const found = await findTests(host, progress(job));
+      if ("read" in found) return checkAndMark(found.read, job);
+      store.set({ elsewhere: found.elsewhere });
+      throw new Problem("tests-elsewhere");
+    },
+    async sheet({ place }, job) {
+      await host.select(place);
+      return checkAndMark(await host.read("table", progress(job), place), job);
+    },
+    async selection(job) {
+      const read = await host.read("selection", progress(job));
+      const oneCell = read.area.rows === 1 && read.area.columns === 1;
+      return checkAndMark(oneCell ? await host.read("table", progress(job)) : read, job);
+    },
+    cells: async (address, job) => checkAndMark(await readNamed(address), job),
+    async again(before, job) {
+      const read = await host.readAgain(before.read);
+      const said = await checkRead(store, read, before.decimal, job);
+      const { fresh, gone } = whatIsNew(before.result, store.get().checked!.result);
+      store.set({ fresh });
+      const differs = fresh.size + gone > 0;
+      const news = differs ? [say("pane-what-is-new", { fresh: fresh.size, gone })] : [];
+      return [...said, ...news, ...marks.older()].join(" ");
+    },
+  };
+}

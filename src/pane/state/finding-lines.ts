@@ -1,0 +1,25 @@
+import { findingSentence } from "../../fieldsheet/finding-sentence";
+import type { Weight } from "../../fieldsheet/rule";
+import { badgeWord } from "../kit/badge";
+import type { CheckedArea } from "./checked-area";
+import { problemsOf } from "./problems";
+import { whereOf } from "./where-of";
+
+/**
+ * Findings as lines that can be pasted into a sheet or a letter: cell, sample, weight and sentence,
+ * what explains it behind, set off by tabs.
+ *
+ * @param shown The weights that are wanted.
+ */
+export function findingLines(checked: CheckedArea, shown: ReadonlySet<Weight>): string[] {
+  const { findings, columns, rows } = checked.result;
+  return problemsOf(findings)
+    .filter(({ finding }) => shown.has(finding.weight))
+    .map(({ finding, explanations }) => {
+      const sample = finding.row === null ? "" : rows[finding.row]!.sample;
+      const sentences = [finding, ...explanations].map((each) => findingSentence(each, columns));
+      const cells = [whereOf(finding, checked), sample, badgeWord(finding.weight)];
+      // A header may hold line breaks or tabs of its own.
+      return [...cells, sentences.join(" ")].map((cell) => cell.replace(/\s+/g, " ")).join("\t");
+    });
+}

@@ -1,0 +1,64 @@
+import { Problem } from "../../measure/problem";
+import type { SheetHost } from "../../hosts/sheet-host";
+import { sameRead } from "../../hosts/trimmed";
+import { say } from "../../messages/pane-catalogue";
+import { checkRead } from "./check-read";
+import type { CheckedArea } from "./checked-area";
+import { marksOfFindings } from "./marks-of-findings";
+import type { Job } from "./one-at-a-time";
+import type { PaneStore } from "./pane-state";
+
+/** So often marking is begun before it is given up because the table is edited all the while. */
+const MOST_ATTEMPTS = 3;
+
+/** Puts marks and takes them off. */
+export interface Marking {
+  /** Marks what was found, and says what was done. */
+  mark(checked: CheckedArea, job: Job): Promise<string>;
+  unmark(): Promise<string>;
+  /** The checked table, checked anew where the sheet does not hold any more what was checked. */
+  upToDate(
+    checked: CheckedArea,
+    job: Job,
+  ): Promise<{ readonly checked: CheckedArea; readonly said: readonly string[] }>;
+  /** What is to be said of marks after a further check; nothing where there are none. */
+  older(): string[];
+}
+
+export function marking(store: PaneStore, host: SheetHost): Marking {
+  let marked = false;
+  const upToDate: Marking["upToDate"] = async (checked, job) => {
+    const read = await host.readAgain(checked.read);
+    if (sameRead(read, checked.read)) return { checked, said: [] };
+    await checkRead(store, read, checked.decimal, job);
+    const renewed = store.get().checked!;
+    return { checked: renewed, said: [say("pane-checked-anew", { address: read.address })] };
+  };
+  return {
+    upToDate,
+    older: () => (marked ? [say("pane-marks-are-older")] : []),
+    async mark(before, job) {
+      job.tell(say("pane-marking"));
+      const { withNotes } = store.get();
+      // It is done over again where somebody edits the table at that moment.
+      for (let attempt = 1; ; attempt += 1) {
+        const { checked, said } = await upToDate(before, job);
+        try {
+          const marks = marksOfFindings(checked);
+          const { cells, notes, remarks } = await host.mark(marks, withNotes, checked.read);
+          marked = cells > 0;
+          return [...said, say("pane-marked", { cells, notes }), ...remarks].join(" ");
+        } catch (error) {
+          const changed = error instanceof Problem && error.id === "table-changed";
+          if (!changed || attempt === MOST_ATTEMPTS) throw error;
+          marked = false;
+        }
+      }
+    },
+    async unmark() {
+      const { cells, notes, remarks } = await host.unmark();
+      marked = false;
+      return [say("pane-unmarked", { cells, notes }), ...remarks].join(" ");
+    },
+  };
+}
