@@ -22,13 +22,17 @@ export const paneCheckMessages = {
 
   "pane-tests-counted": ({ tests }: Words<"tests">) => `Tests: ${tests}`,
   "pane-against-specification": "Against the specification",
-  "pane-not-compared": "Not compared with a specification: the tests have no limits.",
   "pane-findings-counted": ({ findings }: Words<"findings">) => `Findings: ${findings}`,
   "pane-not-checked": "Not checked",
-  "pane-not-checked-grave": ({ fields }: Words<"fields">) =>
-    `The sheet has no column for these, which may void a test or make its result wrong: ${fields}.`,
-  "pane-not-checked-nothing": "Every column that may void a test is there.",
-  "pane-not-checked-others": ({ count }: Words<"count">) => `Also without a column: ${count}`,
+  "pane-not-checked-nothing": "The sheet records all that the method asks for.",
+  "not-checked-second": "whether two readings agree: there is no second reading",
+  "not-checked-alcohol": "the correction for alcohol: the amount is not recorded",
+  "not-checked-foam": "foam: it is not recorded",
+  "not-checked-settle": "how long the level took to settle: it is not recorded",
+  "not-checked-packed": "whether concrete was left packed in the bowl: it is not recorded",
+  "not-checked-leak": "whether the meter leaked: it is not recorded",
+  "not-checked-limits": "the specification: the tests have no limits",
+  "pane-not-checked-others": ({ count }: Words<"count">) => `Not recorded either: ${count}`,
 
   "pane-purpose": "Volumetric air tests: ASTM C173, AASHTO T 196",
   "pane-begin":

@@ -56,7 +56,7 @@ export function groupHeading(
   }
   if (finding.row === null) return say("pane-whole-sheet");
   const { sample, test, air } = checked.result.rows[finding.row]!;
-  const row = placeOf(checked, { row: finding.row, column: null }).row + 1;
+  const row = placeOf(checked, { row: finding.row, field: null }).row + 1;
   const named = sample ? say("pane-group-test", { row, sample }) : say("pane-row", { row });
   if (test === "") return named;
   const state = air === undefined ? badgeWord(test) : `${shownPercent(air, checked.decimal)} %`;

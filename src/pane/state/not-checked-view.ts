@@ -5,13 +5,7 @@ import type { CheckResult } from "../../fieldsheet/check-result";
 
 /** What the check could not look at, so that nothing found is not taken for nothing wrong. */
 export function notCheckedView(result: CheckResult): HTMLElement {
-  const { grave, others, limits } = notChecked(result);
-  const sentences = [
-    grave.length > 0
-      ? say("pane-not-checked-grave", { fields: grave.join(", ") })
-      : say("pane-not-checked-nothing"),
-    ...(limits ? [say("pane-not-compared")] : []),
-  ];
+  const { askedFor, others } = notChecked(result);
   const more = element(
     "details",
     {},
@@ -22,7 +16,9 @@ export function notCheckedView(result: CheckResult): HTMLElement {
     "section",
     { class: "not-checked", "aria-label": say("pane-not-checked") },
     element("h3", {}, say("pane-not-checked")),
-    ...sentences.map((sentence) => element("p", {}, sentence)),
+    askedFor.length > 0
+      ? element("ul", {}, ...askedFor.map((words) => element("li", {}, words)))
+      : element("p", {}, say("pane-not-checked-nothing")),
     ...(others.length > 0 ? [more] : []),
   );
 }
