@@ -166,7 +166,7 @@ test("a long reading ends where the user stops it", async () => {
   sheet.grid = [HEADERS, ...Array.from({ length: 200_000 }, () => ["L-1", 5, 5, 32, 5])];
   excel.workbook.select(sheet, table());
   excel.startCounting();
-  const checking = commands.check();
+  const checking = commands.checkSelection();
   store.watch(
     ({ work }) => work?.label,
     () => excel.traffic.calls === 2 && commands.stop(),
