@@ -1,6 +1,6 @@
 import { compareWithLimits } from "../acceptance/limits";
 import type { DecidedTest } from "./judged-test";
-import type { SheetTests } from "./sheet-tests";
+import type { NextTest } from "./same-sample";
 
 /** A result outside its limits and the check test that was made of it, if any. */
 export interface CheckedFailure {
@@ -8,11 +8,18 @@ export interface CheckedFailure {
   readonly check?: DecidedTest;
 }
 
-/** Every valid result outside its limits, each with the next valid test of the same sample. */
-export function checkedFailures(tests: SheetTests): readonly CheckedFailure[] {
-  const outside = tests.all.filter(isOutside);
+/**
+ * Every valid result outside its limits, each with the next valid test of the same sample.
+ *
+ * @param nextOfSample Gives the next test of the same sample for each; asked only where one is needed.
+ */
+export function checkedFailures(
+  tests: readonly DecidedTest[],
+  nextOfSample: () => NextTest,
+): readonly CheckedFailure[] {
+  const outside = tests.filter(isOutside);
   if (outside.length === 0) return [];
-  const next = tests.nextOfSample;
+  const next = nextOfSample();
   const checks = new Set<DecidedTest>();
   return outside.flatMap((first) => {
     // A check test that fails as well is the end: it asks for no check of its own.

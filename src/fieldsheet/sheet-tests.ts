@@ -16,7 +16,7 @@ export class SheetTests {
 
   /** The results outside their limits, each with its check test. */
   get failures(): readonly CheckedFailure[] {
-    return (this.#failures ??= checkedFailures(this));
+    return (this.#failures ??= checkedFailures(this.all, () => this.nextOfSample));
   }
 
   /** Whether any row holds a test. */

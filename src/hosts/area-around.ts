@@ -1,5 +1,5 @@
 import type { Block } from "./cell-address";
-import type { CellArea } from "./sheet-host";
+import type { CellArea } from "./cell-area";
 
 /** A side of an area. */
 export type Side = "top" | "left" | "bottom" | "right";

@@ -1,4 +1,4 @@
-import type { CellArea } from "./sheet-host";
+import type { CellArea } from "./cell-area";
 
 /** A block of cells without its sheet, positions from 0. */
 export type Block = Pick<CellArea, "row" | "column" | "rows" | "columns">;

@@ -1,4 +1,4 @@
-import type { CellArea } from "./sheet-host";
+import type { CellArea } from "./cell-area";
 
 /** Whole rows or columns that were put in before a position, or, where the count is below 0, taken out. */
 export interface CellsMoved {
