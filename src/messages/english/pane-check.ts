@@ -25,13 +25,6 @@ export const paneCheckMessages = {
   "pane-findings-counted": ({ findings }: Words<"findings">) => `Findings: ${findings}`,
   "pane-not-checked": "Not checked",
   "pane-not-checked-nothing": "The sheet records all that the method asks for.",
-  "not-checked-second": "whether two readings agree: there is no second reading",
-  "not-checked-alcohol": "the correction for alcohol: the amount is not recorded",
-  "not-checked-foam": "foam: it is not recorded",
-  "not-checked-settle": "how long the level took to settle: it is not recorded",
-  "not-checked-packed": "whether concrete was left packed in the bowl: it is not recorded",
-  "not-checked-leak": "whether the meter leaked: it is not recorded",
-  "not-checked-limits": "the specification: the tests have no limits",
   "pane-not-checked-others": ({ count }: Words<"count">) => `Not recorded either: ${count}`,
 
   "pane-purpose": "Volumetric air tests: ASTM C173, AASHTO T 196",

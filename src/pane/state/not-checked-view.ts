@@ -1,11 +1,13 @@
+import type { CheckResult } from "../../fieldsheet/check-result";
+import { notLookedAtSentence } from "../../fieldsheet/not-looked-at";
 import { say } from "../../messages/pane-catalogue";
 import { element } from "../kit/element";
-import { notChecked } from "./not-checked";
-import type { CheckResult } from "../../fieldsheet/check-result";
+import { fieldsNotThere } from "./not-checked";
 
 /** What the check could not look at, so that nothing found is not taken for nothing wrong. */
 export function notCheckedView(result: CheckResult): HTMLElement {
-  const { askedFor, others } = notChecked(result);
+  const others = fieldsNotThere(result);
+  const sentence = notLookedAtSentence(result.notLookedAt) ?? say("pane-not-checked-nothing");
   const more = element(
     "details",
     {},
@@ -16,9 +18,7 @@ export function notCheckedView(result: CheckResult): HTMLElement {
     "section",
     { class: "not-checked", "aria-label": say("pane-not-checked") },
     element("h3", {}, say("pane-not-checked")),
-    askedFor.length > 0
-      ? element("ul", {}, ...askedFor.map((words) => element("li", {}, words)))
-      : element("p", {}, say("pane-not-checked-nothing")),
+    element("p", {}, sentence),
     ...(others.length > 0 ? [more] : []),
   );
 }
