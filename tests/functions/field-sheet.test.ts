@@ -86,5 +86,6 @@ test("a sheet without alcohol, or with one reading a test, says so once", () => 
   expect(list.slice(1).map((line) => [line[0], line[2], line[3]])).toEqual([
     ["sheet", "alcohol-not-in-sheet", "doubt"],
     ["sheet", "agreement-not-recorded", "doubt"],
+    ["", "not-looked-at", "note"],
   ]);
 });
