@@ -1,7 +1,7 @@
 import { FIELDS, type FieldId } from "../../src/reading/fields";
 import type { Rule, Weight } from "../../src/fieldsheet/rule";
 import { RULES } from "../../src/fieldsheet/rules";
-import { HEADINGS } from "../../src/reading/vocabulary/english";
+import { ENGLISH } from "../../src/reading/vocabulary/english";
 import { catalogue } from "../../src/messages/catalogue";
 import { page, sentence, table } from "./markdown";
 
@@ -34,7 +34,7 @@ export function rulesPage(): string {
       Object.entries(FIELDS).map(([field, { label, kind }]) => [
         label,
         kind,
-        HEADINGS[field as FieldId].join(", "),
+        ENGLISH.headings[field as FieldId]!.join(", "),
       ]),
     ),
   );

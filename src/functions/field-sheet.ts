@@ -4,7 +4,7 @@ import { checkedRows, findingsList } from "../fieldsheet/result-tables";
 import type { CellValue } from "../measure/cell-value";
 import { at } from "../measure/issue";
 import { Problem } from "../measure/problem";
-import { headersOfTwoRows } from "../reading/two-header-rows";
+import { headersByColumn, inOneRow } from "../reading/header-rows";
 import { cellErrorFor, orThrow } from "./runner/cell-error";
 import { CellTable } from "./runner/cell-table";
 
@@ -48,7 +48,7 @@ function resultFor(...given: (any[][] | undefined)[]): CheckResult {
     CellValue[][],
     CellValue[][],
   ];
-  const headers = heads.length === 2 ? headersOfTwoRows(heads[0]!, heads[1]!) : heads.flat();
+  const headers = heads.length > 1 ? inOneRow(headersByColumn(heads)) : heads.flat();
   try {
     return checkTable({ headers, rows }, { low: low.flat(), high: high.flat() });
   } catch (problem) {

@@ -3,6 +3,7 @@ import { decisionMessages } from "./english/decisions";
 import { fieldsheetMessages } from "./english/fieldsheet";
 import { measureMessages } from "./english/measure";
 import { neighbouringTestsMessages } from "./english/neighbouring-tests";
+import { readingMessages } from "./english/reading";
 import { ruleMessages } from "./english/rules";
 import { slipMessages } from "./english/slips";
 import { volumetricAirMessages } from "./english/volumetric-air";
@@ -18,6 +19,7 @@ export const catalogue = {
   ...decisionMessages,
   ...volumetricAirMessages,
   ...fieldsheetMessages,
+  ...readingMessages,
   ...ruleMessages,
   ...slipMessages,
   ...neighbouringTestsMessages,

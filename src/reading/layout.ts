@@ -1,18 +1,26 @@
-import { isBlank, type CellValue } from "../measure/cell-value";
+import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
 import { Problem } from "../measure/problem";
-import { recogniseColumns } from "./columns";
 import { READING_FIELDS } from "./fields";
+import { headersByColumn, inOneRow, mayBeOneOfSeveral } from "./header-rows";
+import { recognise } from "./recognise";
 import type { SheetTable } from "./sheet-table";
-import { headersOfTwoRows, mayBeOneOfTwo } from "./two-header-rows";
 
 /** A header row further down than this is not looked for: title rows are few. */
 const DEEPEST_HEADER = 100;
+const MOST_HEADER_ROWS = 3;
 
 /** The table found in a block of cells. */
 export interface SheetLayout {
   readonly table: SheetTable;
   /** Position of the last header row in the block, from 0; the first row of the table is the next. */
   readonly headerRow: number;
+  /** For each column its titles from the top down, its own header last. */
+  readonly headers: readonly (readonly string[])[];
+}
+
+interface Likeness {
+  readonly fields: number;
+  readonly readings: boolean;
 }
 
 /**
@@ -20,42 +28,55 @@ export interface SheetLayout {
  * every row below it belongs to the table, blank rows too, so that positions stay those of the sheet.
  *
  * The header is the row in which most columns are recognised. A row with a column of meter readings
- * goes before one without, and of equals the upper one counts. Two rows together are the header
- * where more columns are recognised from both.
+ * goes before one without, and of equals the upper one counts. Two or three rows together are the
+ * header where more columns are recognised from all of them.
  *
  * @param block Cell values of a rectangle, row by row.
  * @throws Problem `no-header-row`.
  */
 export function findTable(block: readonly (readonly CellValue[])[]): SheetLayout {
   const top = block.slice(0, DEEPEST_HEADER);
-  const single = top.map((headers, headerRow) => ({ headers, headerRow }));
-  const double = top.slice(1).flatMap((lower, i) => {
-    const upper = top[i]!;
-    const both = mayBeOneOfTwo(upper) && mayBeOneOfTwo(lower);
-    return both ? [{ headers: headersOfTwoRows(upper, lower), headerRow: i + 1 }] : [];
-  });
-  let best = 0;
-  let found: (typeof single)[number] | undefined;
-  for (const candidate of [...single, ...double]) {
-    const likeness = headerLikeness(candidate.headers);
-    if (likeness > best) [found, best] = [candidate, likeness];
+  let best: Likeness = { fields: 0, readings: false };
+  let found: { headers: readonly (readonly string[])[]; last: number } | undefined;
+  for (let count = 1; count <= MOST_HEADER_ROWS; count++) {
+    for (let last = count - 1; last < top.length; last++) {
+      const rows = top.slice(last - count + 1, last + 1);
+      if (count > 1 && !rows.every(mayBeOneOfSeveral)) continue;
+      const headers = headersByColumn(rows);
+      const likeness = headerLikeness(rows, headers);
+      if (isMore(likeness, best)) [found, best] = [{ headers, last }, likeness];
+    }
   }
   if (!found) throw new Problem("no-header-row");
-  const { headers, headerRow } = found;
-  return { table: { headers, rows: block.slice(headerRow + 1) }, headerRow };
+  const { headers, last } = found;
+  const single = headers.every((each) => each.length === 1);
+  const inOne = single ? top[last]! : inOneRow(headers);
+  return { table: { headers: inOne, rows: block.slice(last + 1) }, headerRow: last, headers };
 }
 
-/** 0 for a row that cannot be a header. */
-function headerLikeness(row: readonly CellValue[]): number {
-  const texts = row.map((cell) => (typeof cell === "string" ? cell : null));
-  const columns = recogniseColumns(texts);
-  const recognised = Object.keys(columns).length;
-  // A row of results may say "second reading" in a remark, but it holds more numbers than such words.
+function isMore(one: Likeness, other: Likeness): boolean {
+  if (one.readings !== other.readings) return one.readings;
+  return one.fields > other.fields;
+}
+
+function headerLikeness(
+  rows: readonly (readonly CellValue[])[],
+  headers: readonly (readonly string[])[],
+): Likeness {
+  const nothing = { fields: 0, readings: false };
+  const row = rows.at(-1)!;
+  const texts = row.filter((cell) => typeof cell === "string" && !isBlank(cell)).length;
   const numbers = row.filter((cell) => typeof cell === "number").length;
-  if (recognised <= numbers) return 0;
-  const hasReadings = READING_FIELDS.some((field) => columns[field]);
+  // A row of results may say "second reading" in a remark, but it holds more numbers than such words.
+  if (texts <= numbers) return nothing;
+  const columns = headers.map((each, index) => {
+    const isText = rows.length > 1 || typeof row[index] === "string";
+    return { headers: isText ? each : [""], cells: [] };
+  });
+  const fields = Object.keys(recognise(columns).columns);
+  const readings = READING_FIELDS.some((field) => fields.includes(field));
+  if (fields.length <= numbers) return nothing;
   // One word alone over a table is a title, such as "Tests"; a header stands beside others.
-  const standsAlone = texts.filter((text) => !isBlank(text)).length < 2;
-  if (hasReadings) return 1000 + recognised;
-  return standsAlone ? 0 : recognised;
+  const standsAlone = rows.flat().filter((cell) => shownValue(cell).trim() !== "").length < 2;
+  return standsAlone && !readings ? nothing : { fields: fields.length, readings };
 }

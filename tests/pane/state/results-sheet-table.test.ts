@@ -14,6 +14,7 @@ const rows = [
 const checked: CheckedArea = {
   table: { headers: HEADER, rows },
   headerRow: 1,
+  headers: HEADER.map((header) => [String(header)]),
   read: {
     area: { sheetId: "1", sheetName: "Loads", row: 1, column: 0, rows: 6, columns: HEADER.length },
     address: "Loads!A2:E7",

@@ -1,0 +1,104 @@
+import type { FieldId } from "./fields";
+import { mayHaveUnit } from "./grammar";
+import type { Term } from "./terms";
+import type { Told } from "./told";
+
+/** Fields that can decide whether a test stands, or its air. */
+export const DECIDING: ReadonlySet<FieldId> = new Set<FieldId>([
+  "first",
+  "second",
+  "third",
+  "final",
+  "cups",
+  "alcohol",
+  "foam",
+  "settle",
+  "packed",
+  "leak",
+  "lateAlcohol",
+]);
+
+/** Words that speak of what decides a test, and the fields that they may mean. */
+const SPEAKS_OF: Readonly<Partial<Record<Term, readonly FieldId[]>>> = {
+  reading: ["first", "second", "third", "final"],
+  confirming: ["second"],
+  cup: ["cups"],
+  alcohol: ["alcohol", "lateAlcohol"],
+  foam: ["foam"],
+  settle: ["settle"],
+  packed: ["packed"],
+  dispersed: ["packed"],
+  leak: ["leak"],
+  tight: ["leak"],
+};
+
+/** Terms that leave open what a column is about; with any other known word its cells do not count. */
+const LEAVE_OPEN: ReadonlySet<Term> = new Set<Term>([
+  "number",
+  "test",
+  "result",
+  "measured",
+  "reported",
+  "content",
+  "total",
+  "amount",
+  "added",
+  "left",
+  "type",
+  "check",
+  "first",
+  "second",
+  "third",
+  "further",
+  "initial",
+  "final",
+  "before",
+  "after",
+  "late",
+  "low",
+  "high",
+  "not",
+  "in-order",
+  "volumetric",
+  "meter",
+  "bowl",
+  "neck",
+  "of",
+  "share",
+]);
+
+/** The deciding fields of which the words of a column speak, as far as its unit can be theirs. */
+export function decidingByWords({ own, unit }: Told): readonly FieldId[] {
+  const fields = own.words.flatMap(({ terms }) => terms.flatMap((term) => SPEAKS_OF[term] ?? []));
+  return [...new Set(fields)].filter((field) => mayHaveUnit(field, unit));
+}
+
+/**
+ * The deciding fields that a column may hold by its unit and its cells, where no known word says what
+ * it is about.
+ *
+ * @param missing Says which fields have no column yet.
+ */
+export function decidingByContents(
+  { own, unit, cells }: Told,
+  missing: (field: FieldId) => boolean,
+): readonly FieldId[] {
+  const open = own.words.every(
+    ({ terms }) => terms.length === 0 || terms.some((term) => LEAVE_OPEN.has(term)),
+  );
+  if (!open) return [];
+  return thinkable().filter(missing);
+
+  function thinkable(): readonly FieldId[] {
+    if (unit === "liquid") return ["alcohol", "lateAlcohol"];
+    if (unit === "divisions") return ["first", "second", "final", "foam"];
+    if (unit === "duration") return ["settle"];
+    if (unit === "yes-no") return ["packed", "leak", "lateAlcohol"];
+    if (cells.count === 0 || (unit !== undefined && unit !== "percent")) return [];
+    if (cells.yesNo > 0.65) return ["packed", "leak", "lateAlcohol"];
+    const { number, least, most, whole, quarters } = cells;
+    if (number < 0.65 || least < 0 || most > 15) return [];
+    if (whole > 0.9 && cells.distinct < Math.max(3, cells.count)) return ["cups"];
+    return quarters > 0.9 && whole < 0.9 ? ["first", "second", "third", "final"] : [];
+  }
+}

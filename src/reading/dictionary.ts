@@ -1,0 +1,174 @@
+import type { FieldId } from "./fields";
+import type { Term } from "./terms";
+import { wordsOf } from "./tokens";
+import type { Token } from "./units-in-header";
+import type { Vocabulary } from "./vocabulary/vocabulary";
+
+/** A word or phrase of a header with what it can mean; an unknown word means nothing. */
+export interface Word {
+  readonly text: string;
+  /** Each a meaning that it can have. */
+  readonly terms: readonly Term[];
+  readonly aside: boolean;
+  /** Whether it is a known word only when a letter is put right. */
+  readonly misspelt: boolean;
+  readonly timeUnit?: string;
+}
+
+/** What a span of tokens was found to be. */
+interface Entry {
+  readonly terms: readonly Term[];
+  /** Words that it stands for, where it is a short form or a compound. */
+  readonly instead?: readonly string[];
+}
+
+const LONGEST_PHRASE = 5;
+/** Shorter words differ from others by a letter too often. */
+const LONG_ENOUGH_TO_MISSPELL = 7;
+const LINKS = new Set(["s", "es", "n", "en", "e", "er"]);
+const NOTHING: Entry = { terms: [] };
+
+/** The words of one language, ready to be looked up. */
+export class Dictionary {
+  readonly language: Vocabulary["language"];
+  private readonly entries = new Map<string, Entry>();
+  private readonly shortForms = new Map<string, readonly string[]>();
+  private readonly headings = new Map<string, FieldId[]>();
+  private readonly singleWords: string[];
+  private readonly compounds = new Map<string, readonly string[] | null>();
+
+  constructor(private readonly vocabulary: Vocabulary) {
+    this.language = vocabulary.language;
+    for (const [term, list] of Object.entries(vocabulary.words)) {
+      for (const phrase of list.split(",")) this.addPhrase(phrase, term as Term);
+    }
+    for (const word of vocabulary.empty.split(/\s+/)) {
+      const key = this.keyOf(wordsOf(word));
+      if (!this.entries.has(key)) this.entries.set(key, NOTHING);
+    }
+    for (const line of vocabulary.shortForms) {
+      const [long, forms] = line.split("=") as [string, string];
+      for (const form of forms.split(","))
+        this.shortForms.set(wordsOf(form).join(" "), wordsOf(long));
+    }
+    for (const [field, list] of Object.entries(vocabulary.headings)) {
+      for (const heading of list)
+        push(this.headings, this.keyOf(wordsOf(heading)), field as FieldId);
+    }
+    this.singleWords = [...this.entries.keys()].filter((key) => !key.includes(" "));
+  }
+
+  /** The fields that are headed with exactly these words. */
+  fieldsHeaded(tokens: readonly Token[]): readonly FieldId[] {
+    const texts = tokens.map(({ text }) => text);
+    const long = texts.flatMap((text) => this.shortForms.get(text) ?? [text]);
+    return this.headings.get(this.keyOf(texts)) ?? this.headings.get(this.keyOf(long)) ?? [];
+  }
+
+  /** Whether the language has the word, be it one that says nothing. */
+  has(text: string): boolean {
+    return this.shortForms.has(text) || this.entries.has(this.stem(text));
+  }
+
+  /**
+   * The longest phrase that begins at a place.
+   *
+   * @returns What it is and how many tokens it takes; `undefined` where the language has no such word.
+   */
+  phraseAt(
+    texts: readonly string[],
+    at: number,
+  ): { readonly entry: Entry; readonly length: number } | undefined {
+    for (let length = Math.min(LONGEST_PHRASE, texts.length - at); length > 0; length--) {
+      const span = texts.slice(at, at + length);
+      const long = span.flatMap((text) => this.shortForms.get(text) ?? [text]);
+      const entry = this.entries.get(this.keyOf(span)) ?? this.entries.get(this.keyOf(long));
+      if (entry) return { entry, length };
+    }
+    const long = this.shortForms.get(texts[at]!) ?? this.partsOf(texts[at]!);
+    return long && { entry: { terms: [], instead: long }, length: 1 };
+  }
+
+  /** The word that an unknown one was meant to be: the only one that differs by one letter. */
+  spelledRight(text: string): Entry | undefined {
+    if (text.length < LONG_ENOUGH_TO_MISSPELL) return undefined;
+    const stem = this.stem(text);
+    const near = this.singleWords.filter(
+      (word) =>
+        word[0] === stem[0] && Math.abs(word.length - stem.length) < 2 && nearly(word, stem),
+    );
+    return near.length === 1 ? this.entries.get(near[0]!) : undefined;
+  }
+
+  /** The known words that a long word is put together from. */
+  private partsOf(text: string): readonly string[] | undefined {
+    if (text.length < 5 || /\d/.test(text)) return undefined;
+    let parts = this.compounds.get(text);
+    if (parts === undefined) {
+      parts = this.split(text, text.length) ?? null;
+      this.compounds.set(text, parts);
+    }
+    return parts ?? undefined;
+  }
+
+  /** Longest first part first. A link such as the s of German compounds stands between two parts. */
+  private split(text: string, longest: number): readonly string[] | undefined {
+    for (let end = Math.min(text.length, longest); end > 1; end--) {
+      const part = text.slice(0, end);
+      const known = end > 2 || end === text.length ? this.isPart(part) : false;
+      if (!known) continue;
+      const rest = text.slice(end);
+      if (rest === "") return [part];
+      for (const link of ["", ...LINKS]) {
+        if (!rest.startsWith(link) || rest === link) continue;
+        const others = this.split(rest.slice(link.length), rest.length);
+        if (others) return [part, ...others];
+      }
+    }
+    return undefined;
+  }
+
+  private isPart(part: string): boolean {
+    return this.shortForms.has(part) || (this.entries.get(this.stem(part))?.terms.length ?? 0) > 0;
+  }
+
+  private addPhrase(phrase: string, term: Term): void {
+    const words = wordsOf(phrase.trim());
+    if (words.length === 0) return;
+    const key = this.keyOf(words);
+    const { terms } = this.entries.get(key) ?? NOTHING;
+    if (!terms.includes(term)) this.entries.set(key, { terms: [...terms, term] });
+  }
+
+  private keyOf(words: readonly string[]): string {
+    return words.map((word) => this.stem(word)).join(" ");
+  }
+
+  private stem(word: string): string {
+    for (const ending of this.vocabulary.endings) {
+      if (word.endsWith(ending) && word.length - ending.length >= 3 && !word.endsWith("ss"))
+        return word.slice(0, -ending.length);
+    }
+    return word;
+  }
+}
+
+/** Whether two words differ by one letter put in, left out or changed, or by two letters swapped. */
+function nearly(one: string, two: string): boolean {
+  let from = 0;
+  while (from < one.length && one[from] === two[from]) from++;
+  let back = 0;
+  while (
+    back < Math.min(one.length, two.length) - from &&
+    one[one.length - 1 - back] === two[two.length - 1 - back]
+  )
+    back++;
+  const left = one.slice(from, one.length - back);
+  const right = two.slice(from, two.length - back);
+  if (left.length <= 1 && right.length <= 1) return true;
+  return left.length === 2 && right.length === 2 && left[0] === right[1] && left[1] === right[0];
+}
+
+function push<K, V>(map: Map<K, V[]>, key: K, value: V): void {
+  map.set(key, [...(map.get(key) ?? []), value]);
+}

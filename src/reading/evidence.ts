@@ -1,0 +1,116 @@
+import { isBlank, isCellError, type CellValue } from "../measure/cell-value";
+import { folded } from "./tokens";
+
+/** More cells than these tell nothing new. */
+const MOST_CELLS = 200;
+const LONGEST_TEXT = 60;
+
+/** What stands in the cells of a column. Shares are of the cells that hold something. */
+export interface Evidence {
+  /** Cells that hold something. */
+  readonly count: number;
+  readonly numbers: number;
+  /** Shares of cells that are a number, a day, a time of day, yes or no, an amount with a unit, other text. */
+  readonly number: number;
+  readonly date: number;
+  readonly clock: number;
+  readonly yesNo: number;
+  readonly amount: number;
+  readonly text: number;
+  /** Of the numbers, those of amounts with a unit too. */
+  readonly least: number;
+  readonly most: number;
+  readonly whole: number;
+  readonly quarters: number;
+  readonly distinct: number;
+}
+
+type Kind = "number" | "date" | "clock" | "yesNo" | "amount" | "text";
+
+const YES_NO =
+  /^(?:y|n|yes|no|true|false|x|ok|none|nil|✓|✔|✗|s|si|sí|ninguna?|o|oui|non|neant|aucune?|j|ja|nein|keine?)$/;
+const CLOCK = /^\d{1,2}\s?(?::|h)\s?\d{2}(?::\d{2})?\s?(?:[ap]\.?m\.?|uhr|h)?$/;
+const DATE =
+  /^(?:\d{4}[-/.]\d{1,2}[-/.]\d{1,2}(?!\d)|\d{1,2}[-/. ]\s?(?:\d{1,2}|[a-z]{3,10}\.?)[-/. ]\s?\d{2,4}$|[a-z]{3,10}\.? \d{1,2},? \d{4}$)/;
+const AMOUNT =
+  /^(?:±|\+\/-)?\s?-?(?:\d+(?:[.,]\d+)?|\.\d+|(?:\d+[\s-])?\d{1,2}\/\d{1,2})[\s-]?[a-z°"″][a-z0-9°"″/. ]{0,11}$/;
+const NUMBER = /^(?:±|\+\/-)?\s?-?(?:\d+(?:[.,]\d+)*|\.\d+|(?:\d+[\s-])?\d{1,2}\/\d{1,2})\s?%?$/;
+const VULGAR: Readonly<Record<string, string>> = { "¼": "1/4", "½": "1/2", "¾": "3/4" };
+
+/** The part of a serial day number that a sheet of our days can hold: 1982 to 2091. */
+const isDayNumber = (value: number) => value >= 30_000 && value < 70_000;
+
+/** Looks at the cells of a column, at most 200 of them. */
+export function evidenceOf(cells: readonly CellValue[]): Evidence {
+  const kinds: Record<Kind, number> = {
+    number: 0,
+    date: 0,
+    clock: 0,
+    yesNo: 0,
+    amount: 0,
+    text: 0,
+  };
+  const numbers: number[] = [];
+  const seen = new Set<string>();
+  let count = 0;
+  for (const cell of cells.length > MOST_CELLS ? sampleOf(cells) : cells) {
+    if (isBlank(cell) || isCellError(cell)) continue;
+    count++;
+    const text = textOf(cell);
+    seen.add(text);
+    const kind = kindOf(cell, text);
+    kinds[kind]++;
+    const value = kind === "number" || kind === "amount" ? valueOf(cell, text) : undefined;
+    if (value !== undefined) numbers.push(value);
+  }
+  const share = (some: number, all = count) => (all === 0 ? 0 : some / all);
+  return {
+    count,
+    numbers: numbers.length,
+    number: share(kinds.number),
+    date: share(kinds.date),
+    clock: share(kinds.clock),
+    yesNo: share(kinds.yesNo),
+    amount: share(kinds.amount),
+    text: share(kinds.text),
+    least: Math.min(...numbers),
+    most: Math.max(...numbers),
+    whole: share(numbers.filter(Number.isInteger).length, numbers.length),
+    quarters: share(numbers.filter((value) => Number.isInteger(value * 4)).length, numbers.length),
+    distinct: seen.size,
+  };
+}
+
+/** Cells spread evenly over the column: its end may differ from its beginning. */
+function sampleOf(cells: readonly CellValue[]): readonly CellValue[] {
+  const step = cells.length / MOST_CELLS;
+  return Array.from({ length: MOST_CELLS }, (_, i) => cells[Math.floor(i * step)]!);
+}
+
+function kindOf(cell: CellValue, text: string): Kind {
+  if (typeof cell === "boolean") return "yesNo";
+  if (typeof cell === "number") {
+    if (isDayNumber(cell)) return "date";
+    return cell > 0 && cell < 1 && !Number.isInteger(cell * 20) ? "clock" : "number";
+  }
+  if (YES_NO.test(text)) return "yesNo";
+  if (CLOCK.test(text)) return "clock";
+  if (DATE.test(text)) return "date";
+  if (NUMBER.test(text)) return "number";
+  return AMOUNT.test(text) ? "amount" : "text";
+}
+
+/** The number of a text such as "5 1/4", "±1.5" or "48 oz"; the first of several. */
+function valueOf(cell: CellValue, text: string): number | undefined {
+  if (typeof cell === "number") return cell;
+  const found = /^[^\d.-]*(-?[\d.,]+(?!\/|\d))?[\s-]*(?:(\d+)\/(\d+))?/.exec(text);
+  if (!found || (found[1] ?? found[2]) === undefined) return undefined;
+  const whole = Number((found[1] ?? "0").replace(",", "."));
+  return found[2] === undefined ? whole : whole + Number(found[2]) / Number(found[3]);
+}
+
+/** A cell's text, folded, with fractions in plain figures. */
+function textOf(cell: CellValue): string {
+  const text = String(cell).slice(0, LONGEST_TEXT);
+  return folded(text.replace(/[¼½¾]/g, (sign) => ` ${VULGAR[sign]}`)).trim();
+}

@@ -1,0 +1,141 @@
+import type { Evidence } from "./evidence";
+import type { FieldId } from "./fields";
+import type { Dimension } from "./units-in-header";
+
+/** How what stands in a column agrees with a field: 1 as it should be, 0 says nothing, -1 something else. */
+export type Fit = -1 | 0 | 1;
+
+/** A column says something from so many cells on. */
+const ENOUGH = 3;
+/** Share of the cells from which on a column is of a kind. */
+const MOST = 0.65;
+const FEW = 0.34;
+
+type Judge = (cells: Evidence, unit?: Dimension) => Fit;
+
+/** What the cells of each field hold. The ranges are wide: they tell quantities apart, they do not judge. */
+const JUDGES: Readonly<Record<FieldId, Judge>> = {
+  first: reading,
+  second: reading,
+  third: reading,
+  final: reading,
+  cups: (cells) => numeric(cells, 0, 30, cells.whole > MOST),
+  alcohol: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 5000)),
+  alcoholUnit: (cells) =>
+    cells.text > MOST && cells.distinct <= 4 ? 1 : cells.numbers > 0 ? -1 : 0,
+  alcoholStrength: (cells) => numeric(cells, 0, 100),
+  lateAlcohol: (cells) => (cells.yesNo > FEW || cells.amount > FEW ? 1 : numeric(cells, 0, 5000)),
+  foam: (cells) => (cells.yesNo > MOST ? -1 : numeric(cells, 0, 12)),
+  settle: (cells) => (cells.clock > FEW ? 0 : cells.yesNo > MOST ? -1 : numeric(cells, 0, 1800)),
+  packed: yesNo,
+  leak: yesNo,
+  wetSieved: yesNo,
+  air: (cells) => numeric(cells, -2, 30),
+  low: (cells) => numeric(cells, 0, 25, cells.distinct <= 4),
+  high: (cells) => numeric(cells, 0, 30, cells.distinct <= 4),
+  target: (cells) => (cells.text > FEW ? 0 : numeric(cells, 0, 25)),
+  tolerance: (cells) => (cells.text > FEW ? 0 : numeric(cells, 0, 6)),
+  water: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 5000)),
+  inversion: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 1200)),
+  longestInversion: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 120)),
+  roll: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 1200)),
+  meter: name,
+  meterCheck: date,
+  bowlVolume: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 20000)),
+  cupVolume: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 200)),
+  start: clock,
+  sampledFrom: clock,
+  sampledTo: clock,
+  batched: clock,
+  discharged: clock,
+  dischargeLimit: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 300)),
+  revolutions: (cells) => numeric(cells, 0, 1000, cells.whole > MOST),
+  revolutionLimit: (cells) => numeric(cells, 0, 1000),
+  deliveryStandard: anyName,
+  dimension: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 5000)),
+  date,
+  time: clock,
+  sample: name,
+  load: name,
+  mix: name,
+  method: (cells) => (cells.numbers > 0 && cells.number > FEW ? -1 : cells.text > MOST ? 1 : 0),
+  repeatOf: anyName,
+  checkOf: anyName,
+  aggregate: (cells) => (cells.number > MOST ? -1 : cells.text > MOST ? 1 : 0),
+  aggregateSize: (cells) => (cells.text > MOST || cells.yesNo > MOST ? -1 : 0),
+  aggregateFactor: (cells) => numeric(cells, 0, 6),
+  density: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 1, 4000, cells.least > 40)),
+  theoreticalDensity: (cells) => numeric(cells, 1, 4000, cells.least > 40),
+  gravimetricAir: (cells) => numeric(cells, -5, 40),
+  densityTarget: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 1, 4000, cells.least > 40)),
+  densityLow: (cells) => numeric(cells, 1, 4000, cells.least > 40),
+  densityHigh: (cells) => numeric(cells, 1, 4000, cells.least > 40),
+  relativeYield: (cells) => numeric(cells, 0.5, 120),
+  measureVolume: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0.05, 20000)),
+  slump: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 400)),
+  nominalSlump: (cells) =>
+    cells.text > FEW ? 0 : cells.amount > MOST ? 1 : numeric(cells, 0, 400),
+  concreteTemperature: (cells, unit) => temperature(cells, unit),
+  temperatureLow: (cells, unit) => temperature(cells, unit),
+  temperatureHigh: (cells, unit) => temperature(cells, unit),
+  airTemperature: (cells, unit) => temperature(cells, unit),
+  humidity: (cells) => numeric(cells, 0, 100, cells.most > 1),
+  wind: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 100)),
+};
+
+/** How the cells of a column agree with a field. */
+export function fitOf(field: FieldId, cells: Evidence, unit?: Dimension): Fit {
+  if (cells.count === 0) return 0;
+  const fit = JUDGES[field](cells, unit);
+  return cells.count < ENOUGH && fit < 0 ? 0 : fit;
+}
+
+/** Numbers within bounds; `likely` says whether they also look as they should. */
+function numeric(cells: Evidence, low: number, high: number, likely = true): Fit {
+  // Numbers below one look like times of day.
+  const share = cells.number + cells.amount + cells.clock;
+  if (share < FEW || cells.numbers === 0) return cells.clock > MOST ? 0 : -1;
+  // One slip of the pen is no proof of another quantity.
+  if (cells.least > high || cells.most < low) return -1;
+  return share > MOST && likely && cells.least >= low && cells.most <= high ? 1 : 0;
+}
+
+function reading(cells: Evidence): Fit {
+  return numeric(cells, 0, 12, cells.quarters > 0.9);
+}
+
+function temperature(cells: Evidence, unit?: Dimension): Fit {
+  if (cells.amount > MOST) return 1;
+  if (unit === "temperature") return numeric(cells, -30, 130);
+  return numeric(cells, -30, 130, cells.least > 0);
+}
+
+function yesNo(cells: Evidence): Fit {
+  if (cells.yesNo > MOST) return 1;
+  const ticked = cells.number > MOST && cells.least >= 0 && cells.most <= 1;
+  if (ticked) return 0;
+  return cells.yesNo < FEW && (cells.number > MOST || cells.amount + cells.date + cells.clock > FEW)
+    ? -1
+    : 0;
+}
+
+function clock(cells: Evidence): Fit {
+  if (cells.clock > MOST) return 1;
+  // A time with its day is a number or a text of a day.
+  if (cells.date > MOST) return 0;
+  return cells.clock < FEW ? -1 : 0;
+}
+
+function date(cells: Evidence): Fit {
+  if (cells.date > MOST) return 1;
+  return cells.date < FEW ? -1 : 0;
+}
+
+function name(cells: Evidence): Fit {
+  return cells.yesNo > MOST || cells.clock > MOST ? -1 : cells.text + cells.number > MOST ? 1 : 0;
+}
+
+function anyName(cells: Evidence): Fit {
+  const reading = cells.quarters > 0.9 && cells.whole < 0.9 && cells.most < 15;
+  return cells.yesNo > MOST || (cells.number > MOST && reading) ? -1 : 0;
+}

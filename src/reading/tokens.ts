@@ -1,0 +1,74 @@
+/** A cell may hold 32,767 characters; no header needs more than these to say what it heads. */
+const LONGEST_HEADER = 200;
+
+/** Marks that stand for the word "number". A number sign is never the word "no". */
+const NUMBER_SIGNS = /#|№|\bn\.?\s?[°º]|\b(?:no|nos|nr|num|nbr|nro)\.(?!\p{L})/giu;
+const ORDINALS =
+  /(?<![\p{L}\d])(\d)\s?(?:st|nd|rd|th|ers?|[eè]res?|re|[eè]me|e|nde?|do|da|ro|ra|[º°ª])(?![\p{L}\d])/giu;
+
+/** A piece of a header in or outside brackets. */
+export interface Part {
+  readonly text: string;
+  /** Whether it stands in brackets, as remarks do. */
+  readonly aside: boolean;
+}
+
+/** A header in the order of its parts. A bracket that is never closed goes to the end. */
+export function partsOf(header: string): readonly Part[] {
+  return cut(header)
+    .split(/([([{][^)\]}]*[)\]}]?)/)
+    .map((text) => ({ text: text.replace(/[()[\]{}]/g, " ").trim(), aside: /^[([{]/.test(text) }))
+    .filter(({ text }) => text !== "");
+}
+
+/**
+ * A part of a header with its words set apart, still with its signs: camelCase and snake_case are
+ * split, "1st" is "1", "#" is "number", accents and letter case are folded away.
+ */
+export function spelledOut(text: string): string {
+  return folded(
+    splitCamelCase(text)
+      .replace(/º(?=\s?[CF](?!\p{L}))/giu, "°")
+      .replace(NUMBER_SIGNS, " number ")
+      .replace(/\+\s?\/\s?[-−–]|±/g, " plusminus ")
+      .replace(ORDINALS, " $1 ")
+      .replace(/\bw\s?\/\s?(?:cm|c|b|z)\b/gi, " wcratio ")
+      .replace(/[<≤]/g, " lessthan ")
+      .replace(/[>≥]/g, " morethan ")
+      .replace(/@/g, " at "),
+  );
+}
+
+/** The words of a text, folded; figures and letters apart. */
+export function wordsOf(text: string): readonly string[] {
+  return spelledOut(text)
+    .replace(/%/g, " percent ")
+    .replace(/(\p{L})(?=\d)|(\d)(?=\p{L})/gu, "$1$2 ")
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter((word) => word !== "");
+}
+
+/** Lower case without accents, superscripts as plain figures. */
+export function folded(text: string): string {
+  return text
+    .toLowerCase()
+    .replace(/ß/g, "ss")
+    .replace(/œ/g, "oe")
+    .normalize("NFKD")
+    .replace(/\p{M}/gu, "");
+}
+
+/** As far as it is looked at, with words that were broken at a line's end made whole. */
+function cut(header: string): string {
+  return header
+    .slice(0, LONGEST_HEADER)
+    .replace(/\u00AD/g, "")
+    .replace(/(\p{Ll})-\s?\n\s?(\p{Ll})/gu, "$1$2");
+}
+
+function splitCamelCase(text: string): string {
+  return text
+    .replace(/_/g, " ")
+    .replace(/(\p{Ll}{2})(\p{Lu})/gu, "$1 $2")
+    .replace(/(\p{Lu})(\p{Lu}\p{Ll}{2})/gu, "$1 $2");
+}

@@ -1,0 +1,185 @@
+import { partsOf, spelledOut, wordsOf, type Part } from "./tokens";
+
+/** What a unit measures. */
+export type Dimension =
+  | "percent"
+  | "liquid"
+  | "duration"
+  | "temperature"
+  | "length"
+  | "density"
+  | "speed"
+  | "divisions"
+  | "yes-no"
+  | "clock"
+  | "bulk"
+  | "mass"
+  | "stress"
+  | "dosage";
+
+/** The unit of a column as its header has it. */
+export interface HeaderUnit {
+  /** As written, or in the spelling that the readers of cells know. */
+  readonly unit: string;
+  /** `undefined` for a remark in brackets that is no unit we know. */
+  readonly dimension?: Dimension;
+}
+
+/** A word of a header. */
+export interface Token {
+  readonly text: string;
+  /** Whether it stands in brackets, as remarks do. */
+  readonly aside: boolean;
+  /** The unit that it is where the other words speak of a time: "min" and "second" are more than that. */
+  readonly timeUnit?: string;
+}
+
+/** A header as its words and its unit. */
+export interface HeaderWords {
+  readonly tokens: readonly Token[];
+  readonly unit?: HeaderUnit;
+  /** The unit of a header that is nothing else, as below the title of two header rows. */
+  readonly onlyUnit?: HeaderUnit;
+}
+
+const SPELLINGS: readonly (readonly [Dimension, spellings: string, known?: string])[] = [
+  ["percent", "% pct percent"],
+  ["percent", "prozent pourcent porciento", "%"],
+  ["liquid", "oz ozs ounce ounces floz pt pts pint pints l liter liters litre litres ltr"],
+  ["liquid", "ml cc gal gallon gallons qt quarts cl dl"],
+  ["liquid", "litro litros lts", "L"],
+  ["liquid", "mililitro mililitros milliliter", "mL"],
+  ["liquid", "onza onzas once onces unze unzen", "oz"],
+  ["liquid", "pinta pintas pinte pintes chopine chopines", "pt"],
+  ["duration", "min mins minute minutes s sec secs second seconds"],
+  ["duration", "minuto minutos minuten mn", "min"],
+  ["duration", "seg segs segundo segundos sek sekunde sekunden seconde secondes", "s"],
+  ["temperature", "f °f degf fahrenheit c °c degc celsius"],
+  ["length", "in inch inches mm cm"],
+  ["length", "pulg pulgada pulgadas plg pouce pouces po zoll", "in"],
+  ["density", "pcf"],
+  ["speed", "mph kph kmh knots"],
+  ["divisions", "div divs division divisions graduations"],
+  ["divisions", "divisiones teilstriche teilstrich skt graduaciones", "divisions"],
+  ["yes-no", "yn jn"],
+  ["bulk", "yd yds cy cuyd yd3 m3 cf ft3 cuft"],
+  ["mass", "lb lbs kg g tons"],
+  ["stress", "psi mpa kpa bar ksi"],
+];
+const UNITS = new Map(
+  SPELLINGS.flatMap(([dimension, spellings, known]) =>
+    spellings
+      .split(" ")
+      .map((spelling) => [spelling, { unit: known ?? spelling, dimension }] as const),
+  ),
+);
+
+/** Units of several signs, in a text that is spelled out. */
+const COMPOSED: readonly (readonly [Dimension, RegExp])[] = [
+  [
+    "dosage",
+    /\b(?:fl\.? ?oz|oz|ml|g|kg|lbs?|l) ?(?:\/|per) ?(?:cwt|100 ?(?:kg|lb)|cy|yd ?\^?3?|cu\.? ?yd|kg)(?!\w)/,
+  ],
+  [
+    "density",
+    /\b(?:lbs?|pounds?)\.? ?(?:\/|per) ?(?:cu\.? ?ft\.?|ft\.? ?\^?3?|cf|cubic foot)(?!\w)/,
+  ],
+  ["density", /\b(?:kgs?|g|t) ?(?:\/|per) ?(?:cu\.? ?m|[cd]?m ?\^?3?|l|ltr)(?!\w)/],
+  ["speed", /\b(?:km ?\/ ?h|m ?\/ ?s|mi ?\/ ?h)(?!\w)/],
+  [
+    "yes-no",
+    /\b(?:y ?\/ ?n|yes ?\/ ?no|si ?\/ ?no|j ?\/ ?n|ja ?\/ ?nein|o ?\/ ?n|oui ?\/ ?non)(?!\w)/,
+  ],
+  ["clock", /\b(?:hh?:mm|24 ?h(?:r|our)?|h:min)(?!\w)/],
+  ["duration", /\b(?:mm?:ss|min:s(?:ec)?)(?!\w)/],
+  ["temperature", /(?:° ?|\bdeg\.? |\bdegrees? )[fc](?!\w)/],
+  [
+    "bulk",
+    /\b(?:cu\.? ?(?:ft|yd|in|m)\.?|(?:ft|yd|m) ?\^ ?3|cubic (?:feet|yards?|met(?:er|re)s?))(?!\w)/,
+  ],
+];
+
+/** Units of one letter or with another meaning, which outside brackets count only as the last word. */
+const TIMID = new Set("s l f c in g min second seconds once onces po cc yd t".split(" "));
+
+/** Readings are lettered: "Reading C" is the third, not in Celsius. */
+const SPEAKS_OF_READINGS = /\b(?:read|rdn?g|lect|ables)/;
+
+/** Splits a header into its words and its unit: in brackets, at its end, in front, or of several signs. */
+export function readHeader(header: string): HeaderWords {
+  let unit: HeaderUnit | undefined;
+  const tokens: Token[] = [];
+  const parts = partsOf(header);
+  for (const part of parts) {
+    const { found, pieces } = withoutComposed(part);
+    const { units, left } = part.aside
+      ? unitsAmong(pieces)
+      : unitsAround(pieces, parts.length > 1 || found !== undefined);
+    const known = found ?? units.at(-1);
+    if (known && (part.aside || !unit?.dimension)) unit = known;
+    else if (part.aside && !unit && !known) unit = { unit: part.text };
+    for (const { text, timeUnit } of left) {
+      const words = wordsOf(text).map((word) => ({ text: word, aside: part.aside }));
+      tokens.push(...words.map((word) => (timeUnit ? { ...word, timeUnit } : word)));
+    }
+  }
+  const alone = UNITS.get(header.trim().toLowerCase());
+  // What is nothing but a unit may still be a word: "Second".
+  if (tokens.length > 0) return { tokens, unit, onlyUnit: alone };
+  return { tokens: wordsOf(header).map((text) => ({ text, aside: false })), onlyUnit: unit };
+}
+
+function withoutComposed({ text, aside }: Part): { found?: HeaderUnit; pieces: string[] } {
+  let spelled = spelledOut(text).replace(/\bfl\.? ?oz\b/g, "oz");
+  let found: HeaderUnit | undefined;
+  for (const [dimension, pattern] of COMPOSED) {
+    const match = pattern.exec(spelled);
+    if (!match) continue;
+    found ??= { unit: aside ? text : match[0], dimension };
+    spelled = spelled.replace(pattern, " ");
+  }
+  const pieces = spelled.replace(/%/g, " % ").split(/[\s,;:/|–—-]+/);
+  return {
+    found,
+    pieces: pieces.map((piece) => piece.replace(/^\.+|\.+$|[?!*"']/g, "")).filter(Boolean),
+  };
+}
+
+/** A piece of a header that may be a word. */
+type Piece = Pick<Token, "text" | "timeUnit">;
+
+function unitsAmong(pieces: readonly string[]): { units: HeaderUnit[]; left: Piece[] } {
+  const units = pieces.flatMap((piece) => UNITS.get(piece) ?? []);
+  const left = pieces.filter((piece) => !UNITS.has(piece) || isTime(piece));
+  return { units, left: left.map(pieceOf) };
+}
+
+/** Units behind the last word, nearest first, and before the first one: "% air", "pints of alcohol". */
+function unitsAround(
+  pieces: readonly string[],
+  isPart: boolean,
+): { units: HeaderUnit[]; left: Piece[] } {
+  const left = [...pieces];
+  const units: HeaderUnit[] = [];
+  const times: Piece[] = [];
+  const lettered = SPEAKS_OF_READINGS.test(pieces.join(" "));
+  while (left.length > (isPart ? 0 : 1) && UNITS.has(left.at(-1)!)) {
+    if (lettered && left.at(-1) === "c") break;
+    const last = left.pop()!;
+    units.unshift(UNITS.get(last)!);
+    if (isTime(last)) times.unshift(pieceOf(last));
+  }
+  while (left.length > 1 && UNITS.has(left[0]!) && !TIMID.has(left[0]!)) {
+    units.unshift(UNITS.get(left.shift()!)!);
+  }
+  return { units, left: [...left.map((text) => ({ text })), ...times] };
+}
+
+function pieceOf(text: string): Piece {
+  return isTime(text) ? { text, timeUnit: text } : { text };
+}
+
+/** "min" is also the least, and "second" the second of several. */
+function isTime(piece: string): boolean {
+  return piece === "min" || piece === "second";
+}

@@ -1,0 +1,110 @@
+import { Dictionary, type Word } from "./dictionary";
+import type { FieldId } from "./fields";
+import { remembered } from "./remembered";
+import { readHeader, type HeaderUnit, type Token } from "./units-in-header";
+import { ENGLISH } from "./vocabulary/english";
+
+const DICTIONARIES: readonly Dictionary[] = [ENGLISH].map(
+  (vocabulary) => new Dictionary(vocabulary),
+);
+
+/** A header with what its words can mean. */
+export interface UnderstoodHeader {
+  readonly text: string;
+  readonly words: readonly Word[];
+  readonly unit?: HeaderUnit;
+  readonly onlyUnit?: HeaderUnit;
+  /** Fields that are headed with exactly these words, brackets and unit left out. */
+  readonly headed: readonly FieldId[];
+}
+
+/** Terms beside which "min" and "second" are units. */
+const TIMED = new Set<string>(["settle", "inversion", "roll", "time", "longest", "discharged"]);
+
+const partsOf = remembered(readHeader, (header) => header);
+
+/** For each language how many letters of a header are words of it. */
+const lettersOf = remembered(
+  (header: string) =>
+    DICTIONARIES.map((dictionary) => {
+      const words = partsOf(header).tokens.filter(({ text }) => dictionary.has(text));
+      return words.reduce((sum, { text }) => sum + Math.min(text.length - 1, 6), 0);
+    }),
+  (header) => header,
+);
+
+/**
+ * The languages of a sheet, the one of most words first: a word is looked up in them in this order, for
+ * "no" and "date" are words of several.
+ */
+export function languagesOf(headers: readonly string[]): readonly Dictionary[] {
+  const letters = DICTIONARIES.map(() => 0);
+  for (const header of headers) {
+    for (const [i, count] of lettersOf(header).entries()) letters[i]! += count;
+  }
+  const order = DICTIONARIES.map((_, i) => i).sort((a, b) => letters[b]! - letters[a]! || a - b);
+  return order.map((i) => DICTIONARIES[i]!);
+}
+
+interface HeaderInSheet {
+  readonly text: string;
+  readonly languages: readonly Dictionary[];
+}
+
+const understood = remembered(
+  ({ text, languages }: HeaderInSheet): UnderstoodHeader => {
+    const { tokens, unit, onlyUnit } = partsOf(text);
+    const all = wordsAmong(tokens, languages);
+    const timed = all.some(({ terms }) => terms.some((term) => TIMED.has(term)));
+    const words = all.filter(({ timeUnit }) => !(timeUnit && timed));
+    const isWord = words.some(({ timeUnit }) => timeUnit !== undefined && timeUnit === unit?.unit);
+    const own = tokens.filter(({ aside, timeUnit }) => !aside && !(timeUnit && timed));
+    const headed = languages.map((language) => language.fieldsHeaded(own));
+    const first = headed.find((fields) => fields.length > 0) ?? [];
+    return { text, words, onlyUnit, unit: isWord ? undefined : unit, headed: first };
+  },
+  ({ text, languages }) => `${languages.map(({ language }) => language).join()} ${text}`,
+);
+
+/** What the words of a header can mean in the languages of its sheet. */
+export function understand(text: string, languages: readonly Dictionary[]): UnderstoodHeader {
+  return understood({ text, languages });
+}
+
+function wordsAmong(tokens: readonly Token[], languages: readonly Dictionary[]): readonly Word[] {
+  const texts = tokens.map(({ text }) => text);
+  const words: Word[] = [];
+  for (let at = 0; at < texts.length;) {
+    const found = phraseAt(texts, at, languages);
+    const { aside, timeUnit } = tokens[at]!;
+    const length = found?.length ?? 1;
+    const text = texts.slice(at, at + length).join(" ");
+    at += length;
+    if (found?.entry.instead) {
+      const instead = found.entry.instead.map((long) => ({ text: long, aside }));
+      words.push(...wordsAmong(instead, [found.language]));
+    } else if (found) {
+      // A word that says nothing is left out.
+      const { terms } = found.entry;
+      if (terms.length > 0) words.push({ text, terms, aside, misspelt: false, timeUnit });
+    } else {
+      const meant = languages[0]!.spelledRight(text);
+      words.push({
+        text,
+        terms: meant?.terms ?? [],
+        aside,
+        misspelt: meant !== undefined,
+        timeUnit,
+      });
+    }
+  }
+  return words;
+}
+
+function phraseAt(texts: readonly string[], at: number, languages: readonly Dictionary[]) {
+  for (const language of languages) {
+    const found = language.phraseAt(texts, at);
+    if (found) return { ...found, language };
+  }
+  return undefined;
+}
