@@ -26,7 +26,7 @@ export function rulesPage(): string {
       `## ${weight.replace(/^./, (letter) => letter.toUpperCase())}: ${WEIGHT_MEANS[weight]}`,
       ...RULES.filter((rule) => rule.weight === weight).flatMap(ruleSection),
     ]),
-    "`reported-air-wrong` is followed by one finding more for each slip that explains the number: see [diagnosis.md](diagnosis.md).",
+    "`reported-air-wrong` names each slip that explains the number, and `slip-in-column` one that the whole column makes: see [diagnosis.md](diagnosis.md).",
     "## Headers that are recognised",
     "A unit or a remark in brackets, capitals, and words such as “of the” make no difference.",
     table(

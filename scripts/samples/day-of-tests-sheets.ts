@@ -91,7 +91,7 @@ function check(): SampleSheet {
     "Every finding in the table of the sheet Loads. Row 1 is the first row under its headers.";
   return {
     name: "Check",
-    columns: [7, 9, 25, 8, 22, 18, 110].map((width) => ({ width })),
+    columns: [7, 9, 25, 8, 22, 18, 110, 25].map((width) => ({ width })),
     headerRows: 3,
     wrapped: [6],
     rows: [[{ v: explanation }], [], ...found],

@@ -7,7 +7,7 @@ import { DECIDING_FIELDS, judgeTest } from "./judge-test";
 import type { DecidedTest, JudgedTest, TestState } from "./judged-test";
 import { notLookedAt } from "./not-looked-at";
 import { rowLimits } from "./row-limits";
-import type { Finding, Remark, Rule, SheetRule, TestRule, VoidRule } from "./rule";
+import type { Finding, Remark, RemarkAt, Rule, SheetRule, TestRule, VoidRule } from "./rule";
 import { RULES } from "./rules";
 import { SheetTests } from "./sheet-tests";
 
@@ -56,6 +56,7 @@ export function* checkInSteps(
   const together = new SheetTests(tests);
   const ofTheSheet: Finding[] = [];
   const touching: Finding[] = [];
+  const behind = new Map<number, Finding[]>();
   for (const [i, rule] of across.entries()) {
     yield 0.8 + (0.2 * i) / across.length;
     for (const remark of rule.look(together, sheet)) {
@@ -63,9 +64,15 @@ export function* checkInSteps(
       if (remark.row !== null) found[remark.row] = [...found[remark.row]!, finding];
       else ofTheSheet.push(finding);
       if (remark.row === null && rule.touchesEveryTest) touching.push(finding);
+      for (const row of remark.behind ?? []) {
+        found[row] = found[row]!.filter((own) => own.rule !== rule.speaksFor);
+        behind.set(row, [...(behind.get(row) ?? []), finding]);
+      }
     }
   }
-  const rows = tests.map((test, i) => rowResult(test, found[i]!, touching));
+  const rows = tests.map((test, i) =>
+    rowResult(test, found[i]!, [...touching, ...(behind.get(i) ?? [])]),
+  );
   return {
     reading: sheet,
     columns: sheet.columns,
@@ -129,9 +136,11 @@ function withoutYielded(findings: Finding[]): Finding[] {
 function findingOf(
   rule: VoidRule | TestRule | SheetRule,
   row: number | null,
-  { field, as = rule.id, say = rule.says[0]!, values = {} }: Remark,
+  { field, say = rule.says[0]!, values = {}, causes, behind }: Remark & Pick<RemarkAt, "behind">,
 ): Finding {
-  return { row, field, rule: as, weight: rule.weight, say, values };
+  const finding = { row, field, rule: rule.id, weight: rule.weight, say, values };
+  if (!causes && !behind) return finding;
+  return { ...finding, ...(causes && { causes }), ...(behind && { behind }) };
 }
 
 /** A void finding decides; else a test without a result, or with a deciding cell that cannot be read, is incomplete. */

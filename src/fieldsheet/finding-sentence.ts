@@ -1,9 +1,17 @@
-import { sentenceOf } from "../messages/catalogue";
+import { say, sentenceOf } from "../messages/catalogue";
 import type { Columns } from "../reading/column-place";
 import type { Finding } from "./rule";
 
-/** The sentence for a finding, after the header of its column as it stands in the sheet. */
-export function findingSentence({ field, say: id, values }: Finding, columns: Columns): string {
+/**
+ * What a finding says, after the header of its column as it stands in the sheet: the sentence of its
+ * rule, and then what may have led to it, the likelier first.
+ */
+export function findingSentence(finding: Finding, columns: Columns): string {
+  const { field, say: id, values, causes = [] } = finding;
   const place = (field !== null && columns[field]?.header) || "";
-  return sentenceOf(id, values, place);
+  const because = causes.map((cause, i) => {
+    const sentence = sentenceOf(cause.say, cause.values);
+    return i === 0 ? sentence : say("or-else", { sentence });
+  });
+  return [sentenceOf(id, values, place), ...because].join(" ");
 }

@@ -7,7 +7,7 @@ import type { Finding } from "./rule";
 
 type Cell = string | number | boolean;
 
-const FINDINGS_HEADER = ["row", "sample", "rule", "weight", "column", "value", "message"];
+const FINDINGS_HEADER = ["row", "sample", "rule", "weight", "column", "value", "message", "cause"];
 
 /** Four cells for each row: test, air, specification, findings. A blank row gives blanks. */
 export function checkedRows(result: CheckResult): Cell[][] {
@@ -29,9 +29,9 @@ export function checkedRows(result: CheckResult): Cell[][] {
 export function findingsList(result: CheckResult): Cell[][] {
   const lines = result.findings.map((finding) => findingLine(finding, result));
   const tested = result.rows.filter(({ test }) => test !== "").length;
-  const nothing = ["", "", "", "", "", "", say("nothing-found", { rows: tested })];
+  const nothing = ["", "", "", "", "", "", say("nothing-found", { rows: tested }), ""];
   const unseen = notLookedAtSentence(result.notLookedAt);
-  const unseenLine = ["", "", "not-looked-at", "note", "", "", unseen ?? ""];
+  const unseenLine = ["", "", "not-looked-at", "note", "", "", unseen ?? "", ""];
   return [
     FINDINGS_HEADER,
     ...(lines.length > 0 ? lines : [nothing]),
@@ -40,7 +40,7 @@ export function findingsList(result: CheckResult): Cell[][] {
 }
 
 function findingLine(finding: Finding, { rows, columns, reading }: CheckResult): Cell[] {
-  const { row, field, rule, weight } = finding;
+  const { row, field, rule, causes = [], weight } = finding;
   const result: RowResult | undefined = row === null ? undefined : rows[row];
   const cell = field === null || row === null ? null : reading.cell(row, field);
   return [
@@ -51,6 +51,7 @@ function findingLine(finding: Finding, { rows, columns, reading }: CheckResult):
     (field !== null && columns[field]?.header) || "",
     plain(cell),
     findingSentence(finding, columns),
+    causes.map(({ id }) => id).join(", "),
   ];
 }
 

@@ -24,27 +24,36 @@ type Said<Id extends SentenceId, First> = {
 export type RemarkIn<Says extends readonly SentenceId[]> = {
   /** The cell to point at; null for the test as a whole. */
   readonly field: FieldId | null;
-  /** A finding id of its own, such as the slip behind a wrong result; the rule's id when left out. */
-  readonly as?: string;
+  readonly causes?: readonly Cause[];
 } & Said<Says[number], Says[0]>;
-
-/** The same for a sentence that is always named. */
-export type RemarkNaming<Id extends SentenceId> = {
-  readonly field: FieldId | null;
-  readonly as?: string;
-} & Said<Id, never>;
 
 /** What a rule that looks across the sheet says, about a test or, with null, the sheet as a whole. */
 export type RemarkAtIn<Says extends readonly SentenceId[]> = RemarkIn<Says> & {
   readonly row: number | null;
+  readonly behind?: readonly number[];
 };
+
+/** What may have led to a finding, such as a slip behind a wrong result; the likelier first. */
+export interface Cause {
+  /** Plain words with hyphens, as the id of a rule. */
+  readonly id: string;
+  readonly say: SentenceId;
+  readonly values: Words;
+}
 
 /** A remark of any rule. */
 export interface Remark {
   readonly field: FieldId | null;
   readonly say?: SentenceId;
   readonly values?: Words;
-  readonly as?: string;
+  readonly causes?: readonly Cause[];
+}
+
+/** A remark of a rule that looks across the sheet. */
+export interface RemarkAt extends Remark {
+  readonly row: number | null;
+  /** Tests that a remark about the sheet as a whole rests on. */
+  readonly behind?: readonly number[];
 }
 
 interface Declared<Says extends readonly SentenceId[] = readonly SentenceId[]> {
@@ -91,10 +100,9 @@ export interface SheetRule extends Declared {
   readonly weight: Exclude<Weight, "void">;
   /** Whether what it says of the sheet as a whole changes the air of every test. */
   readonly touchesEveryTest?: true;
-  readonly look: (
-    tests: SheetTests,
-    sheet: SheetReading,
-  ) => Iterable<Remark & { row: number | null }>;
+  /** A rule that is silent about the tests behind a remark of this one, which says it of all of them. */
+  readonly speaksFor?: string;
+  readonly look: (tests: SheetTests, sheet: SheetReading) => Iterable<RemarkAt>;
 }
 
 export type Rule = VoidRule | TestRule | SheetRule;
@@ -142,4 +150,8 @@ export interface Finding {
   readonly weight: Weight;
   readonly say: SentenceId;
   readonly values: Words;
+  /** What may have led to it, the likelier first; none where nothing is known. */
+  readonly causes?: readonly Cause[];
+  /** Positions of the tests that a finding about the sheet as a whole rests on. */
+  readonly behind?: readonly number[];
 }

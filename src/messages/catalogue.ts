@@ -1,4 +1,5 @@
 import { acceptanceMessages } from "./english/acceptance";
+import { columnSlipMessages } from "./english/column-slips";
 import { decisionMessages } from "./english/decisions";
 import { fieldsheetMessages } from "./english/fieldsheet";
 import { measureMessages } from "./english/measure";
@@ -22,6 +23,7 @@ export const catalogue = {
   ...readingMessages,
   ...ruleMessages,
   ...slipMessages,
+  ...columnSlipMessages,
   ...neighbouringTestsMessages,
 } as const;
 

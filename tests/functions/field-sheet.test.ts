@@ -28,7 +28,16 @@ test(`FRESH.CHECK gives four cells for each row (${SOURCE})`, () => {
 
 test("FRESH.FINDINGS lists every finding by the row's own id", () => {
   const list = shown(() => findings(headers, rows, [[4.5]], [[6.5]])) as unknown[][];
-  expect(list[0]).toEqual(["row", "sample", "rule", "weight", "column", "value", "message"]);
+  expect(list[0]).toEqual([
+    "row",
+    "sample",
+    "rule",
+    "weight",
+    "column",
+    "value",
+    "message",
+    "cause",
+  ]);
   const lines = list.slice(1).map((line) => line.slice(0, 6));
   expect(lines).toContainEqual([2, "A-2", "foam-over-limit", "void", "Foam", 2.25]);
   expect(lines).toContainEqual([4, "A-3", "not-a-number", "error", "First reading", "six"]);

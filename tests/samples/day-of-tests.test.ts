@@ -126,7 +126,7 @@ describe("the workbook read back", () => {
       formulaDynamic: true,
     });
     const found = sheets[1]!.rows.length;
-    expect(check!.cells!.get("2,0")!.formulaRef).toBe(`A3:G${found}`);
+    expect(check!.cells!.get("2,0")!.formulaRef).toBe(`A3:H${found}`);
   });
 
   test.each([

@@ -61,9 +61,8 @@ function isPossible({ reported, recordedFinal, correction, cups, readings }: Pla
 
 /** The causes in the order in which the check names them. */
 function causesNamed(sheet: SheetTable): string[] {
-  const ids = checkTable(sheet).findings.map(({ rule }) => rule);
-  const main = ids.indexOf("reported-air-wrong");
-  return main < 0 ? [] : ids.slice(main + 1).filter((id) => id in PLAIN_SLIPS);
+  const { findings } = checkTable(sheet);
+  return findings.flatMap(({ causes = [] }) => causes.map(({ id }) => id));
 }
 
 /** The scores as a table in plain text. */

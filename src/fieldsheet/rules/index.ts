@@ -47,6 +47,7 @@ import { reportedAirWrong } from "./reported-air-wrong";
 import { secondReadingMissing } from "./second-reading-missing";
 import { shortInversion } from "./short-inversion";
 import { shortRoll } from "./short-roll";
+import { slipInColumn } from "./slip-in-column";
 import { slowToSettle } from "./slow-to-settle";
 import { slumpOutsideTolerance } from "./slump-outside-tolerance";
 import { staleSample } from "./stale-sample";
@@ -106,6 +107,7 @@ export const RULES: readonly Rule[] = [
   evaporationHigh,
   dischargedLate,
   otherMethod,
+  slipInColumn,
   voidWithoutRepeat,
   repeatWithoutMoreAlcohol,
   checkTestDue,

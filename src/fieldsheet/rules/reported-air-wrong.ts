@@ -5,13 +5,11 @@ import { roundToStep } from "../../measure/rounding";
 import { diagnose } from "../diagnosis/diagnose";
 import { wrongResultOf } from "../diagnosis/wrong-result";
 import { slipMessages } from "../../messages/english/slips";
-import { testRule, type RemarkIn, type RemarkNaming } from "../rule";
+import { testRule, type Cause } from "../rule";
 
 const SLIP_SENTENCES = Object.keys(slipMessages) as (keyof typeof slipMessages)[];
-/** A slip's sentence is filled with what the slip found. */
-type CauseRemark = RemarkNaming<keyof typeof slipMessages>;
 
-/** The reported air is not what the record gives; each slip that explains it is a cause of its own. */
+/** The reported air is not what the record gives; each slip that explains it is named with it. */
 export const reportedAirWrong = testRule({
   id: "reported-air-wrong",
   weight: "error",
@@ -24,20 +22,15 @@ export const reportedAirWrong = testRule({
     if (!wrong || exact(wrong.reported - row.result!.air) === 0) return undefined;
     if (!sheet.has("alcohol") && mayBeCorrected(wrong.reported, row.result!)) return undefined;
     const { reported, reading, subtracted, cups } = wrong;
-    const main: RemarkIn<["reported-air-wrong"]> = {
+    const causes = diagnose(wrong).map(({ slip: id, say = id, values }): Cause => {
+      return { id, say, values: { reported, ...values } };
+    });
+    const unexplained: Cause = { id: "unexplained", say: "unexplained", values: { reported } };
+    return {
       field: "air",
       values: { reported, air: row.result!.air, reading, subtracted, cups },
+      causes: causes.length > 0 ? causes : [unexplained],
     };
-    const causes = diagnose(wrong).map(({ slip, say = slip, values }) => {
-      return { field: "air", as: slip, say, values: { reported, ...values } } as CauseRemark;
-    });
-    const unexplained: CauseRemark = {
-      field: "air",
-      as: "unexplained",
-      say: "unexplained",
-      values: { reported },
-    };
-    return [main, ...(causes.length > 0 ? causes : [unexplained])];
   },
 });
 

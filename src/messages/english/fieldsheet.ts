@@ -2,6 +2,7 @@ import type { Words } from "../sentence";
 
 /** Sentences about a field sheet as a whole. */
 export const fieldsheetMessages = {
+  "or-else": ({ sentence }: Words<"sentence">) => `Or: ${sentence}`,
   "nothing-found": ({ rows }: Words<"rows">) => `Nothing was found. Rows checked: ${rows}.`,
   "not-looked-at": ({ what }: Words<"what">) =>
     `Not looked at, because the sheet does not record it: ${what}.`,

@@ -4,13 +4,17 @@ import { placeOf, type CheckedArea } from "./checked-area";
 
 /**
  * One mark for each finding. What concerns a row as a whole is marked on the row's first cell, and what
- * concerns the sheet on its header.
+ * concerns the sheet on its header, and on the cell of each row that it rests on.
  */
 export function marksOfFindings(checked: CheckedArea): Mark[] {
   const { findings, columns } = checked.result;
-  return findings.map((finding) => ({
-    ...placeOf(checked, finding),
-    weight: finding.weight,
-    sentences: [findingSentence(finding, columns)],
-  }));
+  return findings.flatMap((finding) => {
+    const { weight, row, field, behind = [] } = finding;
+    const sentences = [findingSentence(finding, columns)];
+    return [row, ...behind].map((row) => ({
+      ...placeOf(checked, { row, field }),
+      weight,
+      sentences,
+    }));
+  });
 }

@@ -30,7 +30,7 @@ export function resultsSheetTable(checked: CheckedArea): CellValue[][] {
     ]);
   // Under the other sentences, so that they do not make the first column wide.
   const cautions = Object.values(cautionMessages).map((sentence) => [
-    ...Array<CellValue>(header.length - 1).fill(""),
+    ...Array<CellValue>(header.indexOf("message")).fill(""),
     sentence,
   ]);
   const lines: CellValue[][] = [

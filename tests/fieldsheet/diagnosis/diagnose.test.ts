@@ -4,20 +4,19 @@ import { checkTable } from "../../../src/fieldsheet/check-table";
 import { sentenceOf } from "../../../src/messages/catalogue";
 import { sheetFor, type Cells } from "../rule-cases";
 
-/** Everything that is said of a wrong result in one row: rule id and sentence. */
+/** The causes named for a wrong result, each with its sentence, the likelier first. */
 function saidOfResult(record: Cells): (readonly [string, string])[] {
   const { findings } = checkTable(sheetFor(record));
-  const main = findings.findIndex(({ rule }) => rule === "reported-air-wrong");
-  const ofTheResult = main < 0 ? [] : findings.slice(main).filter(({ field }) => field === "air");
-  expect(ofTheResult.every(({ weight }) => weight === "error")).toBe(true);
-  return ofTheResult.map((finding) => [finding.rule, sentenceOf(finding.say, finding.values)]);
+  const wrong = findings.filter(({ rule }) => rule === "reported-air-wrong");
+  expect(wrong.every(({ weight, field }) => weight === "error" && field === "air")).toBe(true);
+  return wrong.flatMap(({ causes = [] }) =>
+    causes.map(({ id, say, values }) => [id, sentenceOf(say, values)] as const),
+  );
 }
 
 /** The causes named for a record, the likelier first. */
 function causesOf(record: Cells): string[] {
-  return saidOfResult(record)
-    .slice(1)
-    .map(([id]) => id);
+  return saidOfResult(record).map(([id]) => id);
 }
 
 const readings = (first: number, second = first, third?: number): Cells => ({
@@ -127,7 +126,7 @@ describe("a slip that alone explains the number is named with its sentence", () 
       "3.25 more than the readings, and nothing to add",
     ],
   ])("%s: %j", (cause, record, sentence) => {
-    expect(saidOfResult(record).slice(1)).toEqual([[cause, sentence]]);
+    expect(saidOfResult(record)).toEqual([[cause, sentence]]);
   });
 });
 

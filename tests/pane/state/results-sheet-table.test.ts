@@ -26,7 +26,16 @@ const checked: CheckedArea = {
 const table = resultsSheetTable(checked);
 
 test("findings come first, then each test, then the cautions, in lines of one width", () => {
-  expect(table[0]).toEqual(["row", "sample", "rule", "weight", "column", "value", "message"]);
+  expect(table[0]).toEqual([
+    "row",
+    "sample",
+    "rule",
+    "weight",
+    "column",
+    "value",
+    "message",
+    "cause",
+  ]);
   expect(table.map((line) => line.slice(0, 5))).toEqual(
     expect.arrayContaining([
       [5, "S-02", "foam-over-limit", "void", "Foam"],
