@@ -63,6 +63,11 @@ export function mountPane(root: HTMLElement, host: SheetHost): void {
       versionLine(),
     ),
   );
+  host.decimalMark().then(
+    (decimal) => store.set({ decimal }),
+    // What goes wrong here goes wrong with the check, which says so.
+    () => {},
+  );
   host
     .settings()
     .then((kept) => store.set(stateFromSettings(kept, store.get())))

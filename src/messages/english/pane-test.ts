@@ -7,15 +7,28 @@ export const paneTestMessages = {
   "test-title-sample": ({ row, sample }: Words<"row" | "sample">) =>
     `The test in row ${row}, ${sample}`,
   "test-check-first":
-    "Check a table and select a cell in one of its rows, or type the numbers of a test here.",
-  "test-select-row":
-    "Select a cell in a row of the checked table, or type the numbers of a test here.",
+    "Press Check and select a test in the sheet, or type the numbers of a test here.",
+  "test-select-row": "Select a test in the checked table, or type the numbers of a test here.",
   "test-is-void":
-    "This test is void: its result does not stand. What follows is what the numbers alone would give.",
+    "Its result does not stand and is not compared with the specification. What follows is what the numbers alone would give.",
+  "test-is-incomplete":
+    "It decides nothing until its record is complete. What follows takes what is missing as none.",
+  "reading-title": "The final reading",
+  "reading-second-missing": ({ first }: Words<"first">) =>
+    `There is a first reading, ${first} %, and no second one to agree with it.`,
+  "reading-second-agrees": ({ first, second }: Words<"first" | "second">) =>
+    `The second reading, ${second} %, agrees with the first, ${first} %, within 0.25 %: the second is final.`,
+  "reading-third-unneeded": ({ third }: Words<"third">) =>
+    `The third, ${third} %, was not needed and does not count.`,
+  "reading-second-differs": ({ first, second }: Words<"first" | "second">) =>
+    `The second reading, ${second} %, differs from the first, ${first} %, by more than 0.25 %, so a third is needed.`,
+  "reading-third-missing": "There is none.",
+  "reading-third-agrees": ({ second, third }: Words<"second" | "third">) =>
+    `The third, ${third} %, agrees with the second, ${second} %, within 0.25 %: the third is final.`,
+  "reading-third-differs": ({ second, third }: Words<"second" | "third">) =>
+    `The third, ${third} %, differs from the second, ${second} %, as well: the test is void.`,
   "test-no-final-reading":
     "The readings of this row do not give a final reading. Type one to see what it would give.",
-  "test-no-result":
-    "This row gives no result; see its findings. What follows takes what is missing as none.",
   "test-inputs": "Try other numbers",
   "test-changes-nothing": "Numbers typed here change nothing in the sheet.",
   "test-reset": "Back to the record",
@@ -27,8 +40,6 @@ export const paneTestMessages = {
   "test-input-check": "Check test, %",
   "test-input-deviation": "Your own deviation, %",
   "test-no-limits": "Without limits there is nothing to compare the result with.",
-  "test-decides-nothing":
-    "A void or incomplete test decides nothing. Repeat it, or complete its record.",
   "test-margin-inside": ({ amount }: Words<"amount">) =>
     `It lies ${amount} % inside the nearer limit.`,
   "test-margin-outside": ({ amount }: Words<"amount">) => `It lies ${amount} % outside the limit.`,

@@ -33,6 +33,8 @@ export interface PaneState {
   /** Standard deviation of one result in %; "" for the published one. */
   readonly deviation: string;
 
+  /** How decimals are written in the workbook. */
+  readonly decimal: DecimalMark;
   readonly checked: CheckedArea | undefined;
   /** Findings that the check before, of the same table, did not have. */
   readonly fresh: ReadonlySet<Finding>;
@@ -63,6 +65,7 @@ export function createPaneStore(): PaneStore {
     withNotes: true,
     live: false,
     deviation: "",
+    decimal: ".",
     checked: undefined,
     fresh: new Set(),
     elsewhere: [],

@@ -3,7 +3,7 @@ import type { CheckResult, RowResult } from "../../fieldsheet/check-result";
 import { alcoholFromCell } from "../../measure/alcohol";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import { Problem } from "../../measure/problem";
-import { say } from "../../messages/pane-catalogue";
+import { say, sentenceOf } from "../../messages/pane-catalogue";
 import { typedLimits, typedNumber } from "../state/typed-limits";
 import { typedText } from "../kit/shown-number";
 
@@ -63,6 +63,18 @@ export function testOfInputs(
     },
     check: number("check"),
   };
+}
+
+/** What is wrong with one input; "" for nothing. */
+export function complaintAbout(input: TestInput, typed: string, decimal: DecimalMark): string {
+  try {
+    if (input === "alcohol") typedAlcohol(typed, decimal);
+    else typedNumber(typed, "", decimal);
+    return "";
+  } catch (problem) {
+    if (!(problem instanceof Problem)) throw problem;
+    return sentenceOf(problem.id, problem.values);
+  }
 }
 
 function typedAlcohol(typed: string, decimal: DecimalMark) {

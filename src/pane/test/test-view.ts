@@ -1,45 +1,69 @@
 import { whatIf } from "../../acceptance/what-if";
 import type { RowResult } from "../../fieldsheet/check-result";
-import { Problem } from "../../measure/problem";
 import type { DecimalMark } from "../../measure/number-from-cell";
+import { Problem } from "../../measure/problem";
 import { say } from "../../messages/pane-catalogue";
-import { rowAt } from "../state/checked-area";
-import { typedNumber } from "../state/typed-limits";
-import type { PaneCommands } from "../state/commands";
 import { button, element } from "../kit/element";
 import { numberInput } from "../kit/number-input";
-import { outcomeGridView } from "./outcome-grid-view";
-import type { PaneState, PaneStore } from "../state/pane-state";
 import { problemSentence } from "../kit/problem-sentence";
+import { rowAt } from "../state/checked-area";
+import type { PaneCommands } from "../state/commands";
+import type { PaneState, PaneStore } from "../state/pane-state";
+import { typedNumber } from "../state/typed-limits";
+import { outcomeGridView } from "./outcome-grid-view";
+import { readingChoice } from "./reading-choice";
 import { stepsView } from "./steps-view";
-import { inputsOfRow, NO_INPUTS, TEST_INPUTS, testOfInputs, type TestInputs } from "./test-inputs";
+import {
+  complaintAbout,
+  inputsOfRow,
+  NO_INPUTS,
+  TEST_INPUTS,
+  testOfInputs,
+  type TestInputs,
+} from "./test-inputs";
+import { testStateView } from "./test-state-view";
 import { turningPointsView } from "./turning-points-view";
 import { verdictView } from "./verdict-view";
 
-/** The test in the row under the cursor, looked at from all sides. Nothing here changes the sheet. */
+/**
+ * The test in the row under the cursor, looked at from all sides: its state and result, the way there,
+ * and what other numbers would give. Nothing here changes the sheet.
+ */
 export function testView(store: PaneStore, commands: PaneCommands): HTMLElement {
   const title = element("h2", { id: "fresh-test-title" });
   const remark = element("p", { class: "hint" });
   const problem = element("p", { class: "problem", "aria-live": "polite" });
-  const outcome = element("div");
+  const state = element("div");
+  const result = element("div");
+  const reading = element("div");
+  const around = element("div");
   let typed: TestInputs = NO_INPUTS;
+  let recorded: TestInputs = NO_INPUTS;
 
   const render = () => {
     problem.textContent = "";
-    outcome.replaceChildren();
+    result.replaceChildren();
+    around.replaceChildren();
     const decimal = decimalOf(store.get());
+    let wrong = false;
+    for (const { name, field } of inputs) {
+      const complaint = complaintAbout(name, typed[name], decimal);
+      field.complain(complaint);
+      wrong ||= complaint !== "";
+    }
+    deviation.complain(complaintAbout("check", store.get().deviation, decimal));
+    if (wrong) return;
     try {
       const read = testOfInputs(typed, decimal);
-      const deviation = typedNumber(store.get().deviation, say("test-input-deviation"), decimal);
+      const own = typedNumber(store.get().deviation, say("test-input-deviation"), decimal);
       if (!read) return;
-      const looked = Problem.unless(whatIf(read.test, { deviation, check: read.check }));
       const row = rowUnderCursor(store.get());
-      outcome.append(
-        verdictView(looked, decimal, row === undefined || row.test === "valid"),
-        stepsView(looked, decimal),
-        outcomeGridView(looked, decimal),
-        turningPointsView(looked, decimal),
-      );
+      const decides = decidesWith(row, typed !== recorded);
+      const test = decides ? read.test : { ...read.test, limits: {} };
+      const looked = Problem.unless(whatIf(test, { deviation: own, check: read.check }));
+      result.append(verdictView(looked, decimal, decides), stepsView(looked, decimal));
+      if (decides)
+        around.append(outcomeGridView(looked, decimal), turningPointsView(looked, decimal));
     } catch (error) {
       problem.textContent = problemSentence(error);
     }
@@ -59,24 +83,33 @@ export function testView(store: PaneStore, commands: PaneCommands): HTMLElement 
     const { checked } = store.get();
     title.textContent = titleOf(row, store.get());
     remark.textContent = remarkOn(row, store.get());
-    typed = row && checked ? inputsOfRow(row, checked.result, checked.decimal) : NO_INPUTS;
+    recorded = row && checked ? inputsOfRow(row, checked.result, checked.decimal) : NO_INPUTS;
+    typed = recorded;
     for (const { name, field } of inputs) field.show(typed[name]);
+    const stands = row && checked ? testStateView(row, checked.result) : undefined;
+    state.replaceChildren(...(stands ? [stands] : []));
+    reading.replaceChildren(...(row ? readingView(row, decimalOf(store.get())) : []));
     render();
   };
   store.watch(rowUnderCursor, fill);
   store.watch(
-    (state) => state.deviation,
+    (now) => now.deviation,
     (text) => {
       deviation.show(text);
       render();
     },
   );
+  store.watch((now) => now.decimal, render);
 
   return element(
     "section",
     { "aria-labelledby": "fresh-test-title" },
     title,
     remark,
+    state,
+    problem,
+    result,
+    reading,
     element(
       "fieldset",
       { class: "inputs" },
@@ -86,9 +119,19 @@ export function testView(store: PaneStore, commands: PaneCommands): HTMLElement 
       button(say("test-reset"), () => fill(rowUnderCursor(store.get()))),
     ),
     element("p", { class: "hint" }, say("test-changes-nothing")),
-    problem,
-    outcome,
+    around,
   );
+}
+
+/** A void test decides nothing whatever its numbers are; an incomplete one only with other numbers. */
+function decidesWith(row: RowResult | undefined, edited: boolean): boolean {
+  return row === undefined || row.test === "valid" || (row.test === "incomplete" && edited);
+}
+
+function readingView({ judged }: RowResult, decimal: DecimalMark): HTMLElement[] {
+  const sentences = readingChoice(judged, decimal);
+  if (sentences.length === 0) return [];
+  return [element("h3", {}, say("reading-title")), element("p", {}, sentences.join(" "))];
 }
 
 function rowUnderCursor({ checked, cursor }: PaneState): RowResult | undefined {
@@ -96,20 +139,19 @@ function rowUnderCursor({ checked, cursor }: PaneState): RowResult | undefined {
   return row?.test === "" ? undefined : row;
 }
 
-function decimalOf({ checked }: PaneState): DecimalMark {
-  return checked?.decimal ?? ".";
+function decimalOf({ checked, decimal }: PaneState): DecimalMark {
+  return checked?.decimal ?? decimal;
 }
 
 function titleOf(row: RowResult | undefined, { cursor }: PaneState): string {
   if (!row || !cursor) return say("test-title-none");
-  const where = { row: cursor.row + 1, sample: row.sample };
-  return say(row.sample ? "test-title-sample" : "test-title", where);
+  const { sample } = row;
+  return sample
+    ? say("test-title-sample", { row: cursor.row + 1, sample })
+    : say("test-title", { row: cursor.row + 1 });
 }
 
 function remarkOn(row: RowResult | undefined, { checked }: PaneState): string {
   if (!row) return say(checked ? "test-select-row" : "test-check-first");
-  if (row.test === "void") return say("test-is-void");
-  const { finalReading, result } = row.judged;
-  if (finalReading === undefined) return say("test-no-final-reading");
-  return result === undefined ? say("test-no-result") : "";
+  return row.judged.finalReading === undefined ? say("test-no-final-reading") : "";
 }

@@ -9,9 +9,9 @@ import { shownChance, shownDeviation, shownPercent } from "../kit/shown-number";
 /**
  * The result with its verdict, margin and chance, and what the check-test rule asks for next.
  *
- * @param stands Whether the test is valid; one that does not stand decides nothing.
+ * @param decides Whether the result decides something; that of a void or incomplete test does not.
  */
-export function verdictView(looked: WhatIf, decimal: DecimalMark, stands: boolean): HTMLElement {
+export function verdictView(looked: WhatIf, decimal: DecimalMark, decides: boolean): HTMLElement {
   const { air, verdict } = looked;
   return element(
     "div",
@@ -26,14 +26,13 @@ export function verdictView(looked: WhatIf, decimal: DecimalMark, stands: boolea
     element(
       "ul",
       {},
-      ...verdictSentences(looked, decimal, stands).map((text) => element("li", {}, text)),
+      ...(decides ? verdictSentences(looked, decimal) : []).map((text) => element("li", {}, text)),
     ),
   );
 }
 
 /** What there is to say about a result, one sentence each. */
-export function verdictSentences(looked: WhatIf, decimal: DecimalMark, stands: boolean): string[] {
-  if (!stands) return [say("test-decides-nothing")];
+export function verdictSentences(looked: WhatIf, decimal: DecimalMark): string[] {
   const { margin, certainty, decision } = looked;
   if (margin === undefined || !certainty || !decision) return [say("test-no-limits")];
   const amount = shownPercent(Math.abs(margin), decimal);

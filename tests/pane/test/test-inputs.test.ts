@@ -2,8 +2,12 @@ import { checkTable } from "../../../src/fieldsheet/check-table";
 import { whatIf } from "../../../src/acceptance/what-if";
 import type { CellValue } from "../../../src/measure/cell-value";
 import { Problem } from "../../../src/measure/problem";
-import { say } from "../../../src/messages/pane-catalogue";
-import { inputsOfRow, NO_INPUTS, testOfInputs } from "../../../src/pane/test/test-inputs";
+import {
+  complaintAbout,
+  inputsOfRow,
+  NO_INPUTS,
+  testOfInputs,
+} from "../../../src/pane/test/test-inputs";
 import { turningPointSentence } from "../../../src/pane/test/turning-points-view";
 import { verdictSentences } from "../../../src/pane/test/verdict-view";
 import { resultOf } from "../../check-values/result-of";
@@ -73,7 +77,6 @@ test("the sentences give margin, chance and what comes next", () => {
   const [margin, chance, decision] = verdictSentences(
     resultOf(whatIf(test, { deviation: 0.28 })),
     ".",
-    true,
   );
   expect(margin).toBe("It lies 0.25 % inside the nearer limit.");
   expect(chance).toMatch(/is 81 %, with the deviation of 0.28 % that you gave/);
@@ -82,7 +85,7 @@ test("the sentences give margin, chance and what comes next", () => {
 
 test("a published deviation is called what it is: from memory and to be verified", () => {
   const { test } = testOfInputs(TYPED, ".")!;
-  expect(verdictSentences(resultOf(whatIf(test)), ".", true)[1]).toMatch(
+  expect(verdictSentences(resultOf(whatIf(test)), ".")[1]).toMatch(
     /C173.*from memory, to be verified/,
   );
 });
@@ -94,16 +97,26 @@ test.each([
   ["8", "", /nothing more: accept/],
 ])("reading %s with a check test of “%s” asks for the next step", (reading, check, asked) => {
   const read = testOfInputs({ ...TYPED, reading, check }, ".")!;
-  expect(
-    verdictSentences(resultOf(whatIf(read.test, { check: read.check })), ".", true)[2],
-  ).toMatch(asked);
+  expect(verdictSentences(resultOf(whatIf(read.test, { check: read.check })), ".")[2]).toMatch(
+    asked,
+  );
 });
 
-test("a test that does not stand decides nothing, whatever its numbers say", () => {
-  const { test } = testOfInputs(TYPED, ".")!;
-  expect(verdictSentences(resultOf(whatIf(test)), ".", false)).toEqual([
-    say("test-decides-nothing"),
-  ]);
+test.each([
+  ["reading", "about 6", "“about 6” is not a number"],
+  ["cups", "1,5", "1,5"],
+  ["alcohol", "48", "48 has no unit"],
+  ["reading", "5 1/4", ""],
+  ["alcohol", "1.5 pt", ""],
+] as const)("a wrong input says so itself: %s “%s”", (input, typed, said) => {
+  const complaint = complaintAbout(input, typed, ".");
+  if (said) expect(complaint).toContain(said);
+  else expect(complaint).toBe("");
+});
+
+test("a decimal comma is read where the workbook writes one", () => {
+  expect(complaintAbout("reading", "5,25", ",")).toBe("");
+  expect(testOfInputs({ ...TYPED, reading: "5,25" }, ",")!.test.reading).toBe(5.25);
 });
 
 test("how much it would take is said with both values (derived: 8.25 − 0.60 = 7.65 → 7.75)", () => {
