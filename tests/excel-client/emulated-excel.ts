@@ -47,6 +47,18 @@ export class EmulatedExcel implements Session {
   requirementSet = 20;
   /** Whether this Excel can wait with requests while a cell is being edited. */
   waitsForEditing = true;
+  /**
+   * What this Excel does with undo groups: it takes them, or it refuses requests in one with a code, from
+   * the given one on.
+   */
+  undoGroups: { readonly code: string; readonly fromCall: number } | undefined;
+  /** Whether formulas are handed over with the function names and separators of another language. */
+  localFormulas = false;
+  /** Whether the add-in has been closed: nothing that it asks for is done or answered any more. */
+  closed = false;
+  private openUndoGroups = 0;
+  private callsInUndoGroup = 0;
+  private readonly interruptions: { readonly call: number; readonly act: () => void }[] = [];
   private readonly interpreter = new Interpreter(this, this);
   private readonly waiting: (() => void)[] = [];
   private failure: Failure | undefined;
@@ -60,6 +72,7 @@ export class EmulatedExcel implements Session {
 
   /** Takes a message of the client library. */
   receive(text: string): void {
+    if (this.closed) return;
     const message = JSON.parse(text) as ClientMessage;
     const { body } = message.message;
     const request = typeof body === "string" ? (JSON.parse(body) as RequestBody) : body;
@@ -79,6 +92,31 @@ export class EmulatedExcel implements Session {
     const waiting = this.failure !== undefined;
     this.failure = undefined;
     return waiting;
+  }
+
+  /** Has somebody do something right before a call, counted from the next one, which is 1. */
+  interrupt(call: number, act: () => void): void {
+    this.interruptions.push({ call: this.traffic.calls + call, act });
+  }
+
+  /** Takes back what has not come yet. */
+  takeBackInterruptions(): number {
+    return this.interruptions.splice(0).length;
+  }
+
+  /** Runs something in an undo group. */
+  async inUndoGroup<T>(run: () => Promise<T>): Promise<T> {
+    if (this.openUndoGroups === 0) this.callsInUndoGroup = 0;
+    this.openUndoGroups += 1;
+    try {
+      return await run();
+    } finally {
+      this.openUndoGroups -= 1;
+    }
+  }
+
+  get isInUndoGroup(): boolean {
+    return this.openUndoGroups > 0;
   }
 
   /** The user begins to edit a cell. */
@@ -153,6 +191,16 @@ export class EmulatedExcel implements Session {
     this.traffic.largestRequest = Math.max(this.traffic.largestRequest, asked);
     if (this.editing) return accepted(refusal("InvalidOperationInCellEditMode"));
     if (asked > MOST_BYTES) return accepted(refusal("RequestPayloadSizeLimitExceeded"));
+    for (const one of this.interruptions.filter(({ call }) => call === this.traffic.calls)) {
+      this.interruptions.splice(this.interruptions.indexOf(one), 1);
+      one.act();
+    }
+    if (this.closed) return {};
+    if (this.openUndoGroups > 0 && this.undoGroups) {
+      this.callsInUndoGroup += 1;
+      const { code, fromCall } = this.undoGroups;
+      if (this.callsInUndoGroup >= fromCall) return accepted(refusal(code));
+    }
     const response = this.execute(request);
     const answered = Buffer.byteLength(JSON.stringify(response));
     this.traffic.largestResponse = Math.max(this.traffic.largestResponse, answered);
@@ -169,6 +217,7 @@ export class EmulatedExcel implements Session {
   }
 
   private send(message: object): void {
+    if (this.closed) return;
     for (const receive of this.toClient) receive(JSON.stringify(message));
   }
 }

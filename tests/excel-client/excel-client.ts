@@ -35,6 +35,10 @@ export function startExcel(): EmulatedExcel {
   library.window.Office = office;
   addNotesTo(library);
   const { Excel, OfficeExtension } = library;
+  // The library on npm ends before undo groups, so that they are opened here.
+  const run = Excel.run.bind(Excel);
+  Excel.run = (...given: any[]) =>
+    given[0]?.mergeUndoGroup === true ? excel.inUndoGroup(() => run(...given)) : run(...given);
   Object.assign(globalThis, { Excel, OfficeExtension, Office: office });
   return excel;
 }

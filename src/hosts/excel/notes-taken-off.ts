@@ -1,4 +1,5 @@
 import { blockAddress } from "../cell-address";
+import { readNote } from "../our-note";
 import type { OurNote } from "./note-places";
 import { positionOf } from "./position";
 
@@ -83,8 +84,8 @@ async function putBack(
   notes.forEach(({ sheet, address, rest, stood }, i) => {
     const note = now[i]!;
     if (note.isNullObject) sheet.notes.add(address, stood);
-    // A note written since stays.
-    else if (rest !== "" && note.content === rest) note.content = stood;
+    // One that somebody has written since stays; not what we have put or left there ourselves.
+    else if (note.content === rest || readNote(note.content).whose === "ours") note.content = stood;
   });
   await context.sync();
 }

@@ -94,7 +94,7 @@ class ConditionalFormatRule extends ConditionalFormat {
   /** A rule that a user has duplicated is one that Excel lists and then cannot show. */
   get Formula(): string {
     if (this.model.formula.includes("duplicated")) throw new ExcelError("ItemNotFound");
-    return this.model.formula;
+    return this.session.localFormulas ? inGerman(this.model.formula) : this.model.formula;
   }
   set Formula(formula: string) {
     this.model.formula = formula;
@@ -126,4 +126,12 @@ class ConditionalRangeFont extends ConditionalFormat {
   set Color(color: string) {
     this.model.ink = color;
   }
+}
+
+/** A formula as an Excel in German writes it, as far as the tests go. */
+function inGerman(formula: string): string {
+  return formula
+    .replace(/\bLEN\(/g, "LÄNGE(")
+    .replace(/\bAND\(/g, "UND(")
+    .replace(/,/g, ";");
 }

@@ -5,6 +5,8 @@ import { ExcelError } from "../excel-error";
 /** What the emulated classes work on. */
 export interface Session {
   readonly workbook: WorkbookModel;
+  readonly localFormulas: boolean;
+  readonly isInUndoGroup: boolean;
   /** Tells listeners that the add-in has changed cells or formats of a sheet. */
   changedByAddin(sheet: SheetModel, address: string): void;
 }

@@ -62,6 +62,8 @@ export class Worksheet extends Emulated {
   Delete(): void {
     const { sheets, structureProtected } = this.workbook;
     if (structureProtected) throw new ExcelError("AccessDenied");
+    // Deleting a sheet cannot be undone, so it is refused in an undo group.
+    if (this.session.isInUndoGroup) throw new ExcelError("UndoNotSupported");
     if (sheets.length === 1) throw new ExcelError("InvalidOperation");
     sheets.splice(sheets.indexOf(this.sheet), 1);
     this.workbook.active = 0;

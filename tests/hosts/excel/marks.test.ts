@@ -21,7 +21,7 @@ function doAll(acts: readonly UserAct[], workbook: WorkbookModel): void {
   for (const act of acts) act(workbook, workbook.sheet(0));
 }
 
-describe("on 2,000 random sheets, with the user's fills, formats, notes, comments, merges and protection", () => {
+describe("on 1,000 random sheets, with the user's fills, formats, notes, comments, merges and protection", () => {
   test("marking adds only marks, marking twice marks once, and taking off leaves no trace", async () => {
     let marked = 0;
     await fc.assert(
@@ -43,9 +43,9 @@ describe("on 2,000 random sheets, with the user's fills, formats, notes, comment
         await host.unmark();
         expectSame(excel.workbook.snapshot(), untouched.snapshot());
       }),
-      { numRuns: 2_000, seed: 173 },
+      { numRuns: 1_000, seed: 173 },
     );
-    // The sheets are not all protected: most of some 9,000 marks were really put.
-    expect(marked).toBeGreaterThan(5_000);
+    // The sheets are not all protected: most of some 4,500 marks were really put.
+    expect(marked).toBeGreaterThan(2_500);
   }, 60_000);
 });

@@ -141,7 +141,7 @@ function table(): Rectangle {
   return filledBlock(sheet, WHOLE_SHEET) ?? WHOLE_SHEET;
 }
 
-test("500 random edit scripts end with the findings of a full check", async () => {
+test("200 random edit scripts end with the findings of a full check", async () => {
   let found = 0;
   await fc.assert(
     fc.asyncProperty(fc.array(tableEdit, { minLength: 1, maxLength: 5 }), async (script) => {
@@ -155,10 +155,10 @@ test("500 random edit scripts end with the findings of a full check", async () =
       expect(shown(store)).toEqual(await findingsOfFullCheck());
       store.set({ live: false });
     }),
-    { numRuns: 500, seed: 173 },
+    { numRuns: 200, seed: 173 },
   );
   // The scripts do make mistakes for the check to find.
-  expect(found).toBeGreaterThan(200);
+  expect(found).toBeGreaterThan(80);
 }, 60_000);
 
 test("a long reading ends where the user stops it", async () => {

@@ -37,6 +37,112 @@ test("a finding leads to its cell, also where the table stands away from the cor
   ]);
 });
 
+describe("after the sheet was changed, a finding", () => {
+  /** Checks, changes the sheet, and goes to the finding in the foam of S-02. */
+  async function goneTo(change: (cells: CellValue[][]) => void, rows = ROWS, which = 0) {
+    const cells = rows.map((row) => [...row]);
+    const opened = pane(cells);
+    await opened.commands.check();
+    const found = opened.store.get().checked!.result.findings;
+    const finding = found.filter(({ field }) => field === "foam")[which];
+    change(cells);
+    await opened.commands.goTo(finding!);
+    const { status, error } = opened.store.get();
+    return { place: opened.asked.selected.at(-1), status, error };
+  }
+
+  test.each<[string, (cells: CellValue[][]) => void, row: number, column: number]>([
+    ["sorted", (cells) => cells.push(...cells.splice(2, 1)), 3, 4],
+    ["with a row inserted above", (cells) => cells.splice(1, 0, ["S-00", 6, 6, 16, 1]), 3, 4],
+    ["with titles above", (cells) => cells.unshift(["Air tests", null, null, null, null]), 3, 4],
+    ["with a column put in", (cells) => cells.forEach((row) => row.splice(1, 0, "x")), 2, 5],
+  ])("%s, leads to its test and says where that is now", async (_, change, row, column) => {
+    const { place, status, error } = await goneTo(change);
+    expect(place).toEqual({ sheetId: "s1", row, column });
+    expect(error).toBe("");
+    expect(status).toBe(say("pane-test-moved", { row: 3, sample: "S-02", now: row + 1 }));
+  });
+
+  test("in a test that was edited leads to it by its sample, and says that it was edited", async () => {
+    const edited = (cells: CellValue[][]) => {
+      cells[2]![4] = 2;
+      cells.push(...cells.splice(2, 1));
+    };
+    const { place, status } = await goneTo(edited);
+    expect(place).toMatchObject({ row: 3, column: 4 });
+    expect(status).toBe(say("pane-test-edited", { row: 3, sample: "S-02", now: 4 }));
+  });
+
+  test("of a test that is gone leads to no other without a word", async () => {
+    const { error } = await goneTo((cells) => cells.splice(2, 1));
+    expect(error).toBe(say("pane-test-gone", { row: 3, sample: "S-02" }));
+  });
+
+  test("of the second of two tests alike leads to the second", async () => {
+    const alike = [...ROWS, [...ROWS[2]!]];
+    const { place } = await goneTo((cells) => cells.splice(1, 1), alike, 1);
+    // S-02 stood in the rows 3 and 5, and stands in the rows 2 and 4.
+    expect(place).toMatchObject({ row: 3, column: 4 });
+  });
+});
+
+describe("marking a sheet that was changed since the check", () => {
+  test("checks it again first and marks what is found now", async () => {
+    const cells = ROWS.map((row) => [...row]);
+    const { store, commands, asked } = pane(cells);
+    await commands.check();
+    cells.push(...cells.splice(2, 1));
+    await commands.mark();
+    expect(asked.marks.map(({ row, column }) => [row, column])).toEqual([
+      [2, 1],
+      [3, 4],
+    ]);
+    expect(store.get().status).toContain(say("pane-checked-anew", { address: "Loads!A1:E4" }));
+  });
+
+  test("begins over again where it is changed at that moment, and gives up with a sentence", async () => {
+    const { store, commands, host } = pane();
+    await commands.check();
+    const mark = host.mark;
+    let refused = 0;
+    host.mark = async (...given) => {
+      refused += 1;
+      if (refused < 3) throw new Problem("table-changed");
+      return mark(...given);
+    };
+    await commands.mark();
+    expect(store.get().status).toContain("Marked cells: 2.");
+    host.mark = () => Promise.reject(new Problem("table-changed"));
+    await commands.mark();
+    expect(store.get().error).toBe(say("table-changed"));
+  });
+
+  test("writes results of what stands there now", async () => {
+    const cells = ROWS.map((row) => [...row]);
+    const { store, commands, host } = pane(cells);
+    const write = jest.spyOn(host, "writeResultsSheet");
+    await commands.check();
+    cells.splice(1, 1);
+    await commands.writeResultsSheet();
+    // The foam of S-02 stands in row 2 now.
+    expect(write.mock.calls[0]![1][1]).toEqual(expect.arrayContaining([2, "S-02"]));
+    expect(store.get().status).toContain(say("pane-checked-anew", { address: "Loads!A1:E3" }));
+  });
+});
+
+test("what was not read beside and below the checked cells is said", async () => {
+  const { store, commands, host } = pane();
+  const read = host.read;
+  host.read = async (scope) => ({
+    ...(await read(scope)),
+    cut: ["left", "bottom"],
+    below: { row: 4, rows: 3 },
+  });
+  await commands.check();
+  expect(store.get().status).toContain(say("pane-not-read-below", { from: 5, to: 7 }));
+  expect(store.get().status).toContain(say("pane-not-read-beside"));
+});
+
 test("marks carry weight and sentence, and the spreadsheet's remarks are passed on", async () => {
   const { store, commands, asked } = pane();
   await commands.check();
