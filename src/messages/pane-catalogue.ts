@@ -1,5 +1,6 @@
 import { catalogue } from "./catalogue";
 import { cautionMessages } from "./english/cautions";
+import { commandLineMessages } from "./english/command-line";
 import { fileMessages } from "./english/files";
 import { hostMessages } from "./english/hosts";
 import { paneMessages } from "./english/pane";
@@ -19,6 +20,7 @@ export const everySentence = {
   ...paneTrendMessages,
   ...paneReportMessages,
   ...cautionMessages,
+  ...commandLineMessages,
   ...fileMessages,
   ...hostMessages,
   ...workbenchMessages,

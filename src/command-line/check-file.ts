@@ -1,0 +1,80 @@
+import type { CheckOptions } from "../fieldsheet/check-options";
+import { namingFile, openedFile } from "../files/open-file";
+import { readWorkbook, type FileCell } from "../files/workbook/read-workbook";
+import { serialOf } from "../files/workbook/stored-values";
+import { cellValueFrom, type CellValue } from "../measure/cell-value";
+import { say, sentenceOf } from "../messages/pane-catalogue";
+import { checkSheet } from "./check-sheet";
+import type { Said, SaidNotRead } from "./said";
+
+/** As many as a spreadsheet takes; more are streamed. */
+const MOST_ROWS = 1_048_576;
+
+/** A sheet as read from a file; a CSV file has one without a name. */
+interface SheetOfFile {
+  readonly name?: string;
+  readonly rows: readonly (readonly CellValue[])[];
+}
+
+/**
+ * Checks every sheet of a file. One that cannot be read never hides the others, and nothing is thrown.
+ *
+ * @param file The name under which it is spoken of.
+ */
+export async function* checkFile(
+  file: string,
+  bytes: () => Uint8Array,
+  options: CheckOptions,
+  withTests: boolean,
+): AsyncGenerator<Said> {
+  let sheets: readonly SheetOfFile[];
+  try {
+    const { read, remarks } = await sheetsOf(file, bytes());
+    sheets = read;
+    yield* remarks;
+  } catch (error) {
+    const { id, values } = namingFile(error, file);
+    yield notRead(file, sentenceOf(id, values));
+    return;
+  }
+  let tested = false;
+  for (const { name, rows } of sheets) {
+    if (rows.length === 0) continue;
+    const { hasTests, said } = checkSheet(file, name, rows, options, withTests);
+    tested ||= hasTests;
+    yield* said;
+  }
+  if (!tested) yield notRead(file, say("file-without-tests", { name: file }));
+}
+
+async function sheetsOf(file: string, bytes: Uint8Array) {
+  const opened = openedFile(file, bytes, MOST_ROWS);
+  if (opened.kind === "text") {
+    const { rows, nulCharacters, openQuote } = opened.table;
+    return {
+      read: [{ rows }],
+      remarks: [
+        ...(nulCharacters > 0
+          ? [notRead(file, say("nul-bytes-left-out", { name: file, count: nulCharacters }), false)]
+          : []),
+        ...(openQuote !== undefined
+          ? [notRead(file, say("quote-not-closed", { name: file, line: openQuote }))]
+          : []),
+      ],
+    };
+  }
+  const { sheets } = await readWorkbook(opened.opened, false);
+  const read = sheets.map(({ name, rows }) => ({
+    name,
+    rows: rows.map((row) => row.map(valueOf)),
+  }));
+  return { read, remarks: [] };
+}
+
+function valueOf(value: FileCell["value"]): CellValue {
+  return value instanceof Date ? serialOf(value) : cellValueFrom(value);
+}
+
+function notRead(file: string, message: string, amiss = true): SaidNotRead {
+  return { kind: "not read", file, message, amiss };
+}

@@ -1,0 +1,52 @@
+import { checkTable } from "../fieldsheet/check-table";
+import type { CheckOptions } from "../fieldsheet/check-options";
+import type { CellValue } from "../measure/cell-value";
+import { Problem } from "../measure/problem";
+import { say, sentenceOf } from "../messages/pane-catalogue";
+import { findTable } from "../reading/layout";
+import type { Said } from "./said";
+import { placeInSheet, saidOfRows, saidOfSheet } from "./said-of-check";
+
+/** Problems that say that a sheet holds something else than tests. */
+const NO_TESTS: ReadonlySet<string> = new Set(["no-header-row", "no-readings-column"]);
+
+/** A sheet with what is said of it. */
+export interface CheckedSheet {
+  readonly hasTests: boolean;
+  readonly said: readonly Said[];
+}
+
+/** Finds the tests in a sheet and checks them. What cannot be read is said; nothing is thrown. */
+export function checkSheet(
+  file: string,
+  sheet: string | undefined,
+  rows: readonly (readonly CellValue[])[],
+  options: CheckOptions,
+  withTests: boolean,
+): CheckedSheet {
+  try {
+    const { table, headerRow } = findTable(rectangle(rows));
+    const result = checkTable(table, options);
+    const place = placeInSheet(file, sheet, headerRow, result);
+    const said = [
+      ...saidOfRows(result, place, withTests),
+      saidOfSheet(result, place, headerRow, table.headers.length),
+    ];
+    return { hasTests: true, said };
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error;
+    const amiss = !NO_TESTS.has(error.id);
+    const message = amiss
+      ? sentenceOf(error.id, error.values, error.place)
+      : say("sheet-without-tests");
+    return { hasTests: false, said: [{ kind: "not read", file, sheet, message, amiss }] };
+  }
+}
+
+/** Rows of one length, as a table has them; a file leaves blank cells at the end out. */
+function rectangle(rows: readonly (readonly CellValue[])[]): readonly (readonly CellValue[])[] {
+  const width = rows.reduce((most, row) => Math.max(most, row.length), 0);
+  return rows.map((row) =>
+    row.length === width ? row : [...row, ...Array<null>(width - row.length).fill(null)],
+  );
+}

@@ -1,0 +1,161 @@
+import { checkTable } from "../fieldsheet/check-table";
+import type { CheckOptions } from "../fieldsheet/check-options";
+import type { CheckResult } from "../fieldsheet/check-result";
+import type { CellValue } from "../measure/cell-value";
+import { Problem } from "../measure/problem";
+import { say, sentenceOf } from "../messages/pane-catalogue";
+import { findTable } from "../reading/layout";
+import { rowsOfStream, type StreamedRow } from "./rows-of-stream";
+import type { Said, SaidNotRead, SaidSheet } from "./said";
+import { saidOfRows } from "./said-of-check";
+
+/** How much of a stream is held. */
+export interface BatchSize {
+  /** Rows that are checked together. */
+  readonly rows: number;
+  /** Rows before and behind them that are looked at as well, so that tests of one sample find each other. */
+  readonly neighbours: number;
+}
+
+const USUAL_SIZE: BatchSize = { rows: 10_000, neighbours: 500 };
+/** Rows in which the header is looked for. */
+const BEGINNING = 200;
+/** Names and lines that are told one by one; after that only their number. */
+const MOST_TOLD = 1000;
+
+/**
+ * Checks a stream of CSV or JSON lines in batches, so that memory does not grow with its length. Tests
+ * are compared with the ones near them, see `BatchSize`.
+ *
+ * @param file The name under which it is spoken of.
+ */
+export async function* checkStream(
+  file: string,
+  pieces: AsyncIterable<Uint8Array>,
+  options: CheckOptions,
+  withTests: boolean,
+  size = USUAL_SIZE,
+): AsyncGenerator<Said> {
+  const stream = new StreamCheck(file, options, withTests, size);
+  try {
+    for await (const row of rowsOfStream(file, pieces)) yield* stream.take(row);
+    yield* stream.end();
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error;
+    yield stream.notRead(error);
+  }
+}
+
+class StreamCheck {
+  private beginning: StreamedRow[] = [];
+  private headers: readonly CellValue[] | undefined;
+  /** Rows that are held, and the position of the first of them behind the header. */
+  private held: (readonly CellValue[])[] = [];
+  private lines: number[] = [];
+  /** Of the held rows, the first whose findings are still to be said. */
+  private next = 0;
+  private told = 0;
+  private readonly ofTheSheet = new Set<string>();
+  private readonly total = { tests: 0, valid: 0, void: 0, incomplete: 0, findings: 0 };
+  private notLookedAt: SaidSheet["notLookedAt"] = [];
+
+  constructor(
+    private readonly file: string,
+    private readonly options: CheckOptions,
+    private readonly withTests: boolean,
+    private readonly size: BatchSize,
+  ) {}
+
+  *take(row: StreamedRow): Generator<Said> {
+    if (row.problem) yield* this.notReadOnce(row.problem, row.line);
+    if (!row.cells) return;
+    if (this.headers) yield* this.add(row);
+    else {
+      this.beginning.push(row);
+      if (this.beginning.length >= BEGINNING) yield* this.begin();
+    }
+  }
+
+  *end(): Generator<Said> {
+    if (!this.headers) yield* this.begin();
+    yield* this.check(this.held.length);
+    if (this.total.tests === 0) {
+      yield this.notRead(new Problem("file-without-tests", { name: this.file }));
+      return;
+    }
+    yield { kind: "sheet", file: this.file, ...this.total, notLookedAt: this.notLookedAt };
+  }
+
+  notRead(problem: Problem, row?: number): SaidNotRead {
+    const message = sentenceOf(problem.id, problem.values, problem.place);
+    const amiss = problem.id !== "nul-bytes-left-out";
+    return { kind: "not read", file: this.file, row, message, amiss };
+  }
+
+  /** Looks for the header in the first rows and takes what stands below it. */
+  private *begin(): Generator<Said> {
+    const rows = this.beginning.map(({ cells }) => cells!);
+    const width = Math.max(0, ...rows.map((row) => row.length));
+    const { table, headerRow } = findTable(rows.map((row) => padded(row, width)));
+    this.headers = table.headers;
+    for (const row of this.beginning.slice(headerRow + 1)) yield* this.add(row);
+    this.beginning = [];
+  }
+
+  private *add({ cells = [], line }: StreamedRow): Generator<Said> {
+    const width = this.headers!.length;
+    const beyond = cells.slice(width).some((cell) => cell !== null && cell !== "");
+    if (beyond) yield* this.notReadOnce(new Problem("more-cells-than-headers", { line }), line);
+    this.held.push(padded(cells.slice(0, width), width));
+    this.lines.push(line);
+    const { rows, neighbours } = this.size;
+    if (this.held.length - this.next >= rows + neighbours) yield* this.check(this.next + rows);
+  }
+
+  /** Checks what is held and says what was found in the rows up to a position. */
+  private *check(until: number): Generator<Said> {
+    if (until <= this.next) return;
+    const result = checkTable({ headers: this.headers!, rows: this.held }, this.options);
+    yield* this.say(result, until);
+    const from = Math.max(0, until - this.size.neighbours);
+    this.held = this.held.slice(from);
+    this.lines = this.lines.slice(from);
+    this.next = until - from;
+  }
+
+  private *say(result: CheckResult, until: number): Generator<Said> {
+    const { total, next, lines, file } = this;
+    const place = { file, at: (row: number) => ({ row: lines[row]! }) };
+    const inside = (row: number) => row >= next && row < until;
+    for (const said of saidOfRows(result, place, this.withTests, inside)) {
+      if (said.kind === "finding") {
+        if (said.row === undefined && this.ofTheSheet.has(said.message)) continue;
+        if (said.row === undefined) this.ofTheSheet.add(said.message);
+        total.findings++;
+      }
+      yield said;
+    }
+    for (const { test } of result.rows.slice(next, until)) {
+      if (test === "") continue;
+      total.tests++;
+      total[test]++;
+    }
+    this.notLookedAt = result.notLookedAt;
+  }
+
+  private *notReadOnce(problem: Problem, line: number): Generator<Said> {
+    this.told++;
+    if (this.told <= MOST_TOLD) yield this.notRead(problem, line);
+    if (this.told === MOST_TOLD + 1)
+      yield {
+        ...{ kind: "not read", file: this.file, row: line, amiss: true },
+        message: say("more-lines-not-read", { count: MOST_TOLD }),
+      };
+  }
+}
+
+function padded(cells: readonly CellValue[], width: number): readonly CellValue[] {
+  return cells.length === width
+    ? cells
+    : [...cells, ...Array<null>(width - cells.length).fill(null)];
+}

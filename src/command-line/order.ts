@@ -1,0 +1,54 @@
+import type { DecimalMark } from "../measure/number-from-cell";
+import { Problem } from "../measure/problem";
+
+/** What somebody asks for on the command line. */
+export interface Order {
+  /** Names of files; "-" is what comes in on standard input. */
+  readonly files: readonly string[];
+  /** One JSON object a line instead of lines to be read by people. */
+  readonly json: boolean;
+  /** Also a line for each test, with its state and air. */
+  readonly tests: boolean;
+  readonly low?: number;
+  readonly high?: number;
+  readonly decimal: DecimalMark;
+  readonly help: boolean;
+}
+
+/**
+ * Reads the words of a command line.
+ *
+ * @throws Problem `option-unknown`, `option-needs-number`, `option-decimal`, `no-file-named`.
+ */
+export function orderFrom(words: readonly string[]): Order {
+  const files: string[] = [];
+  const order = { json: false, tests: false, help: false, decimal: "." as DecimalMark };
+  const limits: { low?: number; high?: number } = {};
+  const waiting = [...words];
+  let onlyFiles = false;
+  for (let word = waiting.shift(); word !== undefined; word = waiting.shift()) {
+    if (onlyFiles || word === "-" || !word.startsWith("-")) files.push(word);
+    else if (word === "--") onlyFiles = true;
+    else if (word === "--json") order.json = true;
+    else if (word === "--tests") order.tests = true;
+    else if (word === "--help" || word === "-h") order.help = true;
+    else if (word === "--low" || word === "--high")
+      limits[word === "--low" ? "low" : "high"] = numberAfter(word, waiting.shift());
+    else if (word === "--decimal") order.decimal = decimalMark(waiting.shift());
+    else throw new Problem("option-unknown", { option: word });
+  }
+  if (files.length === 0 && !order.help) throw new Problem("no-file-named");
+  return { ...order, ...limits, files };
+}
+
+function numberAfter(option: string, word = ""): number {
+  const number = Number(word.trim().replace(",", "."));
+  if (word.trim() === "" || !Number.isFinite(number))
+    throw new Problem("option-needs-number", { option, value: word });
+  return number;
+}
+
+function decimalMark(word = ""): DecimalMark {
+  if (word !== "." && word !== ",") throw new Problem("option-decimal", { value: word });
+  return word;
+}

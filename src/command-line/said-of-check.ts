@@ -1,0 +1,114 @@
+import type { CheckResult, RowResult } from "../fieldsheet/check-result";
+import { findingSentence } from "../fieldsheet/finding-sentence";
+import type { Finding } from "../fieldsheet/rule";
+import { blockReference, cellReference } from "../files/workbook/cell-reference";
+import { isCellError, type CellValue } from "../measure/cell-value";
+import type { FieldId } from "../reading/fields";
+import type { SaidFinding, SaidSheet, SaidTest } from "./said";
+
+/** How what is checked is spoken of. */
+export interface CheckedPlace {
+  readonly file: string;
+  readonly sheet?: string;
+  /** Where a test or its field stands, its row as people count it. */
+  at(row: number, field: FieldId | null): { readonly row: number; readonly cell?: string };
+}
+
+/** The place of a check whose table has its header in a row of a sheet, from 0. */
+export function placeInSheet(
+  file: string,
+  sheet: string | undefined,
+  headerRow: number,
+  { reading }: CheckResult,
+): CheckedPlace {
+  const at = (row: number, field: FieldId | null) => {
+    const place = reading.placeOf(row, field);
+    const top = headerRow + place.row;
+    return { row: top + 1, cell: cellReference(top, place.column) };
+  };
+  return { file, sheet, at };
+}
+
+/**
+ * The findings of a check, and on request its tests, row by row.
+ *
+ * @param inside Which rows are meant; all of them unless it says otherwise.
+ */
+export function* saidOfRows(
+  result: CheckResult,
+  place: CheckedPlace,
+  withTests: boolean,
+  inside: (row: number) => boolean = () => true,
+): Generator<SaidFinding | SaidTest> {
+  const byRow = new Map<number, Finding[]>();
+  for (const finding of result.findings) {
+    const { row } = finding;
+    if (row === null) yield saidOfFinding(finding, result, place);
+    else if (inside(row)) byRow.set(row, [...(byRow.get(row) ?? []), finding]);
+  }
+  for (const row of result.rows) {
+    if (!inside(row.row)) continue;
+    for (const finding of byRow.get(row.row) ?? []) yield saidOfFinding(finding, result, place);
+    if (withTests && row.test !== "") yield saidOfTest(row, place);
+  }
+}
+
+/** What was done with a sheet. @param headerRow Row of its header, from 0. */
+export function saidOfSheet(
+  { rows, findings, notLookedAt }: CheckResult,
+  { file, sheet }: CheckedPlace,
+  headerRow: number,
+  columns: number,
+): SaidSheet {
+  const count = (state: string) => rows.filter(({ test }) => test === state).length;
+  const block = { top: headerRow, left: 0, bottom: headerRow + rows.length, right: columns - 1 };
+  return {
+    kind: "sheet",
+    ...{ file, sheet },
+    area: blockReference(block),
+    tests: rows.length - count(""),
+    valid: count("valid"),
+    void: count("void"),
+    incomplete: count("incomplete"),
+    findings: findings.length,
+    notLookedAt,
+  };
+}
+
+function saidOfFinding(
+  finding: Finding,
+  { rows, columns, reading }: CheckResult,
+  place: CheckedPlace,
+): SaidFinding {
+  const { row, field, rule, weight } = finding;
+  const { file, sheet } = place;
+  const value = row === null || field === null ? null : reading.cell(row, field);
+  return {
+    kind: "finding",
+    ...{ file, sheet },
+    ...(row !== null && place.at(row, field)),
+    sample: row === null ? "" : (rows[row]?.sample ?? ""),
+    ...{ rule, weight },
+    column: (field !== null && columns[field]?.header) || "",
+    value: plain(value),
+    message: findingSentence(inRowsOfSheet(finding, place), columns),
+  };
+}
+
+function saidOfTest(row: RowResult, place: CheckedPlace): SaidTest {
+  const { file, sheet } = place;
+  const { sample, test, air, specification } = row;
+  const at = place.at(row.row, null).row;
+  return { kind: "test", ...{ file, sheet }, row: at, ...{ sample, test, air, specification } };
+}
+
+/** A finding that names an earlier row counts rows of the table; here they are those of the sheet. */
+function inRowsOfSheet(finding: Finding, place: CheckedPlace): Finding {
+  const { before } = finding.values;
+  if (finding.say !== "duplicate-test" || typeof before !== "number") return finding;
+  return { ...finding, values: { ...finding.values, before: place.at(before - 1, null).row } };
+}
+
+function plain(value: CellValue): string | number | boolean {
+  return isCellError(value) ? value.error : (value ?? "");
+}
