@@ -5,9 +5,10 @@ import type { CellValue } from "../measure/cell-value";
 import { Problem } from "../measure/problem";
 import { say, sentenceOf } from "../messages/pane-catalogue";
 import { findTable } from "../reading/layout";
-import { rowsOfStream, type StreamedRow } from "./rows-of-stream";
+import { rowsOfStream } from "./rows-of-stream";
 import type { Said, SaidNotRead, SaidSheet } from "./said";
 import { saidOfRows } from "./said-of-check";
+import type { StreamedRow } from "./streamed-row";
 
 /** How much of a stream is held. */
 export interface BatchSize {

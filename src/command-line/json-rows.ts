@@ -1,6 +1,6 @@
 import type { CellValue } from "../measure/cell-value";
 import { Problem } from "../measure/problem";
-import type { StreamedRow } from "./rows-of-stream";
+import type { StreamedRow } from "./streamed-row";
 
 /**
  * Rows of JSON lines: objects, whose names become the headers, or lists of cells, of which the first

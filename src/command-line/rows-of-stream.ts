@@ -3,19 +3,9 @@ import { CsvRows } from "../files/csv/csv-rows";
 import { delimiterOf } from "../files/csv/delimiter";
 import { LONGEST_ROW } from "../files/csv/read-csv";
 import { encodingOf } from "../files/csv/text-of-bytes";
-import type { CellValue } from "../measure/cell-value";
 import { Problem } from "../measure/problem";
 import { JsonRows } from "./json-rows";
-
-/** Rows of a stream, and what was left out of it. */
-export interface StreamedRow {
-  /** Absent where the line could not be read. */
-  readonly cells?: readonly CellValue[];
-  /** The line, counted from 1. */
-  readonly line: number;
-  /** Why something in the line was not read. */
-  readonly problem?: Problem;
-}
+import type { StreamedRow } from "./streamed-row";
 
 /** So much is waited for before it is decided how the stream is written. */
 const BEGINNING = 1 << 16;

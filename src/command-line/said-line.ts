@@ -1,3 +1,4 @@
+import { notLookedAtSentence } from "../fieldsheet/not-looked-at";
 import { commandLineWords } from "../messages/english/command-line-words";
 import type { Said } from "./said";
 
@@ -24,7 +25,11 @@ export function plainLine(said: Said): string {
         specification: said.specification ?? "",
       });
     case "sheet":
-      return commandLineWords.sheet({ where, ...said, notLookedAt: said.notLookedAt.join(", ") });
+      return commandLineWords.sheet({
+        where,
+        ...said,
+        notLookedAt: notLookedAtSentence(said.notLookedAt) ?? "",
+      });
     case "not read":
       return commandLineWords.notRead({ where, message: said.message });
   }

@@ -1,4 +1,4 @@
-import type { NotLookedAt } from "../fieldsheet/check-result";
+import type { NotLookedAt } from "../fieldsheet/not-looked-at";
 import type { TestState } from "../fieldsheet/judged-test";
 import type { Verdict } from "../acceptance/limits";
 import type { Weight } from "../fieldsheet/rule";

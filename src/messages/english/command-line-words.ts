@@ -22,7 +22,7 @@ export const commandLineWords = {
     findings,
     notLookedAt,
   }: Words<"where" | "tests" | "valid" | "void" | "incomplete" | "findings" | "notLookedAt">) =>
-    `${where}: tests: ${tests} (valid ${valid}, void ${voided}, incomplete ${incomplete}); findings: ${findings}${notLookedAt === "" ? "" : `; not looked at, since the sheet does not record it: ${notLookedAt}`}.`,
+    `${where}: tests: ${tests} (valid ${valid}, void ${voided}, incomplete ${incomplete}); findings: ${findings}. ${notLookedAt}`.trimEnd(),
   notRead: ({ where, message }: Words<"where" | "message">) => `${where}: not read: ${message}`,
   help: `Checks volumetric air tests of fresh concrete in workbooks and CSV files.
 
