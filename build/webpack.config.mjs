@@ -6,11 +6,11 @@ import { readdirSync, readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { tsImport } from "tsx/esm/api";
-import webpack from "webpack";
 import { versionLine } from "./built-from.mjs";
 import { devServer, ReadyLine } from "./dev-server.mjs";
 import { examplesFile } from "./function-examples.mjs";
 import { FunctionsMetadata } from "./functions-metadata.mjs";
+import { STAND_INS, withoutHyphenation } from "./grid-parts/left-out.mjs";
 import { Licences } from "./licences.mjs";
 import { addressFrom } from "./origin.mjs";
 import { docsPages } from "./site/docs-pages.mjs";
@@ -49,12 +49,12 @@ const configuration = async (env, mode, address, version) => ({
   entry: {
     functions: functionFiles,
     taskpane: resolve(src, "pane/taskpane.ts"),
-    workbench: resolve(src, "workbench/workbench.ts"),
+    workbench: resolve(src, "workbench/load.ts"),
     "start-page": resolve(src, "start-page/start-page.ts"),
     "from-elsewhere": resolve(src, "start-page/from-elsewhere.ts"),
   },
   output: { path: resolve(root, "dist"), filename: "[name].js", publicPath: "", clean: true },
-  resolve: { extensions: [".ts", ".mjs", ".js"] },
+  resolve: { extensions: [".ts", ".mjs", ".js"], alias: STAND_INS },
   module: {
     // Everything comes with the page: nothing is fetched while somebody works.
     parser: { javascript: { dynamicImportMode: "eager" } },
@@ -111,13 +111,5 @@ function page(name, template, chunks, words = {}) {
     chunks,
     chunksSortMode: "manual",
     minify: false,
-  });
-}
-
-/** The spreadsheet would carry 5 MB of hyphenation for languages in which nobody writes in cells. */
-function withoutHyphenation() {
-  return new webpack.NormalModuleReplacementPlugin(/^\.\/(?!en-)[\w-]+\.js$/, (request) => {
-    if (/@univerjs[\\/]engine-render[\\/]/.test(request.context))
-      request.request = "data:text/javascript,export {}";
   });
 }

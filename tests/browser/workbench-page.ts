@@ -9,6 +9,8 @@ declare global {
 
 /** The cells are one picture; where each of them is, the spreadsheet tells. */
 const CELLS = "canvas[id^='univer-sheet-main-canvas']";
+/** The letters that were typed, in the names of the functions that are offered. */
+const OFFERED = "li span.univer-text-red-500";
 const TAB_PICTURE = "/assets/icon-32.png";
 const LONGEST_WAIT = 10_000;
 
@@ -51,6 +53,8 @@ export class WorkbenchPage {
   async type(cell: string, text: string): Promise<void> {
     await this.click(cell);
     await this.page.keyboard.type(text);
+    // Enter would take one of the functions that are offered for what was typed a moment ago.
+    await this.page.locator(OFFERED).first().waitFor({ state: "hidden" });
     await this.page.keyboard.press("Enter");
   }
 

@@ -90,7 +90,9 @@ test("a sentence stays with its formula when a row is put in above it", async ()
 
 test("changes are not thrown away without asking", async () => {
   workbench.losesChanges = false;
+  const asked = workbench.page.waitForEvent("dialog");
   await workbench.page.getByRole("button", { name: "Open the sample" }).click();
+  await asked;
   await workbench.untilShown("A2", "5.75");
   workbench.losesChanges = true;
 });
