@@ -1,5 +1,7 @@
+import Big from "big.js";
 import fc from "fast-check";
 import { exact, notAStep, roundToStep } from "../../src/measure/rounding";
+import { Random } from "../simulation/random";
 
 const DERIVED = "derived from ASTM E29: half to the even multiple";
 
@@ -60,4 +62,29 @@ test("rounding twice changes nothing, and order is kept", () => {
 test("binary noise is taken out of differences", () => {
   expect(0.35 - 0.1).not.toBe(0.25);
   expect(exact(0.35 - 0.1)).toBe(0.25);
+});
+
+/** Half to even by a decimal library, on the 15 digits that a cell shows. */
+function decimally(value: number, step: number): number {
+  const unit = new Big(step.toPrecision(15));
+  const multiple = new Big(value.toPrecision(15)).div(unit).round(0, Big.roundHalfEven);
+  return multiple.times(unit).toNumber() + 0;
+}
+
+test("whole billionths give what decimals give, ties and all", () => {
+  const random = new Random(29);
+  const STEPS = [0.25, 0.1, 0.5, 0.05, 0.01, 0.001, 1, 5, 50, 0.75, 0.3, 1e-9, 3e-9, 0.125];
+  const differ: [number, number][] = [];
+  for (let i = 0; i < 100_000; i++) {
+    const step = random.one(STEPS);
+    // Ties, values a billionth beside them, values of some places, and values of any size.
+    const value = random.one([
+      (random.whole(-20_001, 20_001) / 2) * step,
+      Number(((random.whole(-20_001, 20_001) / 2) * step + 1e-9).toFixed(9)),
+      random.whole(-1_000_000, 1_000_000) / 10 ** random.whole(0, 9),
+      (random.next() - 0.5) * 10 ** random.whole(-8, 8),
+    ]);
+    if (roundToStep(value, step) !== decimally(value, step)) differ.push([value, step]);
+  }
+  expect(differ).toEqual([]);
 });

@@ -1,3 +1,4 @@
+import { MEASURE_MARK } from "../../acceptance/alcohol-steps";
 import { isIssue } from "../../measure/issue";
 import { exact } from "../../measure/rounding";
 import {
@@ -14,9 +15,6 @@ import type { WrongResult } from "./wrong-result";
 const LEAST_CORRECTION = CORRECTION_TABLE.find(({ subtract }) => subtract > 0)!.subtract;
 
 const UNITS = ["pt", "oz", "L"] as const;
-
-/** Only a measure with such marks, in its own unit, gives an amount exactly (common sizes of marks). */
-const MARKS = { pt: 0.25, oz: 4, L: 0.1 } as const;
 
 export const correctionForgotten: Slip = {
   id: "correction-forgotten",
@@ -91,7 +89,7 @@ export function hasLargeCorrection({ subtracted }: WrongResult): boolean {
 export function isOddForItsUnit({ alcohol }: WrongResult): boolean {
   if (!alcohol) return false;
   const { amount, unit } = alcohol;
-  const marks = exact(amount / MARKS[unit]);
+  const marks = exact(amount / MEASURE_MARK[unit]);
   return amount < CORRECTION_TABLE[0]![unit] || !Number.isInteger(marks);
 }
 

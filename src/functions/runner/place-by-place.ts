@@ -11,8 +11,10 @@ interface Given {
   readonly tells: boolean;
   /** Whether a blank in it is a value that is missing. */
   readonly needed: boolean;
-  /** A single value is read once for all places. */
-  readonly once?: { readonly cell: CellValue; readonly value: unknown };
+  /** Whether it is a range; a single value is read once for all places. */
+  readonly varies: boolean;
+  readonly cell: CellValue;
+  readonly value: unknown;
 }
 
 /**
@@ -31,35 +33,45 @@ export function placeByPlace<R, C>(
 ): C[][] {
   const single = rows === 1 && columns === 1;
   const given = args.map((argument, i) => givenFor(argument, tables[i]!, single));
-  const cells = given.map(({ once }) => once?.cell ?? null);
-  const values = given.map(({ once }) => once?.value);
+  const cells = given.map(({ cell }) => cell);
+  const values = given.map(({ value }) => value);
   const resultAt = (row: number, column: number): R | Issue | undefined => {
     let blank = true;
+    let missing: Given | undefined;
     for (let i = 0; i < given.length; i++) {
-      const { once, table, tells } = given[i]!;
-      if (!once) cells[i] = table.cell(row, column);
-      if (tells && blank) blank = isBlank(cells[i]);
+      const one = given[i]!;
+      if (one.varies) cells[i] = one.table.cell(row, column);
+      if (!isBlank(cells[i])) blank &&= !one.tells;
+      else if (one.needed) missing ??= one;
     }
     if (blank) return undefined;
-    const missing = given.find(({ needed }, i) => needed && isBlank(cells[i]));
     if (missing) return at(missing.argument.name, issue("blank-among-others"));
     for (let i = 0; i < given.length; i++) {
-      const { once, argument } = given[i]!;
-      if (!once) values[i] = readArgument(argument, cells[i]!);
-      if (isIssue(values[i])) return values[i] as Issue;
+      const { varies, argument } = given[i]!;
+      const value = varies ? (values[i] = readArgument(argument, cells[i]!)) : values[i];
+      if (isIssue(value)) return value;
     }
     return compute(...values);
   };
-  return Array.from({ length: rows }, (_, row) =>
-    Array.from({ length: columns }, (_, column) => settle(resultAt(row, column))),
-  );
+  const result: C[][] = [];
+  for (let row = 0; row < rows; row++) {
+    const line: C[] = [];
+    for (let column = 0; column < columns; column++) line.push(settle(resultAt(row, column)));
+    result.push(line);
+  }
+  return result;
 }
 
 function givenFor(argument: Argument<unknown>, table: CellTable, single: boolean): Given {
-  const { setting, neededInRange } = argument;
-  const tells = !setting && (single || table.isRange);
-  if (table.isRange) return { argument, table, tells, needed: neededInRange === true };
+  const varies = table.isRange;
   const cell = table.cell(0, 0);
-  const once = { cell, value: readArgument(argument, cell) };
-  return { argument, table, tells, needed: false, once };
+  return {
+    argument,
+    table,
+    tells: !argument.setting && (single || varies),
+    needed: varies && argument.neededInRange === true,
+    varies,
+    cell,
+    value: readArgument(argument, cell),
+  };
 }

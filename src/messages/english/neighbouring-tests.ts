@@ -65,8 +65,6 @@ export const neighbouringTestsMessages = {
 
   "specified-not-one":
     "the results have more than one specified strength. Give those of one mix at a time.",
-  "results-not-a-series":
-    "give the results as one column or one row, in the order in which the tests were made.",
   "mean-takes-in-unreadable":
     "The mean of three takes in a result that cannot be read. Correct that result first.",
   "deviation-from-too-few": ({ tests, least }: Words<"tests" | "least">) =>
