@@ -25,6 +25,8 @@ export interface PartlyKnownTest {
   readonly cups?: number;
   /** Absent where it is not known; so may its unit be. */
   readonly alcohol?: { readonly amount: number; readonly unit?: AlcoholUnit };
+  /** Where the scale of the meter ends, %; 9 when absent. */
+  readonly scaleEnd?: number;
 }
 
 /** Between which air contents, %, the result lies. */
@@ -55,11 +57,12 @@ export function airBounds(
   { low, high }: SpecLimits = {},
 ): AirBounds | Issue {
   const { reading } = test;
-  const wrong = notAMeterReading(reading);
+  const { scaleEnd = SCALE_END } = test;
+  const wrong = notAMeterReading(reading, scaleEnd);
   if (wrong) return wrong;
   const subtracted = correctionBounds(test.alcohol);
   if (isIssue(subtracted)) return subtracted;
-  const cups = cupBounds(reading, test.cups);
+  const cups = cupBounds(reading, scaleEnd, test.cups);
   if (isIssue(cups)) return cups;
   const apart = test.final === false ? READINGS_AGREE_WITHIN : 0;
   // Less than no air there is not: the level or the correction cannot have been so.
@@ -107,12 +110,13 @@ function correctionBounds(alcohol: PartlyKnownTest["alcohol"]): Between | Issue 
 
 function cupBounds(
   reading: number,
+  scaleEnd: number,
   cups: number | undefined,
 ): { readonly least: number; readonly most?: number } | Issue {
   if (cups !== undefined) {
     const percent = cups * CUP_PERCENT;
     return notACount(cups) ?? { least: percent, most: percent };
   }
-  const wereNeeded = reading > SCALE_END - CUP_PERCENT;
+  const wereNeeded = reading > scaleEnd - CUP_PERCENT;
   return wereNeeded ? { least: 0 } : { least: 0, most: 0 };
 }

@@ -31,8 +31,8 @@ const MOST_CUPS = 30;
  * @param test Test as recorded; without limits, or when it has no result, nothing is listed.
  */
 export function turningPoints(test: BorderlineTest): readonly TurningPoint[] {
-  const { reading, cups = 0, alcohol } = test;
-  const graduations = Math.round(SCALE_END / GRADUATION);
+  const { reading, cups = 0, alcohol, scaleEnd = SCALE_END } = test;
+  const graduations = Math.floor(scaleEnd / GRADUATION);
   const readings = Array.from({ length: graduations + 1 }, (_, i) => i * GRADUATION);
   const counts = Array.from({ length: MOST_CUPS + 1 }, (_, i) => i);
   return [

@@ -10,7 +10,7 @@ import type { DecidedTest } from "./judged-test";
  * @param unit Unit of alcohol to begin with where the sheet records none.
  */
 export function borderlineTestOf(
-  { finalReading, result, values, limits }: DecidedTest,
+  { finalReading, result, values, limits, scaleEnd }: DecidedTest,
   unit: AlcoholUnit = "oz",
 ): BorderlineTest | undefined {
   if (finalReading === undefined || result === undefined) return undefined;
@@ -19,5 +19,6 @@ export function borderlineTestOf(
     cups: values.cups,
     alcohol: values.alcohol ?? { amount: 0, unit },
     limits,
+    scaleEnd,
   };
 }

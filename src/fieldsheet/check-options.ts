@@ -10,4 +10,6 @@ export interface CheckOptions {
   readonly high?: GivenLimit;
   /** "," where the workbook writes decimal commas. */
   readonly decimal?: DecimalMark;
+  /** Where the scale of the meter ends, %; 9 when absent, to which every scale reaches. */
+  readonly scaleEnd?: number;
 }

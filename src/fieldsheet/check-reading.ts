@@ -42,7 +42,7 @@ export function* checkInSteps(
   for (let i = 0; i < sheet.records.length; i++) {
     if (i > 0 && i % TESTS_IN_A_STEP === 0) yield (0.8 * i) / sheet.records.length;
     const record = withUnreadable(sheet.records[i]!, limits.unreadable.get(i));
-    const judged = judgeTest(record, sheet, limits.of(record));
+    const judged = judgeTest(record, sheet, limits.of(record), options.scaleEnd);
     const findings: Finding[] = [];
     for (const rule of voiding)
       if (looksAt(rule, judged)) add(findings, rule, judged.row, rule.look(judged, sheet));

@@ -4,7 +4,7 @@ import { alcoholCorrection } from "../methods/volumetric-air/alcohol-correction"
 import { notACount } from "../methods/volumetric-air/calibrated-cups";
 import { correctedAir } from "../methods/volumetric-air/corrected-air";
 import { judgeReadings } from "../methods/volumetric-air/final-reading";
-import { notAMeterReading } from "../methods/volumetric-air/meter-reading";
+import { notAMeterReading, SCALE_END } from "../methods/volumetric-air/meter-reading";
 import type { FieldId } from "../reading/fields";
 import type { FieldRecord } from "../reading/record";
 import type { SheetReading } from "../reading/sheet-reading";
@@ -40,16 +40,22 @@ export function singleReadingField(sheet: SheetReading): "first" | "final" | und
  * @param sheet Which fields there are: a sheet without alcohol is computed without a correction, a
  *   test without its alcohol is not.
  * @param limits Specification limits for the test.
+ * @param scaleEnd Where the scale of the meter ends, %.
  */
-export function judgeTest(record: FieldRecord, sheet: SheetReading, limits: Limits): JudgedTest {
+export function judgeTest(
+  record: FieldRecord,
+  sheet: SheetReading,
+  limits: Limits,
+  scaleEnd: number = SCALE_END,
+): JudgedTest {
   const { row, blank, values, unreadable } = record;
   const otherMethod = otherMethodOf(values.method);
   if (blank || otherMethod)
-    return { row, blank, values, unreadable, otherMethod, refused: {}, limits };
+    return { row, blank, values, unreadable, otherMethod, refused: {}, limits, scaleEnd };
   const refused: { -readonly [F in FieldId]?: Issue } = {};
   for (const field of READINGS) {
     const reading = values[field];
-    const issue = reading === undefined ? undefined : notAMeterReading(reading);
+    const issue = reading === undefined ? undefined : notAMeterReading(reading, scaleEnd);
     if (issue) refused[field] = issue;
   }
   const { cups, alcohol } = values;
@@ -72,13 +78,25 @@ export function judgeTest(record: FieldRecord, sheet: SheetReading, limits: Limi
       : undefined;
   const known =
     finalReading !== undefined && !(sheet.has("alcohol") && !alcohol) && !unreadable.cups;
-  const air = known ? correctedAir({ reading: finalReading, cups, alcohol }) : undefined;
+  const air = known ? correctedAir({ reading: finalReading, cups, alcohol, scaleEnd }) : undefined;
   // Readings that decide what the final one has to be leave a recorded one to `final-reading-wrong`.
   if (finalReading !== undefined && values.final !== finalReading) delete refused.final;
   // What is wrong with a value by itself was said above; this is wrong with them together.
   if (isIssue(air) && air.id === "air-below-zero") refused.alcohol = air;
+  if (isIssue(air) && air.id === "air-beyond-most") refused.cups = air;
   const result = isIssue(air) ? undefined : air;
-  return { row, blank, values, unreadable, readings, finalReading, result, refused, limits };
+  return {
+    row,
+    blank,
+    values,
+    unreadable,
+    readings,
+    finalReading,
+    result,
+    refused,
+    limits,
+    scaleEnd,
+  };
 }
 
 const READINGS = ["first", "second", "third", "final"] as const;

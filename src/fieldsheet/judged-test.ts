@@ -27,6 +27,8 @@ export interface JudgedTest extends FieldRecord {
   /** What the method says is wrong with the values that it was given. */
   readonly refused: Refused;
   readonly limits: Limits;
+  /** Where the scale of the meter ends, %. */
+  readonly scaleEnd: number;
 }
 
 /** State of a test; "" for a blank row. */

@@ -15,7 +15,7 @@ import { pairedSeries } from "./runner/paired-series";
 /**
  * Corrected air content of fresh concrete, in %: final meter reading less the correction for alcohol plus calibrated cups, rounded to the step with half going to the even step. Volumetric method, ASTM C173 / AASHTO T 196.
  * @customfunction AIR AIR
- * @param reading Final meter reading in %, 0 to 9 on the quarter-percent grid.
+ * @param reading Final meter reading in %, 0 to 9, read to the quarter percent.
  * @param [cups] Calibrated cups of water added to bring the level on the scale, a whole number. Each counts 1.00 %.
  * @param [alcohol] Isopropyl alcohol added: a number with the unit argument, or a text with its unit such as "48 oz". Left out: no correction; 0: none was added.
  * @param [unit] Unit of a number given as alcohol: "pt", "oz", "L" or "mL".

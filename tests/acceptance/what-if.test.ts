@@ -70,7 +70,7 @@ test("without limits there are steps and a grid, but no verdict", () => {
 });
 
 test.each([
-  [{ ...ON_THE_LIMIT, reading: 7.8 }, {}, "reading-off-grid"],
+  [{ ...ON_THE_LIMIT, reading: 0.078 }, {}, "reading-as-share"],
   [{ ...ON_THE_LIMIT, cups: 0.5 }, {}, "cups-not-whole-number"],
   [{ ...ON_THE_LIMIT, limits: { low: 7.5, high: 4.5 } }, {}, "limits-the-wrong-way-round"],
   [ON_THE_LIMIT, { deviation: 0 }, "deviation-not-above-zero"],

@@ -42,6 +42,23 @@ export const INTENDED_CHANGES: readonly IntendedChange[] = [
       "Units that differ down a column are refused: only the first was looked at, and nothing said so.",
   },
   {
+    of: ["check", "findings", "AIR", "READING.FINAL", "READING.NEXT"],
+    tag: "off-grid",
+    reason:
+      "A reading between two graduations is computed as it was written, with a doubt, and no longer refused.",
+  },
+  {
+    of: ["check", "findings"],
+    tag: "share of one",
+    reason:
+      "A reading below 0.1 is refused as a share of one also where it would lie between two graduations.",
+  },
+  {
+    of: ["check", "findings", "AIR"],
+    tag: "many cups",
+    reason: "Cups that lead to more than 30 % of air are refused.",
+  },
+  {
     of: ["check", "findings"],
     tag: "huge number",
     reason: "A number beyond the last day that a spreadsheet counts is no date and no time of day.",

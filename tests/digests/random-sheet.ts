@@ -97,7 +97,7 @@ function limitsGiven(random: Random, tags: Set<string>): Pick<RandomSheet, "low"
 const TAGS: Readonly<Record<string, (cell: CellValue, written: string) => boolean>> = {
   "off-grid": (cell) => typeof cell === "number" && cell > 0.1 && cell < 15 && cell % 0.25 !== 0,
   "share of one": (cell) => typeof cell === "number" && cell > 0 && cell < 1,
-  "many cups": (cell) => cell === 12 || cell === 40,
+  "many cups": (cell, written) => cell === 12 || cell === 40 || written === "1e5",
   "negative number": (cell) => typeof cell === "number" && cell < 0,
   "negative zero": (cell, written) => Object.is(cell, -0) || written === "-0",
   "huge number": (cell) => typeof cell === "number" && cell >= 1e9,

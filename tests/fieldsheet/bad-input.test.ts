@@ -34,9 +34,14 @@ describe("one sentence says what is wrong and where, and the rows beside it stay
       "Second reading: a meter reading of 9.5 % is beyond the 9 % that the neck scale is sure to reach. Add calibrated cups of water until the level is on the scale, and give the cups separately.",
     ],
     [
-      "a reading off the grid",
-      { "Second reading": 6.1 },
-      "Second reading: a meter reading of 6.1 % is not on the quarter-percent grid. Readings are taken to the nearest 0.25 %: 6 or 6.25.",
+      "a reading in a cell with a percentage format",
+      { "Second reading": 0.061 },
+      "Second reading: a meter reading of 0.061 looks like 6.1 % in a cell with a percentage format. Type 6.1 into a cell with a number format.",
+    ],
+    [
+      "another number in the place of the cups",
+      { Cups: 40 },
+      "Cups: with 40 calibrated cups the air content comes out at 46 %, and no concrete that is tested so holds more than 30 %. Count the cups again; each is 1.00 %.",
     ],
     [
       "part of a cup",

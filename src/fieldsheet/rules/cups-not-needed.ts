@@ -1,6 +1,5 @@
 import { exact } from "../../measure/rounding";
 import { CUP_PERCENT } from "../../methods/volumetric-air/calibrated-cups";
-import { SCALE_END } from "../../methods/volumetric-air/meter-reading";
 import { readingsTaken } from "../reading-fields";
 import { testRule } from "../rule";
 
@@ -13,11 +12,12 @@ export const cupsNotNeeded = testRule({
   basis:
     "Calibrated cups are added only when the level lies beyond the scale, which reaches at least to 9 % (a meter maker's manual, 2019, describing ASTM C173; Louisiana DOTD TR 202, 2008). Cups without need are often cups miscounted.",
   look(row) {
+    const { scaleEnd: end } = row;
     const { cups = 0 } = row.values;
     const taken = readingsTaken(row);
     if (!Number.isInteger(cups) || cups <= 0 || taken.length === 0) return undefined;
     const level = exact(Math.max(...taken) + cups * CUP_PERCENT);
-    if (level > SCALE_END) return undefined;
-    return { field: "cups", values: { cups, level, end: SCALE_END } };
+    if (level > end) return undefined;
+    return { field: "cups", values: { cups, level, end } };
   },
 });

@@ -1,5 +1,6 @@
 import type { Rule } from "../rule";
 import { agreementNotRecorded } from "./agreement-not-recorded";
+import { airBeyondMost } from "./air-beyond-most";
 import { airBelowZero } from "./air-below-zero";
 import { alcoholAddedLate } from "./alcohol-added-late";
 import { alcoholBeyondTable } from "./alcohol-beyond-table";
@@ -33,6 +34,7 @@ import { methodsDisagree } from "./methods-disagree";
 import { nearLimit } from "./near-limit";
 import { negativeValue } from "./negative-value";
 import { notANumber } from "./not-a-number";
+import { readingAsShare } from "./reading-as-share";
 import { offGridReading } from "./off-grid-reading";
 import { otherAlcoholStrength } from "./other-alcohol-strength";
 import { otherMethod } from "./other-method";
@@ -71,6 +73,7 @@ export const RULES: readonly Rule[] = [
   cannotBeRead,
   negativeValue,
   beyondScale,
+  readingAsShare,
   offGridReading,
   cupsNotWhole,
   readingMissing,
@@ -80,6 +83,7 @@ export const RULES: readonly Rule[] = [
   alcoholUnitMissing,
   alcoholBeyondTable,
   airBelowZero,
+  airBeyondMost,
   timesOutOfOrder,
   finalReadingWrong,
   reportedAirWrong,

@@ -69,6 +69,8 @@ export const ruleMessages = {
     subtracted,
   }: Words<"value" | "unit" | "subtracted">) =>
     `${value} ${unit} lies between two rows of the correction table. ${subtracted} % was interpolated.`,
+  "off-grid-reading": ({ value, below, above }: Words<"value" | "below" | "above">) =>
+    `${value} % lies between two graduations, ${below} and ${above}. The scale is read to 0.25; this result rests on an estimate.`,
   "final-reading-wrong": ({ recorded, reading }: Words<"recorded" | "reading">) =>
     `${recorded} % is recorded as final, but the readings give ${reading} %. Correct it, and see what was worked out from it.`,
   "void-test-reported": ({ reported }: Words<"reported">) =>

@@ -6,14 +6,14 @@ export const volumetricAirMessages = {
     `a meter reading of ${value} % cannot be; the scale begins at 0. Look at the record again.`,
   "reading-beyond-scale": ({ value, end }: Words<"value" | "end">) =>
     `a meter reading of ${value} % is beyond the ${end} % that the neck scale is sure to reach. Add calibrated cups of water until the level is on the scale, and give the cups separately.`,
-  "reading-off-grid": ({ value, below, above }: Words<"value" | "below" | "above">) =>
-    `a meter reading of ${value} % is not on the quarter-percent grid. Readings are taken to the nearest 0.25 %: ${below} or ${above}.`,
   "reading-as-share": ({ value, percent }: Words<"value" | "percent">) =>
     `a meter reading of ${value} looks like ${percent} % in a cell with a percentage format. Type ${percent} into a cell with a number format.`,
   "cups-negative": ({ value }: Words<"value">) =>
     `${value} calibrated cups cannot be. Give the number of cups added, or 0.`,
   "cups-not-whole-number": ({ value }: Words<"value">) =>
     `${value} is not a whole number of calibrated cups. Only full cups count, each 1.00 %.`,
+  "air-beyond-most": ({ cups, air, most }: Words<"cups" | "air" | "most">) =>
+    `with ${cups} calibrated cups the air content comes out at ${air} %, and no concrete that is tested so holds more than ${most} %. Count the cups again; each is 1.00 %.`,
   "alcohol-negative": ({ value }: Words<"value">) =>
     `an amount of alcohol of ${value} cannot be. Give the amount added, or 0.`,
   "alcohol-beyond-table": ({ end, unit, value }: Words<"end" | "unit" | "value">) =>

@@ -7,6 +7,9 @@ import { notAMeterReading } from "./meter-reading";
 /** Air is reported to the nearest quarter percent (from memory, ASTM C173 calculation). */
 export const REPORTING_STEP = 0.25;
 
+/** No concrete that this method is for holds more air than this, %: our own limit, well beyond any. */
+export const MOST_AIR = 30;
+
 const NOTHING_SUBTRACTED = { subtract: 0, interpolated: false };
 
 /** What the result of one test is worked out from. */
@@ -17,6 +20,8 @@ export interface AirInputs {
   readonly cups?: number;
   /** Alcohol added; no correction when absent. */
   readonly alcohol?: AlcoholAmount;
+  /** Where the scale of the meter ends, %; 9 when absent. */
+  readonly scaleEnd?: number;
 }
 
 /** The result of one test with the numbers that lead to it, all in % of air. */
@@ -35,15 +40,15 @@ export interface CorrectedAir {
  * @param inputs Reading in %, cups as a count (each is 1.00 % of the bowl), alcohol with its unit.
  * @param step Reporting step, %; 0 leaves the result unrounded.
  * @returns The result with its steps; the issue of a reading, cups, alcohol or step that cannot be, in its
- *   place, or `air-below-zero`.
+ *   place, `air-below-zero` or, with cups, `air-beyond-most`.
  * @see ASTM C173, calculation (from memory).
  */
 export function correctedAir(
-  { reading, cups: count = 0, alcohol }: AirInputs,
+  { reading, cups: count = 0, alcohol, scaleEnd }: AirInputs,
   step: number = REPORTING_STEP,
 ): CorrectedAir | Issue {
   const wrong =
-    at("reading", notAMeterReading(reading)) ??
+    at("reading", notAMeterReading(reading, scaleEnd)) ??
     at("cups", notACount(count)) ??
     at("step", notAStep(step));
   if (wrong) return wrong;
@@ -53,6 +58,9 @@ export function correctedAir(
   const cups = count * CUP_PERCENT;
   const unrounded = exact(reading - subtract + cups);
   if (unrounded < 0) return issue("air-below-zero", { reading, subtract, air: unrounded });
+  if (unrounded > MOST_AIR) {
+    return at("cups", issue("air-beyond-most", { cups: count, air: unrounded, most: MOST_AIR }));
+  }
   const air = roundToStep(unrounded, step);
   return { reading, subtracted: subtract, interpolated, cups, unrounded, air };
 }

@@ -6,6 +6,9 @@ export const cases: RuleCases = {
   silent: [
     [{ "First reading": 5.75, "Second reading": 5.5 }, MANUAL],
     [{ "Final reading": 6.1 }, "final-reading-wrong says it"],
+    [{ "First reading": 0.0575 }, "reading-as-share says it"],
+    [{ "First reading": 9.1 }, "beyond-scale says it"],
+    [{ "First reading": 6.1, Leak: "yes" }, "a void test has no result that could rest on it"],
   ],
   speaks: [
     [
@@ -14,21 +17,26 @@ export const cases: RuleCases = {
         [
           1,
           "First reading",
-          "A meter reading of 6.1 % is not on the quarter-percent grid. Readings are taken to the nearest 0.25 %: 6 or 6.25.",
+          "6.1 % lies between two graduations, 6 and 6.25. The scale is read to 0.25; this result rests on an estimate.",
         ],
       ],
       MANUAL,
     ],
     [
-      { "First reading": 0.0575 },
+      { "First reading": 5.9, "Second reading": 5.9, "Final reading": 5.9 },
       [
         [
           1,
           "First reading",
-          "A meter reading of 0.0575 looks like 5.75 % in a cell with a percentage format. Type 5.75 into a cell with a number format.",
+          "5.9 % lies between two graduations, 5.75 and 6. The scale is read to 0.25; this result rests on an estimate.",
+        ],
+        [
+          1,
+          "Second reading",
+          "5.9 % lies between two graduations, 5.75 and 6. The scale is read to 0.25; this result rests on an estimate.",
         ],
       ],
-      "derived: 0.0575 × 100 = 5.75, which is on the grid",
+      MANUAL,
     ],
     [
       { "First reading": undefined, "Second reading": undefined, "Final reading": 5.9 },
@@ -36,7 +44,7 @@ export const cases: RuleCases = {
         [
           1,
           "Final reading",
-          "A meter reading of 5.9 % is not on the quarter-percent grid. Readings are taken to the nearest 0.25 %: 5.75 or 6.",
+          "5.9 % lies between two graduations, 5.75 and 6. The scale is read to 0.25; this result rests on an estimate.",
         ],
       ],
       MANUAL,

@@ -17,9 +17,10 @@ test.each(results)(
 test.each([
   [{ reading: -0.25 }, "reading-negative"],
   [{ reading: 9.25 }, "reading-beyond-scale"],
-  [{ reading: 5.9 }, "reading-off-grid"],
+  [{ reading: 10.25, scaleEnd: 10 }, "reading-beyond-scale"],
   [{ reading: 0.0575 }, "reading-as-share"],
-  [{ reading: 0.1 }, "reading-off-grid"],
+  [{ reading: 0.059 }, "reading-as-share"],
+  [{ reading: 6, cups: 25 }, "air-beyond-most"],
   [{ reading: 5, cups: 1.5 }, "cups-not-whole-number"],
   [{ reading: 5, cups: -1 }, "cups-negative"],
   [{ reading: 5, alcohol: { amount: 6, unit: "pt" as const } }, "alcohol-beyond-table"],
@@ -36,6 +37,19 @@ test.each([
   const inputs = { reading: 6.25, alcohol: { amount: 48, unit: "oz" as const } };
   expect(resultOf(correctedAir(inputs, step)).air).toBe(reported);
 });
+
+test.each([
+  [{ reading: 5.9 }, 5.9, 6],
+  [{ reading: 5.9, alcohol: { amount: 48, unit: "oz" as const } }, 5.6, 5.5],
+  [{ reading: 0.1 }, 0.1, 0],
+  [{ reading: 9.5, scaleEnd: 10 }, 9.5, 9.5],
+  [{ reading: 6, cups: 24 }, 30, 30],
+])(
+  "%j is computed as it is written: %s, reported %s (derived by hand)",
+  (inputs, unrounded, air) => {
+    expect(resultOf(correctedAir(inputs))).toMatchObject({ unrounded, air });
+  },
+);
 
 test("agrees with hundredths kept as integers, for every reading, cup and row of the table", () => {
   // Plain integer arithmetic, written from the method's text and not from the code.
