@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { createReadStream, readFileSync, statSync } from "node:fs";
 import { once } from "node:events";
 import { run } from "./run";
 
@@ -9,7 +9,11 @@ process.stdout.on("error", (error: NodeJS.ErrnoException) => {
 });
 
 run(process.argv.slice(2), {
-  file: (name) => readFileSync(name),
+  file: (name) => ({
+    size: statSync(name).size,
+    whole: () => readFileSync(name),
+    pieces: () => createReadStream(name),
+  }),
   input: () => process.stdin,
   write: async (line) => {
     if (!process.stdout.write(`${line}\n`)) await once(process.stdout, "drain");

@@ -8,10 +8,18 @@ import { orderFrom, type Order } from "./order";
 import type { Said } from "./said";
 import { jsonLine, plainLine } from "./said-line";
 
+/** A file that can be read whole or piece by piece. */
+export interface FileOnDisk {
+  /** Bytes. */
+  readonly size: number;
+  whole(): Uint8Array;
+  pieces(): AsyncIterable<Uint8Array>;
+}
+
 /** What the command line needs from the machine. */
 export interface Machine {
-  /** Reads a file whole. */
-  readonly file: (name: string) => Uint8Array;
+  /** Looks a file up; throws where it is not there. */
+  readonly file: (name: string) => FileOnDisk;
   /** What comes in on standard input. */
   readonly input: () => AsyncIterable<Uint8Array>;
   /** Writes a line and waits until there is room for more. */
@@ -19,6 +27,10 @@ export interface Machine {
   /** Writes a line beside the results. */
   readonly tell: (line: string) => void;
 }
+
+/** Bytes. A larger file of text is read piece by piece. */
+const LARGE = 64e6;
+const WORKBOOK = /\.(?:xls[xmb]?|ods)$/i;
 
 /** Nothing found, something found, something not read. */
 export type ExitCode = 0 | 1 | 2;
@@ -55,8 +67,11 @@ async function* checked(
 ): AsyncGenerator<Said> {
   const options: CheckOptions = { low, high, decimal };
   try {
-    if (name === "-") yield* checkStream(name, machine.input(), options, tests);
-    else yield* checkFile(name, () => contentOf(name, machine), options, tests);
+    const file = name === "-" ? undefined : fileNamed(name, machine);
+    if (!file) yield* checkStream(name, machine.input(), options, tests);
+    else if (file.size > LARGE && !WORKBOOK.test(name))
+      yield* checkStream(name, file.pieces(), options, tests);
+    else yield* checkFile(name, () => file.whole(), options, tests);
   } catch (error) {
     // One file that fails for a reason nobody thought of never hides the others.
     if (!(error instanceof Problem)) machine.tell(String(error));
@@ -66,7 +81,7 @@ async function* checked(
   }
 }
 
-function contentOf(name: string, machine: Machine): Uint8Array {
+function fileNamed(name: string, machine: Machine): FileOnDisk {
   try {
     return machine.file(name);
   } catch {

@@ -24,7 +24,8 @@ async function runOn(
     file: (name) => {
       const file = files[name];
       if (file === undefined) throw new Error("no such file");
-      return Buffer.from(file as string);
+      const bytes = Buffer.from(file as string);
+      return { size: bytes.length, whole: () => bytes, pieces: () => piecesOf(bytes, 65_536) };
     },
     input: () => piecesOf(input, piece),
     write: async (line) => {
@@ -77,7 +78,7 @@ test.each([
   const [headers, ...rows] = sampleCells();
   const [, ...lines] = findings([headers!], rows) as (string | number)[][];
   // Behind the findings stands what was not looked at, which is no finding.
-  const listed = lines.filter(([, , rule]) => rule !== "");
+  const listed = lines.filter(([, , rule]) => rule !== "not-looked-at");
   const said = await runOn(`--json ${name}`, { "day.csv": SAMPLE }, SAMPLE);
   expect(said.code).toBe(1);
   // A finding of the sheet names no row; an earlier test is named by the row of the file.
@@ -219,6 +220,15 @@ test.each([
 ])("a stream in %s is read", async (_, input) => {
   const { findings } = await runOn("--json -", {}, input, 3);
   expect(findings).toContainEqual(expect.objectContaining({ rule: "foam-over-limit" }));
+});
+
+test("a large CSV file is streamed like standard input", async () => {
+  const rows = Array.from({ length: 1000 }, (_, i) => `S-${i},6,6,16,${i === 998 ? 3 : 1},4.5,7.5`);
+  // Blanks behind the cells make 1,000 rows a file of more than 64 MB.
+  const csv = [HEADER, ...rows.map((row) => row + " ".repeat(68_000))].join("\n");
+  const { findings, sheets } = await runOn("--json large.csv", { "large.csv": csv });
+  expect(findings).toContainEqual(expect.objectContaining({ row: 1000, rule: "foam-over-limit" }));
+  expect(sheets).toEqual([expect.not.objectContaining({ area: expect.anything() })]);
 });
 
 test("a line without an end is said and ends the stream", async () => {

@@ -24,6 +24,7 @@ const LEAST_COLUMNS = 20;
 /** A width in files counts characters; a character of the usual font takes so many pixels. */
 const CHARACTER_WIDTH = 7;
 const CELL_PADDING = 5;
+const HIDDEN = { hd: BooleanNumber.TRUE };
 /** Where a name is known, as the spreadsheet says it. */
 const WHOLE_WORKBOOK = "AllDefaultWorkbook";
 
@@ -38,7 +39,7 @@ export function workbookData(id: string, name: string, file: FileWorkbook): Part
   const bySheet = (of: (sheet: FileSheet, size: SheetSize) => object) =>
     Object.fromEntries(shown.map((sheet, i) => [sheets[i]!.id!, of(sheet, sizeOf(sheet))]));
   const resources = {
-    SHEET_DEFINED_NAME_PLUGIN: namesOfTables(shown),
+    SHEET_DEFINED_NAME_PLUGIN: { ...namesIn(file), ...namesOfTables(shown) },
     SHEET_CONDITIONAL_FORMATTING_PLUGIN: bySheet((sheet, size) =>
       conditionalFormats(sheet, size, file.themeColors),
     ),
@@ -56,6 +57,17 @@ export function workbookData(id: string, name: string, file: FileWorkbook): Part
       data: JSON.stringify(kept),
     })),
   };
+}
+
+/** The names of a workbook; those that only a program uses, such as of a print area, are left out. */
+function namesIn({ namedRanges = [] }: FileWorkbook): Record<string, object> {
+  const names = namedRanges.filter(({ name, scope }) => !name.startsWith("_xlnm") && !scope);
+  return Object.fromEntries(
+    names.map(({ name, range }) => [
+      name,
+      { id: name, name, formulaOrRefString: range, localSheetId: WHOLE_WORKBOOK },
+    ]),
+  );
 }
 
 /** Tables as names for their cells: the spreadsheet has names and no tables. */
@@ -90,22 +102,26 @@ function sheetData(id: string, sheet: FileSheet, theme?: string[]): Partial<IWor
     columnCount: columns,
     cellData: cells,
     columnData: Object.fromEntries(
-      (sheet.columns ?? []).flatMap(({ width }, i) =>
-        width ? [[i, { w: Math.round(width * CHARACTER_WIDTH + CELL_PADDING) }]] : [],
-      ),
+      (sheet.columns ?? []).slice(0, columns).flatMap(({ width, hidden }, i) => {
+        const w = width && Math.round(width * CHARACTER_WIDTH + CELL_PADDING);
+        return w || hidden ? [[i, { ...(w && { w }), ...(hidden && HIDDEN) }]] : [];
+      }),
     ),
     rowData: Object.fromEntries(
       sheet.rows.flatMap((_, row) => {
         const h = heightOfRow(sheet, row);
-        return h ? [[row, { h }]] : [];
+        const hidden = sheet.rowDefs?.get(row)?.hidden;
+        return h || hidden ? [[row, { ...(h && { h }), ...(hidden && HIDDEN) }]] : [];
       }),
     ),
-    mergeData: (sheet.merges ?? []).map(({ startRow, endRow, startCol, endCol }) => ({
-      startRow,
-      endRow,
-      startColumn: startCol,
-      endColumn: endCol,
-    })),
+    mergeData: (sheet.merges ?? [])
+      .filter(({ startRow, startCol }) => startRow < rows && startCol < columns)
+      .map(({ startRow, endRow, startCol, endCol }) => ({
+        startRow,
+        endRow: Math.min(endRow, rows - 1),
+        startColumn: startCol,
+        endColumn: Math.min(endCol, columns - 1),
+      })),
     freeze: {
       xSplit: frozenColumns,
       ySplit: frozenRows,
