@@ -274,27 +274,34 @@ test.each([1, 2, 3, 4])(
   },
 );
 
-test.each([1, 2, 3, 4, 5, 6])(
-  "two panes that mark at once, the other before the %ith request, leave each cell marked once",
-  async (call) => {
-    const before = excel.workbook.snapshot();
-    const checked = await read();
-    const other = newWorkbook();
-    await host.mark(marks(), true, checked);
-    const theirs = structuredClone(excel.workbook.sheet(0));
-    excel.workbook = other;
-    excel.interrupt(call, () => {
-      const sheet = excel.workbook.sheet(0);
-      const ofTheOther = theirs.formats.filter(({ formula }) => formula.startsWith("=LEN"));
-      sheet.formats.unshift(...ofTheOther.map((one) => ({ ...one, id: other.newId() })));
-      const taken = new Set(sheet.notes.map(({ row, column }) => `${row} ${column}`));
-      sheet.notes.push(...theirs.notes.filter(({ row, column }) => !taken.has(`${row} ${column}`)));
-    });
-    await host.mark(marks(), true, await read());
-    const late = excel.takeBackInterruptions() > 0;
-    for (const row of [1, 3]) expect(ourFills(excel.workbook.sheet(0), row)).toHaveLength(1);
-    if (!late) await host.unmark();
-    if (!late) expect(excel.workbook.snapshot()).toEqual(before);
+describe.each([{ notes: true }, { notes: false }])(
+  "two panes that mark at once, with notes: $notes,",
+  ({ notes }) => {
+    test.each([1, 2, 3, 4, 5, 6])(
+      "leave each cell marked once where the other comes before the %ith request",
+      async (call) => {
+        const before = excel.workbook.snapshot();
+        await host.mark(marks(), notes, await read());
+        const theirs = structuredClone(excel.workbook.sheet(0));
+        excel.workbook = newWorkbook();
+        const checked = await read();
+        excel.interrupt(call, () => {
+          const { formats, notes: taken } = excel.workbook.sheet(0);
+          const ofTheOther = theirs.formats.filter(({ formula }) => formula.startsWith("=LEN"));
+          formats.unshift(...ofTheOther.map((one) => ({ ...one, id: excel.workbook.newId() })));
+          const free = theirs.notes.filter(
+            ({ row, column }) => !taken.some((one) => one.row === row && one.column === column),
+          );
+          taken.push(...free);
+        });
+        await host.mark(marks(), notes, checked);
+        if (excel.takeBackInterruptions() > 0) return;
+        for (const row of [1, 3]) expect(ourFills(excel.workbook.sheet(0), row)).toHaveLength(1);
+        expect(excel.workbook.sheet(0).notes).toHaveLength(notes ? 3 : 1);
+        await host.unmark();
+        expect(excel.workbook.snapshot()).toEqual(before);
+      },
+    );
   },
 );
 
