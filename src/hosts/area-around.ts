@@ -4,6 +4,9 @@ import type { CellArea } from "./cell-area";
 /** A side of an area. */
 export type Side = "top" | "left" | "bottom" | "right";
 
+/** All sides: of an area that is cut off at each, neither more nor less is ever read. */
+export const EVERY_SIDE: readonly Side[] = ["top", "left", "bottom", "right"];
+
 /** The smallest block around two. */
 export function blockAround(one: Block, other: Block): Block {
   const row = Math.min(one.row, other.row);

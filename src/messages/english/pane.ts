@@ -33,6 +33,8 @@ export const paneMessages = {
       : `Not read: what stands further below, in rows ${from} to ${to}.`,
   "pane-not-read-beside":
     "Cells next to the selected ones hold something and were not read, because they were not selected.",
+  "pane-row-changed": ({ row }: Words<"row">) =>
+    `Row ${row} holds something else than was checked. Check again to see its test.`,
   "pane-checked-anew": ({ address }: Words<"address">) =>
     `The sheet was changed since the check, so ${address} was checked again first.`,
   "pane-test-moved": ({ row, sample, now }: Words<"row" | "sample" | "now">) =>

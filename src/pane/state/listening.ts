@@ -1,6 +1,9 @@
+import { EVERY_SIDE } from "../../hosts/area-around";
 import { areaAfter, type CellsMoved } from "../../hosts/cells-moved";
-import type { SheetHost, StopListening } from "../../hosts/sheet-host";
-import type { CheckedArea } from "./checked-area";
+import type { CellPlace, SheetHost, StopListening } from "../../hosts/sheet-host";
+import { sameRead } from "../../hosts/trimmed";
+import { say } from "../../messages/pane-catalogue";
+import { rowAt, type CheckedArea } from "./checked-area";
 import type { PaneCommands } from "./commands";
 import { liveCheck } from "./live-check";
 import type { PaneStore } from "./pane-state";
@@ -25,14 +28,41 @@ function listening(store: PaneStore, begin: () => Promise<StopListening>): (on: 
 /** Follows the selected cell while it is asked to. */
 export function cursorFollower(store: PaneStore, host: SheetHost): (on: boolean) => void {
   return listening(store, async () => {
-    const stop = await host.onSelectionChange((cursor) => store.set({ cursor }));
+    let last: CellPlace | undefined;
+    const moveTo = async (cursor: CellPlace): Promise<void> => {
+      last = cursor;
+      const changed = await hasChanged(store, host, cursor);
+      if (last !== cursor) return;
+      if (changed) store.set({ status: say("pane-row-changed", { row: cursor.row + 1 }) });
+      store.set({ cursor: changed ? undefined : cursor });
+    };
+    const stop = await host.onSelectionChange((cursor) => void moveTo(cursor));
     // Where the cursor is now is not told; a selection that cannot be read has none.
     await host.read("selection").then(
-      ({ area }) => store.set({ cursor: area }),
+      ({ area }) => moveTo(area),
       () => {},
     );
     return stop;
   });
+}
+
+/**
+ * Whether a row of the checked table holds something else by now than was checked, so that what is known
+ * of it is of another test. The live check sees to that itself.
+ */
+async function hasChanged(store: PaneStore, host: SheetHost, cursor: CellPlace): Promise<boolean> {
+  const { checked, live } = store.get();
+  if (!checked || live || !rowAt(checked, cursor)) return false;
+  const { area, values } = checked.read;
+  const row = {
+    ...checked.read,
+    ...{ area: { ...area, row: cursor.row, rows: 1 }, values: [values[cursor.row - area.row]!] },
+    cut: EVERY_SIDE,
+  };
+  return host.readAgain(row).then(
+    (now) => !sameRead(now, row),
+    () => true,
+  );
 }
 
 /** The checked table where it lies after rows were put in or taken out, until it is checked again. */

@@ -2,12 +2,19 @@ import fc from "fast-check";
 import { excelHost } from "../../../src/hosts/excel/excel-host";
 import { say } from "../../../src/messages/pane-catalogue";
 import { paneCommands, type PaneCommands } from "../../../src/pane/state/commands";
-import { followEdits } from "../../../src/pane/state/listening";
+import { cursorFollower, followEdits } from "../../../src/pane/state/listening";
 import { createPaneStore, type PaneStore } from "../../../src/pane/state/pane-state";
 import { WHOLE_SHEET, type Rectangle } from "../../excel-client/block";
 import { startExcel, untilReleased } from "../../excel-client/excel-client";
 import { filledBlock, type Held, type SheetModel } from "../../excel-client/sheet-model";
-import { copyCells, deleteRows, edit, insertRows, sortRows } from "../../excel-client/user-edits";
+import {
+  copyCells,
+  deleteRows,
+  edit,
+  insertColumns,
+  insertRows,
+  sortRows,
+} from "../../excel-client/user-edits";
 import { WorkbookModel } from "../../excel-client/workbook-model";
 
 /*
@@ -94,6 +101,77 @@ describe("a burst of edits", () => {
     await later(500);
     expect(excel.traffic.calls).toBe(calls);
   });
+});
+
+describe("the live check follows the table", () => {
+  const area = () => store.get().checked!.read.area;
+  beforeEach(async () => {
+    await openPane();
+    store.set({ live: true });
+    await later(20);
+  });
+  afterEach(async () => {
+    store.set({ live: false });
+    await later(20);
+  });
+
+  test("with 500 rows pasted below it", async () => {
+    for (let i = 0; i < 500; i += 1) sheet.grid[ROWS + 1 + i] = [`P-${i}`, 5, 5, 32, 5];
+    excel.userChanged(sheet, "RangeEdited", `A${ROWS + 2}:E${ROWS + 501}`);
+    await later(500);
+    expect(area().rows).toBe(1 + ROWS + 500);
+    expect(store.get().checked!.result.rows).toHaveLength(ROWS + 500);
+  });
+
+  test("with a column inserted at its left edge, whether Excel tells of it or not", async () => {
+    for (const tell of [true, false]) {
+      insertColumns(sheet, 0, 1);
+      if (tell) excel.userChanged(sheet, "ColumnInserted", "A:A");
+      else excel.userChanged(sheet, "RangeEdited");
+      await later(500);
+      expect(area()).toMatchObject({ column: tell ? 1 : 2, columns: 5 });
+    }
+  });
+
+  test("of Excel as far as the table goes by now, without its row of totals", async () => {
+    const block = { top: 0, left: 0, bottom: ROWS, right: 4 };
+    sheet.tables.push({ id: "t", name: "Loads", block, showTotals: false });
+    excel.workbook.select(sheet, { ...block, bottom: 0, right: 0 });
+    await commands.check();
+    for (let i = 0; i < 3; i += 1) sheet.grid[ROWS + 1 + i] = [`P-${i}`, 5, 5, 32, 5];
+    sheet.grid[ROWS + 4] = ["", 5, 5, "", ""];
+    sheet.tables[0]!.block = { ...block, bottom: ROWS + 4 };
+    sheet.tables[0]!.showTotals = true;
+    excel.userChanged(sheet, "RangeEdited");
+    await later(500);
+    expect(area().rows).toBe(1 + ROWS + 3);
+  });
+
+  test("and says so where the table is not there any more", async () => {
+    sheet.grid = [];
+    excel.userChanged(sheet, "RangeEdited");
+    await later(500);
+    expect(store.get().error).not.toBe("");
+  });
+});
+
+test("a row under the cursor that holds another test by now is said, not shown as that test", async () => {
+  await openPane();
+  const follow = cursorFollower(store, excelHost());
+  follow(true);
+  await later(50);
+  const goTo = async (at: number) => {
+    excel.userSelects(sheet, { top: at, left: 1, bottom: at, right: 1 });
+    await later(50);
+    return store.get().cursor?.row;
+  };
+  expect(await goTo(3)).toBe(3);
+  deleteRows(sheet, 2, 1);
+  expect(await goTo(4)).toBeUndefined();
+  expect(store.get().status).toBe(say("pane-row-changed", { row: 5 }));
+  expect(await goTo(1)).toBe(1);
+  follow(false);
+  await later(20);
 });
 
 const row = fc.integer({ min: 1, max: ROWS });
