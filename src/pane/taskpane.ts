@@ -1,13 +1,26 @@
 import { excelHost } from "../hosts/excel/excel-host";
 import { say } from "../messages/pane-catalogue";
+import { element } from "./kit/element";
 import { mountPane } from "./pane";
 
 const root = document.getElementById("pane")!;
 
 // Outside Excel its library is there without a workbook, or is not there at all.
-if (typeof Office === "undefined") root.textContent = say("pane-open-in-excel");
+if (typeof Office === "undefined") sayWhereToOpen();
 else
   Office.onReady(({ host }) => {
     if (host === Office.HostType.Excel) mountPane(root, excelHost());
-    else root.textContent = say("pane-open-in-excel");
+    else sayWhereToOpen();
   });
+
+function sayWhereToOpen(): void {
+  root.replaceChildren(
+    element(
+      "div",
+      { class: "fresh-pane" },
+      element("h1", {}, say("pane-title")),
+      element("p", { class: "purpose" }, say("pane-purpose")),
+      element("p", {}, say("pane-open-in-excel")),
+    ),
+  );
+}

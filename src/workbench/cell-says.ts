@@ -3,6 +3,8 @@ import { columnLetters } from "../hosts/cell-address";
 import { listenToSelection } from "../hosts/workbench/listening";
 import { SheetCells } from "../hosts/workbench/sheet-cells";
 import { isCellError } from "../measure/cell-value";
+import { workbenchMessages } from "../messages/english/workbench";
+import { say } from "../messages/pane-catalogue";
 import type { ErrorSentences } from "./functions/error-sentences";
 
 /** What moves formulas to other cells, so that kept sentences no longer fit their place. */
@@ -29,7 +31,7 @@ export function showWhatCellsSay(
     };
     const content = sheet && place ? new SheetCells(sheet).at(place.row, place.column) : null;
     const error = isCellError(content) ? content.error : undefined;
-    const sentence = error && place && sentences.about(place);
+    const sentence = error && place && (sentences.about(place) ?? sentenceFor(error));
     line.classList.toggle("is-error", Boolean(sentence));
     if (!sentence || !place) {
       line.textContent = "A cell that shows an error says here why, once it is selected.";
@@ -54,4 +56,12 @@ export function showWhatCellsSay(
     stopFollowing();
     listening.forEach((each) => each.dispose());
   };
+}
+
+/** What an error means, where no function of ours has said more. */
+function sentenceFor(error: string): string {
+  const id = `cell-error-${error}`;
+  return id in workbenchMessages
+    ? say(id as keyof typeof workbenchMessages & `cell-error-${string}`)
+    : say("cell-error", { error });
 }

@@ -77,7 +77,7 @@ function painted(): Promise<void> {
 }
 
 /** Puts a sentence about the file into the line above the sheet. */
-function sayOfFile(sentence: string): void {
+export function sayOfFile(sentence: string): void {
   const line = pagePart("file-says");
   line.textContent = sentence;
   line.hidden = sentence === "";

@@ -1,17 +1,24 @@
-import { workbenchHost } from "../hosts/workbench/workbench-host";
+import { workbenchHost, type WorkbenchHost } from "../hosts/workbench/workbench-host";
+import { say } from "../messages/pane-catalogue";
 import { mountPane } from "../pane/pane";
 import { showWhatCellsSay } from "./cell-says";
-import { connectFileButtons, tell } from "./file-buttons";
+import { connectFileButtons, sayOfFile, tell } from "./file-buttons";
 import { ErrorSentences } from "./functions/error-sentences";
 import { loadFunctions } from "./functions/load-functions";
+import { mendGrid } from "./mend-grid";
 import { pagePart } from "./page-part";
+import { connectRegions } from "./regions";
 import { startUniver } from "./start-univer";
 import { WorkbookOpener } from "./workbook-opener";
 import "./workbench.css";
 
 async function start(): Promise<void> {
   const sentences = new ErrorSentences();
-  const api = startUniver(pagePart("grid"), await loadFunctions(), sentences);
+  const functions = await loadFunctions();
+  pagePart("grid").replaceChildren();
+  const api = startUniver(pagePart("grid"), functions, sentences);
+  mendGrid(pagePart("grid"));
+  connectRegions();
   // Open to whoever wants to read or script the sheet, the browser tests among them.
   Object.assign(globalThis, { univer: api });
   let leave = () => {};
@@ -19,7 +26,7 @@ async function start(): Promise<void> {
     leave();
     sentences.clear();
     const host = workbenchHost(api);
-    mountPane(pagePart("pane"), host);
+    mountPane(pagePart("pane"), inSight(host));
     const stopSaying = showWhatCellsSay(api, sentences, pagePart("cell-says"));
     leave = () => {
       host.stopListening();
@@ -33,8 +40,20 @@ async function start(): Promise<void> {
   } catch (error) {
     console.error(error);
     workbooks.empty();
-    tell("sample-not-loaded");
+    sayOfFile(say("sample-not-loaded"));
   }
+}
+
+/** Where the pane lies below the spreadsheet, a cell that it leads to is brought into sight. */
+function inSight(host: WorkbenchHost): WorkbenchHost {
+  return {
+    ...host,
+    async select(...place) {
+      const read = await host.select(...place);
+      pagePart("grid").scrollIntoView({ block: "nearest" });
+      return read;
+    },
+  };
 }
 
 start().catch((error: unknown) => {

@@ -88,6 +88,23 @@ test("a sentence stays with its formula when a row is put in above it", async ()
   await workbench.untilSaid("A meter reading of 10 % is beyond the 9 %");
 });
 
+test("F6 leads out of the spreadsheet, round the page and back, with the selected cell kept", async () => {
+  const { page } = workbench;
+  const partInFocus = () =>
+    page.evaluate(() => document.activeElement!.closest("header, main, aside")!.tagName);
+  await workbench.click("B2");
+  const parts: string[] = [await partInFocus()];
+  for (let i = 0; i < 3; i++) {
+    await page.keyboard.press("F6");
+    parts.push(await partInFocus());
+  }
+  expect(parts).toEqual(["MAIN", "ASIDE", "HEADER", "MAIN"]);
+  await page.keyboard.press("ArrowDown");
+  await page.keyboard.type("5.5");
+  await page.keyboard.press("Enter");
+  await workbench.untilShown("B3", "5.5");
+});
+
 test("changes are not thrown away without asking", async () => {
   workbench.losesChanges = false;
   const asked = workbench.page.waitForEvent("dialog");

@@ -2,7 +2,7 @@ import type { Words } from "../sentence";
 
 /** What the report says. */
 export const paneReportMessages = {
-  "report-check-first": "Check a table first; then its report can be printed.",
+  "report-check-first": "Press Check; then the report of what was found can be printed.",
   "report-print": "Print",
   "report-print-hint":
     "If no window to print opens, write a results sheet on the page “Check” and print that.",

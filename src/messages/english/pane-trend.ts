@@ -4,7 +4,7 @@ import type { Words } from "../sentence";
 export const paneTrendMessages = {
   "trend-heading": "Trend",
   "trend-check-first":
-    "Check a table first; its valid tests make the trend. Or select a column of air contents and take that.",
+    "Press Check: the valid tests make the trend. Or select a column of air contents and take that.",
   "trend-take-column": "Take the selected column",
   "trend-take-table": "Take the checked table",
   "trend-one-column":

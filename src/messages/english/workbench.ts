@@ -14,5 +14,16 @@ export const workbenchMessages = {
     "The workbook has been changed and the changes are not saved. Open another one and lose them?",
   "workbench-not-started":
     "The workbench could not start, because a part of it is missing. Run npm start again, then load the page again.",
-  "sample-not-loaded": "The sample could not be loaded. Start the workbench again with npm start.",
+  "cell-error": ({ error }: Words<"error">) =>
+    `The cell holds the error ${error}; the formula in it says nothing more.`,
+  "cell-error-#NAME?":
+    "A name in the formula is not known here. Look at how it is written; the functions of this workbench begin with FRESH.",
+  "cell-error-#SPILL!":
+    "The result needs more cells than are free below and beside. Clear the cells that are in the way.",
+  "cell-error-#BUSY!": "The result is still being worked out.",
+  "cell-error-#REF!": "The formula names cells that are not there any more.",
+  "cell-error-#DIV/0!": "The formula divides by zero or by a blank cell.",
+  "cell-error-#N/A": "A value that the formula looks for is not there.",
+  "sample-not-loaded":
+    "The sample could not be loaded, so the sheet is empty. Open a file of your own, or load the page again.",
 } as const;

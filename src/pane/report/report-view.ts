@@ -37,8 +37,9 @@ function printInsteadOfPage(store: PaneStore, view: HTMLElement): void {
   addEventListener("beforeprint", () => {
     const { checked } = store.get();
     // A pane that was replaced by another has nothing to print.
-    if (!checked || !view.isConnected) return;
-    paper = element("div", { class: "fresh-paper" }, report(checked));
+    if (!view.isConnected) return;
+    const content = checked ? report(checked) : element("p", {}, say("report-check-first"));
+    paper = element("div", { class: "fresh-paper" }, content);
     document.body.append(paper);
   });
   addEventListener("afterprint", () => {
