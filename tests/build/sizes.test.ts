@@ -6,11 +6,11 @@ import { gzipSync } from "node:zlib";
  * the number in the commit that needs it, and say there what the reader gets for the wait.
  */
 const MOST: Readonly<Record<string, number>> = {
-  "functions.js": 80,
+  "functions.js": 90,
   "functions.json": 12,
   "taskpane.js": 140,
   "taskpane.css": 8,
-  "workbench.js": 1950,
+  "workbench.js": 2000,
   "workbench.css": 25,
   "start-page.js": 4,
   "from-elsewhere.js": 1,
