@@ -6,6 +6,7 @@ import {
   GRAMMAR,
   LOOSE,
   mayHaveUnit,
+  NOT_LOOSE,
   OTHER_MATTERS,
   type FieldGrammar,
   type Sense,
@@ -92,17 +93,30 @@ export function candidatesFor(told: Told): readonly Candidate[] {
   const found = (Object.keys(FIELDS) as FieldId[]).flatMap(
     (field) => candidateFor(told, field) ?? [],
   );
-  return found.sort((a, b) => b.score - a.score);
+  const minutes = minutesAlone(told);
+  return (minutes ? [...found, minutes] : found).sort((a, b) => b.score - a.score);
+}
+
+/** "Min" alone is the least, or minutes: a limit is the same in every row. */
+function minutesAlone({ own, titles, cells, unit }: Told): Candidate | undefined {
+  const isMin = own.onlyUnit?.unit === "min" && unit === undefined && titles.length === 0;
+  if (!isMin || cells.distinct < 2 || fitOf("settle", cells) <= 0) return undefined;
+  return { field: "settle", score: HEADED_IN_ONE_WORD, opposite: false, words: [own.text], fit: 1 };
 }
 
 /** The likeliest of the things that are none of ours. */
 export function otherMatterIn(told: Told): Candidate<Guard> | undefined {
-  const found = OTHER_MATTERS.flatMap(([guard, grammar]) =>
-    bestSense(told, grammar, "anywhere").map((sense) => ({
-      ...sense,
-      field: guard,
-      fit: 0 as const,
-    })),
+  // What is numbered in words is no running number.
+  const named = told.cells.text > 0.65;
+  const matters = OTHER_MATTERS.filter(([guard]) => !(named && guard === "running number"));
+  const found = matters.flatMap(([guard, grammar]) =>
+    bestSense(told, grammar, "anywhere")
+      .filter(({ outright }) => outright)
+      .map((sense) => ({
+        ...sense,
+        field: guard,
+        fit: 0 as const,
+      })),
   );
   return found.sort((a, b) => b.score - a.score)[0];
 }
@@ -124,11 +138,14 @@ function candidateFor(told: Told, field: FieldId): Candidate | undefined {
   if (own.headed.includes(field)) senses.push(headedSense(told, grammar, field));
   const best = senses.sort((a, b) => b.score - a.score)[0];
   if (!best || best.score <= 0) return undefined;
+  const strict = NOT_LOOSE[field];
+  const otherwise =
+    strict !== undefined && own.words.some(({ terms }) => terms.some((t) => strict.has(t)));
   const yesNoAsked = best.opposite && cells.yesNo > 0.65;
   const agreed = yesNoAsked ? 1 : fit;
   let score = best.score + (agreed > 0 ? FITS : 0);
   if (agreed < 0) score -= doesNotFit(field, best.plain);
-  const outright = best.outright && (best.sure || agreed > 0);
+  const outright = best.outright && !otherwise && (best.sure || agreed > 0);
   if (!outright) score = Math.min(score, NOT_OUTRIGHT);
   return { field, score, opposite: best.opposite, words: best.words, fit: agreed };
 }
@@ -199,6 +216,8 @@ function saidSense(
     taken.push(word);
   }
   if (fromTitle === sense.needs.length) return undefined;
+  const places = taken.map((word) => own.words.indexOf(word));
+  if (sense.ordered && places.some((place, i) => i > 0 && place < places[i - 1]!)) return undefined;
   let score = (sense.weight ?? SAID_BY[Math.min(sense.needs.length, 4)]!) - fromTitle * FROM_TITLE;
   let outright = true;
   let unknown = 0;

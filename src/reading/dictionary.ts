@@ -32,6 +32,8 @@ const NOTHING: Entry = { terms: [] };
 export class Dictionary {
   readonly language: Vocabulary["language"];
   private readonly entries = new Map<string, Entry>();
+  /** By the words as they are written in the vocabulary, which go before those of one stem. */
+  private readonly exact = new Map<string, Entry>();
   private readonly shortForms = new Map<string, readonly string[]>();
   private readonly headings = new Map<string, FieldId[]>();
   private readonly singleWords: string[];
@@ -82,7 +84,10 @@ export class Dictionary {
     for (let length = Math.min(LONGEST_PHRASE, texts.length - at); length > 0; length--) {
       const span = texts.slice(at, at + length);
       const long = span.flatMap((text) => this.shortForms.get(text) ?? [text]);
-      const entry = this.entries.get(this.keyOf(span)) ?? this.entries.get(this.keyOf(long));
+      const entry =
+        this.exact.get(span.join(" ")) ??
+        this.entries.get(this.keyOf(long)) ??
+        this.entries.get(this.keyOf(span));
       if (entry) return { entry, length };
     }
     const long = this.shortForms.get(texts[at]!) ?? this.partsOf(texts[at]!);
@@ -135,21 +140,26 @@ export class Dictionary {
   private addPhrase(phrase: string, term: Term): void {
     const words = wordsOf(phrase.trim());
     if (words.length === 0) return;
-    const key = this.keyOf(words);
-    const { terms } = this.entries.get(key) ?? NOTHING;
-    if (!terms.includes(term)) this.entries.set(key, { terms: [...terms, term] });
+    for (const [entries, key] of [
+      [this.entries, this.keyOf(words)],
+      [this.exact, words.join(" ")],
+    ] as const) {
+      const { terms } = entries.get(key) ?? NOTHING;
+      if (!terms.includes(term)) entries.set(key, { terms: [...terms, term] });
+    }
   }
 
   private keyOf(words: readonly string[]): string {
     return words.map((word) => this.stem(word)).join(" ");
   }
 
-  private stem(word: string): string {
-    for (const ending of this.vocabulary.endings) {
-      if (word.endsWith(ending) && word.length - ending.length >= 3 && !word.endsWith("ss"))
-        return word.slice(0, -ending.length);
-    }
-    return word;
+  private stem(written: string): string {
+    // Where there are no dots over a letter, an e stands behind it.
+    const word = this.language === "de" ? written.replace(/([aou])e/g, "$1") : written;
+    const ending = this.vocabulary.endings.find(
+      (each) => word.endsWith(each) && word.length - each.length >= 3 && !word.endsWith("ss"),
+    );
+    return ending === undefined ? word : this.stem(word.slice(0, -ending.length));
   }
 }
 

@@ -10,8 +10,10 @@ export interface Sense {
   readonly opposite: boolean;
   /** Whether the words are enough; else the cells have to hold what such a column holds. */
   readonly sure: boolean;
+  /** Whether the words have to stand in this order: what was done after what. */
+  readonly ordered: boolean;
   /** How surely the words say so, where it is not the number of needs that tells. */
-  readonly weight?: number;
+  readonly weight: number | undefined;
 }
 
 /** What may be said of a field in a header. */
@@ -25,6 +27,8 @@ export interface FieldGrammar {
 
 /** What is said less plainly, in hundredths. */
 const LESS_PLAIN = 63;
+/** What is never read from these words alone. */
+const TO_BE_ASKED = 50;
 
 /** Terms that change nothing wherever they stand. */
 export const LOOSE: ReadonlySet<Term> = new Set<Term>([
@@ -38,13 +42,20 @@ export const LOOSE: ReadonlySet<Term> = new Set<Term>([
   "bulk",
 ]);
 
+/** Where even a loose term means another thing: a test for leaks that was made found none by that. */
+export const NOT_LOOSE: Readonly<Partial<Record<FieldId, ReadonlySet<Term>>>> = {
+  leak: new Set<Term>(["test"]),
+};
+
 /** Terms under whose titles the air test and its parts stand. */
-const AIR_TEST = "air content meter method result reading reported sample number corrected added";
+const AIR_TEST =
+  "air amount content meter method result reading reported sample number corrected added";
 
 /**
  * What the terms of a header mean, the same in every language. "a b|c" needs a and one of b and c;
  * "!" before a sense: a yes says that all is in order; "?": only where the cells
- * agree; "~" behind it: said less plainly than another column may say it.
+ * agree; "~" behind it: said less plainly than another column may say it;
+ * "^": to be asked about; ">": in this order.
  */
 export const GRAMMAR: Readonly<Record<FieldId, FieldGrammar>> = {
   first: field(
@@ -67,12 +78,12 @@ export const GRAMMAR: Readonly<Record<FieldId, FieldGrammar>> = {
     `air meter neck content number settle`,
     "percent divisions",
   ),
-  cups: field("cup", "added number amount water total calibration", "percent"),
+  cups: field("cup", "more late added number amount water total calibration", "percent"),
   alcohol: field("alcohol", "added amount volume total initial number before zero meter", "liquid"),
   alcoholUnit: field("alcohol unit", "amount volume", ""),
-  alcoholStrength: field("alcohol strength|share", "", "percent"),
+  alcoholStrength: field("alcohol strength|share, alcohol content share", "content", "percent"),
   lateAlcohol: field(
-    "alcohol late, alcohol after zero, alcohol late zero, alcohol after reading",
+    "alcohol late, >alcohol after zero, >alcohol late zero, alcohol more^",
     "added left amount volume settle meter reading",
     "liquid yes-no",
   ),
@@ -86,8 +97,16 @@ export const GRAMMAR: Readonly<Record<FieldId, FieldGrammar>> = {
     "after end left reading neck number total amount foam further",
     "duration clock",
   ),
-  packed: field("packed, !dispersed", "left bowl meter inversion roll after amount", "yes-no"),
-  leak: field("leak, !tight", "left meter roll inversion", "yes-no"),
+  packed: field(
+    "packed, !dispersed, !dispersed in-order",
+    "left bowl meter inversion roll after amount",
+    "yes-no",
+  ),
+  leak: field(
+    "leak, !tight, !leak in-order, !tight in-order",
+    "left meter roll inversion",
+    "yes-no",
+  ),
   air: field(
     `air, air content, air result|reported|corrected|final, volumetric reported|corrected|result,
       volumetric air final`,
@@ -127,8 +146,12 @@ export const GRAMMAR: Readonly<Record<FieldId, FieldGrammar>> = {
   bowlVolume: field("bowl volume, meter volume", "size", "bulk liquid"),
   cupVolume: field("cup volume, cup size", "calibration", "liquid bulk"),
   start: field("test start, test start time, air start", "time air meter of", "clock"),
-  sampledFrom: field("sampled start, portion first", "time sample portion", "clock"),
-  sampledTo: field("sampled time, sampled end, portion final", "time sample portion end", "clock"),
+  sampledFrom: field("sampled start, portion first, sampled time", "time sample portion", "clock"),
+  sampledTo: field(
+    "sampled end, portion final, sampled time end",
+    "time sample portion end",
+    "clock",
+  ),
   batched: field("batched, batched time, load time, load start", "time load end start", "clock"),
   discharged: field("discharged, discharged time, discharged end", "time load end", "clock"),
   dischargeLimit: field("discharged limit|allowed|high", "time allowed limit", "duration"),
@@ -138,7 +161,7 @@ export const GRAMMAR: Readonly<Record<FieldId, FieldGrammar>> = {
   date: field("date, ?test~, ?sampled~, ?cast~, date time", "sample sampled cast number day", ""),
   time: field("time, time day, test time, ?test~", "day sample", "clock"),
   sample: field(
-    "sample number, sample, test number, set number, lab number, sample lab, batch number~, batch~, sample batch",
+    "sample number, sample, test number, set number, lab number, sample lab, sample batch, ?number~",
     "test set lab number air",
     "",
   ),
@@ -268,9 +291,14 @@ function field(senses: string, beside: string, units: string): FieldGrammar {
 }
 
 function senseOf(written: string): Sense {
-  const needs = listed(written.replace(/^[!?]|~$/g, "")).map((group) => group.split("|") as Term[]);
-  const [opposite, sure] = [written.startsWith("!"), !written.startsWith("?")];
-  return { needs, opposite, sure, ...(written.endsWith("~") && { weight: LESS_PLAIN }) };
+  const bare = written.replace(/^[!?>]|[~^]$/g, "");
+  return {
+    needs: listed(bare).map((group) => group.split("|") as Term[]),
+    opposite: written.startsWith("!"),
+    sure: !written.startsWith("?"),
+    ordered: written.startsWith(">"),
+    weight: written.endsWith("~") ? LESS_PLAIN : written.endsWith("^") ? TO_BE_ASKED : undefined,
+  };
 }
 
 function listed(text: string): string[] {

@@ -202,7 +202,10 @@ function describe(column: Considered, index: number, among: AllColumns): Recogni
   if (asked.length > 0) return askedColumn(column, at, asked, among);
   const nearer = candidates[0];
   if (nearer) return lostColumn(at, candidates, nearer, among);
-  const words = decidingByWords(told).filter(among.missing);
+  const words = decidingByWords(told).filter(
+    (field) =>
+      among.missing(field) && (told.cells.yesNo > 0 || fitOf(field, told.cells, told.unit) >= 0),
+  );
   const guard = guardIn(told);
   const speaks = words.some((field) => fitOf(field, told.cells, told.unit) > 0);
   if (guard && !speaks) {

@@ -32,6 +32,7 @@ export const TERMS = [
   "calibration",
   "volumetric",
   "late",
+  "more",
   "before",
   "after",
   "added",

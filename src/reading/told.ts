@@ -2,7 +2,7 @@ import type { Word } from "./dictionary";
 import type { Evidence } from "./evidence";
 import type { Term } from "./terms";
 import type { Dimension } from "./units-in-header";
-import type { UnderstoodHeader } from "./words-in-header";
+import { LETTERED, type UnderstoodHeader } from "./words-in-header";
 
 /** A column as its headers and cells tell of it. */
 export interface Told {
@@ -30,9 +30,6 @@ const SAID_BY_UNIT: Readonly<Partial<Record<Dimension, Term>>> = {
   percent: "share",
   bulk: "bulk",
 };
-
-/** Readings are lettered as well as numbered. */
-const LETTERED: Readonly<Record<string, Term>> = { a: "first", b: "second", c: "third" };
 
 /** The header rows of a column that hold something, the lowest last. */
 export function writtenHeaders(headers: readonly string[]): readonly string[] {

@@ -130,7 +130,9 @@ export function readHeader(header: string): HeaderWords {
 }
 
 function withoutComposed({ text, aside }: Part): { found?: HeaderUnit; pieces: string[] } {
-  let spelled = spelledOut(text).replace(/\bfl\.? ?oz\b/g, "oz");
+  // In brackets it is yes or no in Spanish; elsewhere it is a serial number.
+  const written = aside && /^s ?\/ ?n$/i.test(text) ? "si/no" : text;
+  let spelled = spelledOut(written).replace(/\bfl\.? ?oz\b/g, "oz");
   let found: HeaderUnit | undefined;
   for (const [dimension, pattern] of COMPOSED) {
     const match = pattern.exec(spelled);
@@ -138,7 +140,7 @@ function withoutComposed({ text, aside }: Part): { found?: HeaderUnit; pieces: s
     found ??= { unit: aside ? text : match[0], dimension };
     spelled = spelled.replace(pattern, " ");
   }
-  const pieces = spelled.replace(/%/g, " % ").split(/[\s,;:/|–—-]+/);
+  const pieces = spelled.replace(/%/g, " % ").split(/[\s,;:/|–—’'-]+/);
   return {
     found,
     pieces: pieces.map((piece) => piece.replace(/^\.+|\.+$|[?!*"']/g, "")).filter(Boolean),

@@ -1,10 +1,14 @@
 import { Dictionary, type Word } from "./dictionary";
 import type { FieldId } from "./fields";
 import { remembered } from "./remembered";
+import type { Term } from "./terms";
 import { readHeader, type HeaderUnit, type Token } from "./units-in-header";
 import { ENGLISH } from "./vocabulary/english";
+import { FRENCH } from "./vocabulary/french";
+import { GERMAN } from "./vocabulary/german";
+import { SPANISH } from "./vocabulary/spanish";
 
-const DICTIONARIES: readonly Dictionary[] = [ENGLISH].map(
+const DICTIONARIES: readonly Dictionary[] = [ENGLISH, SPANISH, FRENCH, GERMAN].map(
   (vocabulary) => new Dictionary(vocabulary),
 );
 
@@ -17,6 +21,9 @@ export interface UnderstoodHeader {
   /** Fields that are headed with exactly these words, brackets and unit left out. */
   readonly headed: readonly FieldId[];
 }
+
+/** Readings are lettered as well as numbered. */
+export const LETTERED: Readonly<Record<string, Term>> = { a: "first", b: "second", c: "third" };
 
 /** Terms beside which "min" and "second" are units. */
 const TIMED = new Set<string>(["settle", "inversion", "roll", "time", "longest", "discharged"]);
@@ -54,9 +61,10 @@ interface HeaderInSheet {
 const understood = remembered(
   ({ text, languages }: HeaderInSheet): UnderstoodHeader => {
     const { tokens, unit, onlyUnit } = partsOf(text);
-    const all = wordsAmong(tokens, languages);
+    const all = lettered(wordsAmong(tokens, languages), tokens);
     const timed = all.some(({ terms }) => terms.some((term) => TIMED.has(term)));
-    const words = all.filter(({ timeUnit }) => !(timeUnit && timed));
+    const asksOnly = onlyUnit?.dimension === "yes-no";
+    const words = asksOnly ? [] : all.filter(({ timeUnit }) => !(timeUnit && timed));
     const isWord = words.some(({ timeUnit }) => timeUnit !== undefined && timeUnit === unit?.unit);
     const own = tokens.filter(({ aside, timeUnit }) => !aside && !(timeUnit && timed));
     const headed = languages.map((language) => language.fieldsHeaded(own));
@@ -65,6 +73,16 @@ const understood = remembered(
   },
   ({ text, languages }) => `${languages.map(({ language }) => language).join()} ${text}`,
 );
+
+/** "Reading A", "Lectura B": a letter at the end numbers a reading. */
+function lettered(words: readonly Word[], tokens: readonly Token[]): readonly Word[] {
+  const letter = tokens.filter(({ aside }) => !aside).at(-1)?.text ?? "";
+  const term = LETTERED[letter];
+  const isReading = words.some(({ terms }) => terms.includes("reading"));
+  if (!term || tokens.length < 2 || !isReading) return words;
+  const others = words.filter(({ text }) => text !== letter);
+  return [...others, { text: letter, terms: [term], aside: false, misspelt: false }];
+}
 
 /** What the words of a header can mean in the languages of its sheet. */
 export function understand(text: string, languages: readonly Dictionary[]): UnderstoodHeader {

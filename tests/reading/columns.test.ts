@@ -78,7 +78,7 @@ describe("headers as people write them (common practice)", () => {
     ["Truck No.", "load"],
     ["Ticket #", "load"],
     ["Date tested", "date"],
-    ["Time of sampling", "sampledTo"],
+    ["Time of sampling", "sampledFrom"],
     ["Test started", "start"],
     ["Time of test", "time"],
     ["Meter No.", "meter"],
