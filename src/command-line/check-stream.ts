@@ -6,7 +6,7 @@ import { Problem } from "../measure/problem";
 import { say, sentenceOf } from "../messages/pane-catalogue";
 import { findTable } from "../reading/layout";
 import { rowsOfStream } from "./rows-of-stream";
-import type { Said, SaidNotRead, SaidSheet } from "./said";
+import type { Said, SaidFinding, SaidNotRead, SaidSheet } from "./said";
 import { saidOfRows } from "./said-of-check";
 import type { StreamedRow } from "./streamed-row";
 
@@ -58,7 +58,8 @@ class StreamCheck {
   private told = 0;
   private readonly ofTheSheet = new Set<string>();
   private readonly total = { tests: 0, valid: 0, void: 0, incomplete: 0, findings: 0 };
-  private notLookedAt: SaidSheet["notLookedAt"] = [];
+  /** What no batch could look at. */
+  private notLookedAt: SaidSheet["notLookedAt"] | undefined;
 
   constructor(
     private readonly file: string,
@@ -84,7 +85,7 @@ class StreamCheck {
       yield this.notRead(new Problem("file-without-tests", { name: this.file }));
       return;
     }
-    yield { kind: "sheet", file: this.file, ...this.total, notLookedAt: this.notLookedAt };
+    yield { kind: "sheet", file: this.file, ...this.total, notLookedAt: this.notLookedAt ?? [] };
   }
 
   notRead(problem: Problem, row?: number): SaidNotRead {
@@ -130,8 +131,7 @@ class StreamCheck {
     const inside = (row: number) => row >= next && row < until;
     for (const said of saidOfRows(result, place, this.withTests, inside)) {
       if (said.kind === "finding") {
-        if (said.row === undefined && this.ofTheSheet.has(said.message)) continue;
-        if (said.row === undefined) this.ofTheSheet.add(said.message);
+        if (said.row === undefined && !this.isNewOfTheSheet(said)) continue;
         total.findings++;
       }
       yield said;
@@ -141,7 +141,16 @@ class StreamCheck {
       total.tests++;
       total[test]++;
     }
-    this.notLookedAt = result.notLookedAt;
+    const before = this.notLookedAt ?? result.notLookedAt;
+    this.notLookedAt = before.filter((what) => result.notLookedAt.includes(what));
+  }
+
+  /** What concerns the sheet as a whole is said with the first batch in which it is so. */
+  private isNewOfTheSheet({ rule, column }: SaidFinding): boolean {
+    const what = `${rule} ${column}`;
+    const isNew = !this.ofTheSheet.has(what);
+    this.ofTheSheet.add(what);
+    return isNew;
   }
 
   private *notReadOnce(problem: Problem, line: number): Generator<Said> {

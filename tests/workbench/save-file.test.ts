@@ -156,6 +156,16 @@ describe.each(WRITERS)("a workbook written %s", (writer) => {
   });
 });
 
+test("a formula whose results fill other cells is saved with all of them", async () => {
+  const { api, save } = await opened("day.xlsx", fixture("by-openpyxl"));
+  setCell(api, "N3", "=SORT(C3:C6,1,-1)");
+  await new Promise((resolve) => setTimeout(resolve, 300));
+  expect(api.getActiveWorkbook()!.getActiveSheet().getRange("N4").getValue()).toBe(7);
+  const { bytes } = await save();
+  const { cells } = await sheetOf(bytes);
+  expect(cells!.get("2,13")).toMatchObject({ formulaType: "array", formulaRef: "N3:N6" });
+});
+
 test("a CSV file is saved as a workbook with its marks", async () => {
   const { api, host, mark, save } = await opened(
     "yard.csv",

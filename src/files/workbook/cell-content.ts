@@ -1,13 +1,17 @@
 import { escaped } from "../package/xml";
+import { blockOf, blockReference } from "./cell-reference";
 
 /** What a file may hold in a cell. */
 export type CellContent =
-  | null
-  | string
-  | number
-  | boolean
-  | { readonly error: string }
-  | { readonly formula: string; readonly result: string | number | boolean | null };
+  null | string | number | boolean | { readonly error: string } | FormulaContent;
+
+/** A formula with the result that it last had. */
+export interface FormulaContent {
+  readonly formula: string;
+  readonly result: null | string | number | boolean | { readonly error: string };
+  /** How far its results reach from the cell on, where they fill more than the cell itself. */
+  readonly over?: { readonly rows: number; readonly columns: number };
+}
 
 /** Our functions have no dots in a file, and a prefix for functions of an add-in. */
 const OURS = /\bFRESH((?:\.[A-Z\d]+)+)(?=\()/g;
@@ -40,14 +44,27 @@ export function writtenCell(
     return cell("inlineStr", `<${prefix}is>${text}</${prefix}is>`);
   }
   if ("error" in content) return cell("e", value(content.error));
-  const { formula, result } = content;
-  const stored = storedFormula(formula);
-  const spreads = stored === formula.replace(/^=/, "") ? "" : ` t="array" ref="${reference}"`;
-  const written = `<${prefix}f${spreads}>${escaped(stored)}</${prefix}f>`;
+  const { result } = content;
+  const written = writtenFormula(reference, content, prefix);
   if (result === null) return cell("", written);
+  if (typeof result === "object") return cell("e", written + value(result.error));
   if (typeof result === "string") return cell("str", written + value(result));
   if (typeof result === "boolean") return cell("b", written + value(result ? "1" : "0"));
   return cell("", written + value(String(result)));
+}
+
+/**
+ * Results that reach over several cells, and those of functions of an add-in, which may, are stored as
+ * array formulas: every program knows these.
+ */
+function writtenFormula(reference: string, { formula, over }: FormulaContent, prefix: string) {
+  const stored = storedFormula(formula);
+  const isPlain = !over && stored === formula.replace(/^=/, "");
+  if (isPlain) return `<${prefix}f>${escaped(stored)}</${prefix}f>`;
+  const { top, left } = blockOf(reference)!;
+  const { rows, columns } = over ?? { rows: 1, columns: 1 };
+  const block = { top, left, bottom: top + rows - 1, right: left + columns - 1 };
+  return `<${prefix}f t="array" ref="${blockReference(block)}">${escaped(stored)}</${prefix}f>`;
 }
 
 /** A formula as a file stores it: without the equals sign, our functions under their stored names. */

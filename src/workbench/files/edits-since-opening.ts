@@ -11,6 +11,11 @@ export interface TouchedCell {
   readonly before: CellContent;
 }
 
+/** How the spreadsheet tells that it puts results into cells. */
+interface Calculated {
+  readonly applyFormulaCalculationResult?: boolean;
+}
+
 /** What puts rows or columns in, takes them out or moves them. */
 const MOVING: ReadonlySet<string> = new Set([
   "sheet.mutation.insert-row",
@@ -32,7 +37,8 @@ export class EditsSinceOpening {
 
   constructor(private readonly api: FUniver) {
     this.listening = api.addEvent(api.Event.BeforeCommandExecute, ({ id, params, options }) => {
-      if (options?.fromFormula === true || !params) return;
+      // What formulas come to is no edit; the formula itself is put in by the engine as well.
+      if (!params || (options as Calculated | undefined)?.applyFormulaCalculationResult) return;
       for (const [sheetId, row, column] of cellsChangedBy(id, params))
         this.keep(sheetId, row, column);
       if (MOVING.has(id)) this.move(params);

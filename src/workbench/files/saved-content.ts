@@ -1,3 +1,4 @@
+import { FormulaDataModel } from "@univerjs/preset-sheets-core";
 import type { CellContent } from "../../files/workbook/cell-content";
 import { contentOf } from "../../hosts/workbench/cell-content";
 import { SheetCells } from "../../hosts/workbench/sheet-cells";
@@ -9,8 +10,18 @@ export function savedContent(sheet: Sheet, row: number, column: number): CellCon
   const value = contentOf(cell);
   const formula = cell?.f || (cell?.si ? sheet.getRange(row, column).getFormula() : "");
   if (!formula) return value;
-  const result = typeof value === "object" ? (value?.error ?? null) : value;
-  return { formula, result };
+  const over = reachOf(sheet, row, column);
+  return { formula, result: value, ...(over && { over }) };
+}
+
+/** How far the results of a formula reach, where they fill more cells than its own. */
+function reachOf(sheet: Sheet, row: number, column: number) {
+  const ranges = sheet.getInject().get(FormulaDataModel).getArrayFormulaRange();
+  const range = ranges[sheet.getWorkbook().getUnitId()]?.[sheet.getSheetId()]?.[row]?.[column];
+  if (!range) return undefined;
+  const { startRow, endRow, startColumn, endColumn } = range;
+  const reach = { rows: endRow - startRow + 1, columns: endColumn - startColumn + 1 };
+  return reach.rows * reach.columns > 1 ? reach : undefined;
 }
 
 /** The same of every cell in use, the parts of results included that formulas spill into others. */
