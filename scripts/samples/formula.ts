@@ -1,16 +1,24 @@
+import * as airBounds from "../../src/functions/air-bounds";
 import * as agreement from "../../src/functions/agreement";
+import * as bias from "../../src/functions/bias";
 import * as controlChart from "../../src/functions/control-chart";
 import * as densityAndYield from "../../src/functions/density-and-yield";
+import * as densityFromAir from "../../src/functions/density-from-air";
+import * as disposition from "../../src/functions/disposition";
 import * as evaporation from "../../src/functions/evaporation";
 import * as fieldSheet from "../../src/functions/field-sheet";
 import * as lightweightDensity from "../../src/functions/lightweight-density";
 import * as pressureAir from "../../src/functions/pressure-air";
+import * as register from "../../src/functions/register";
 import * as rounding from "../../src/functions/rounding";
 import * as specification from "../../src/functions/specification";
 import * as specifiedAir from "../../src/functions/specified-air";
 import * as strength from "../../src/functions/strength";
+import * as summary from "../../src/functions/summary";
+import * as testsDue from "../../src/functions/tests-due";
 import * as volumetricAir from "../../src/functions/volumetric-air";
 import * as waterAndApparatus from "../../src/functions/water-and-apparatus";
+import * as waterCement from "../../src/functions/water-cement";
 import {
   CustomFunctionsError,
   customFunctionsFor,
@@ -26,7 +34,7 @@ export const FUNCTIONS = {
   "ALCOHOL.CORRECTION": volumetricAir.alcoholCorrectionFor,
   "READING.FINAL": volumetricAir.readingFinal,
   "READING.NEXT": volumetricAir.readingNext,
-  "LEVEL.SETTLED": volumetricAir.levelSettled,
+  "LEVEL.STABLE": volumetricAir.levelStable,
   CHECK: fieldSheet.check,
   FINDINGS: fieldSheet.findings,
   "ROUND.STEP": rounding.roundStep,
@@ -39,6 +47,17 @@ export const FUNCTIONS = {
   "DENSITY.OVENDRY": lightweightDensity.densityOvenDry,
   "DENSITY.OVENDRY.MEASURED": lightweightDensity.densityOvenDryMeasured,
   "DENSITY.EQUILIBRIUM": lightweightDensity.densityEquilibrium,
+  "DENSITY.EQUILIBRIUM.MEASURED": lightweightDensity.densityEquilibriumMeasured,
+  "DENSITY.EXPECTED": densityFromAir.densityExpected,
+  "AIR.EXPECTED": densityFromAir.airExpected,
+  "AIR.BOUNDS": airBounds.airBoundsOf,
+  DISPOSITION: disposition.dispositionOfLoad,
+  "SPEC.SINGLE": disposition.limitsForSingleResult,
+  BIAS: bias.bias,
+  SUMMARY: summary.summary,
+  "TESTS.DUE": testsDue.testsDueFor,
+  "REGISTER.STATE": register.registerStateOf,
+  "WATER.CEMENT": waterCement.waterCement,
   "AIR.PRESSURE": pressureAir.airPressure,
   "AIR.FULLMIX": pressureAir.airFullMix,
   "AIR.MORTAR": pressureAir.airMortar,
@@ -46,10 +65,10 @@ export const FUNCTIONS = {
   "BOWL.VOLUME": waterAndApparatus.bowlVolumeFor,
   "CUP.PERCENT": waterAndApparatus.cupPercent,
   EVAPORATION: evaporation.evaporationRate,
-  "SPEC.AIR": specifiedAir.specAir,
+  "AIR.SPECIFIED": specifiedAir.airSpecified,
   "STRENGTH.ACCEPT": strength.strengthAccept,
   "STRENGTH.REQUIRED": strength.strengthRequired,
-  "STRENGTH.WITHIN": strength.strengthWithin,
+  "STRENGTH.WITHINTEST": strength.strengthWithinTest,
   "SPEC.LIMITS": specification.limitsFromTarget,
   "SPEC.COMPARE": specification.compareWithSpecification,
   "SPEC.MARGIN": specification.marginToSpecification,

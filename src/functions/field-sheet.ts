@@ -1,12 +1,5 @@
-import type { CheckResult } from "../fieldsheet/check-result";
-import { checkTable } from "../fieldsheet/check-table";
 import { checkedRows, findingsList } from "../fieldsheet/result-tables";
-import type { CellValue } from "../measure/cell-value";
-import { at } from "../measure/issue";
-import { Problem } from "../measure/problem";
-import { headersByColumn, inOneRow } from "../reading/header-rows";
-import { cellErrorFor, orThrow } from "./runner/cell-error";
-import { CellTable } from "./runner/cell-table";
+import { resultFor } from "./runner/checked-table";
 
 /**
  * Checks a table of volumetric air tests, row by row: test ("valid", "void" or "incomplete"), air content in %, specification ("within", "below" or "above") and the findings in words.
@@ -34,25 +27,4 @@ export function check(headers: any[][], rows: any[][], low?: any[][], high?: any
  */
 export function findings(headers: any[][], rows: any[][], low?: any[][], high?: any[][]): any[][] {
   return findingsList(resultFor(headers, rows, low, high));
-}
-
-function resultFor(...given: (any[][] | undefined)[]): CheckResult {
-  const tables = ["headers", "rows", "low", "high"].map((name, i) => {
-    const table = new CellTable(given[i]);
-    orThrow(at(name, table.tooLong()));
-    return table.values();
-  });
-  const [heads, rows, low, high] = tables as [
-    CellValue[][],
-    CellValue[][],
-    CellValue[][],
-    CellValue[][],
-  ];
-  const headers = heads.length > 1 ? inOneRow(headersByColumn(heads)) : heads.flat();
-  try {
-    return checkTable({ headers, rows }, { low: low.flat(), high: high.flat() });
-  } catch (problem) {
-    if (!(problem instanceof Problem)) throw problem;
-    throw cellErrorFor(problem.issue);
-  }
 }

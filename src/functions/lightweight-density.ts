@@ -1,6 +1,9 @@
 import { calculatedOvenDryDensity } from "../methods/lightweight-density/calculated-oven-dry";
 import { equilibriumDensity } from "../methods/lightweight-density/equilibrium";
-import { measuredOvenDryDensity } from "../methods/lightweight-density/measured-oven-dry";
+import {
+  measuredEquilibriumDensity,
+  measuredOvenDryDensity,
+} from "../methods/lightweight-density/measured-on-specimen";
 import { number } from "./runner/argument";
 import { cellByCell } from "./runner/cell-by-cell";
 import { units } from "./runner/units-argument";
@@ -33,7 +36,7 @@ const ovenDryOf = cellByCell(
 );
 
 /**
- * Oven-dry density of structural lightweight concrete, measured on a specimen. ASTM C567.
+ * Oven-dry density of structural lightweight concrete, measured on a specimen dried in an oven at 110 ± 5 °C. ASTM C567. For a specimen dried in air to constant mass use DENSITY.EQUILIBRIUM.MEASURED.
  * @customfunction DENSITY.OVENDRY.MEASURED DENSITY.OVENDRY.MEASURED
  * @param dried Mass of the oven-dried specimen, in any one unit of mass.
  * @param saturated Its mass saturated with its surface dry.
@@ -58,7 +61,32 @@ const measuredOf = cellByCell(
 );
 
 /**
- * Approximate equilibrium density of structural lightweight concrete: oven-dry density plus 3 lb/ft³, or 50 kg/m³ in SI. ASTM C567.
+ * Equilibrium density of structural lightweight concrete, measured on a specimen dried in air of 50 ± 5 % humidity until its mass changes no more. Nothing is added to it: DENSITY.EQUILIBRIUM only estimates the same from the oven-dry density. ASTM C567-11, equations 1 and 2.
+ * @customfunction DENSITY.EQUILIBRIUM.MEASURED DENSITY.EQUILIBRIUM.MEASURED
+ * @param dried Mass of the specimen at equilibrium, in any one unit of mass.
+ * @param saturated Its mass saturated with its surface dry, after 24 hours in water.
+ * @param suspended Its mass hanging in water.
+ * @param [units] "us" or "si"; "us" unless given.
+ * @returns Density in lb/ft³, or kg/m³ in SI.
+ * @example =FRESH.DENSITY.EQUILIBRIUM.MEASURED(21, 22.9, 11.2) gives 111.82 [21 × 62.3 / 11.7]
+ * @example =FRESH.DENSITY.EQUILIBRIUM.MEASURED(10.9, 11.8, 5.85, "si") gives 1826.4 [10.9 × 997 / 5.95]
+ */
+export function densityEquilibriumMeasured(
+  dried: any[][],
+  saturated: any[][],
+  suspended: any[][],
+  units?: any[][],
+): any[][] {
+  return equilibriumMeasuredOf(dried, saturated, suspended, units);
+}
+const equilibriumMeasuredOf = cellByCell(
+  [number("dried"), number("saturated"), number("suspended"), units],
+  (dried, saturated, suspended, system) =>
+    measuredEquilibriumDensity({ dried, saturated, suspended }, system),
+);
+
+/**
+ * Approximate equilibrium density of structural lightweight concrete: oven-dry density plus 3 lb/ft³, or 50 kg/m³ in SI. ASTM C567-11. Not for a density that was measured at equilibrium already.
  * @customfunction DENSITY.EQUILIBRIUM DENSITY.EQUILIBRIUM
  * @param ovendry Oven-dry density in lb/ft³, or kg/m³ in SI.
  * @param [units] "us" or "si"; "us" unless given.

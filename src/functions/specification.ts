@@ -94,7 +94,7 @@ const marginOf = cellByCell(
  * @param low Low limit; blank for none.
  * @param high High limit; blank for none.
  * @param [deviation] Standard deviation of one result, in the unit of the limits.
- * @param [method] Method whose published precision is taken where no deviation is given: "C173" unless given (11 % of the value), "C231" (0.28), "C138" (lb/ft³), "C138M" (kg/m³), "C143", "C143M", "C1064", "C1064M".
+ * @param [method] Method whose published precision is taken where no deviation is given: "C173" unless given (11 % of the value), "C231" (0.28, for Type A and up to 7 %), "C138" (lb/ft³), "C138M" (kg/m³), "C143", "C143M", "C1064", "C1064M".
  * @returns Chance, 0 to 1.
  * @example =FRESH.SPEC.CHANCE(7.25, 4.5, 7.5, 0.28) gives 0.814 [share of a normal distribution below (7.5 − 7.25) / 0.28 = 0.893]
  * @example =FRESH.SPEC.CHANCE(7.25, 4.5, 7.5, , "C231") gives 0.814 [the same: 0.28 is the deviation of C231; from memory, ASTM C231]
@@ -159,7 +159,7 @@ const guardedOf = rowByRow(
 );
 
 /**
- * What to do with a load by the check-test rule: "accept", "check test" or "reject". A result outside the limits is checked at once on another portion of the sample; a second failure fails the concrete. The two are never averaged (ASTM C94).
+ * What to do with a load by the check-test rule: "accept", "check test" or "reject". A result outside the limits is checked at once on another portion of the sample; a second failure fails the concrete. By this rule of ASTM C94 the two are not averaged; DISPOSITION knows other rules.
  * @customfunction SPEC.ACCEPT SPEC.ACCEPT
  * @param first First result, in the unit of the limits.
  * @param low Low limit; blank for none.

@@ -26,7 +26,7 @@ export function strengthAccept(results: any[][], specified: any[][], units?: any
 }
 
 /**
- * Required average strength of a mix, from its specified strength and the deviation of the tests on record. ACI 318 and ACI 301.
+ * Required average strength of a mix, from its specified strength and the deviation of the tests on record. ACI 318 and ACI 301, as trade articles on the editions up to ACI 318-19 quote them.
  * @customfunction STRENGTH.REQUIRED STRENGTH.REQUIRED
  * @param specified Specified strength in psi, or MPa in SI.
  * @param deviation Standard deviation of the tests on record, in the same unit.
@@ -51,11 +51,11 @@ const requiredOf = cellByCell(
 
 /**
  * Within-test standard deviation from the ranges of companion cylinders: mean range over 1.128 for pairs, over 1.693 for triples. ACI 214R.
- * @customfunction STRENGTH.WITHIN STRENGTH.WITHIN
+ * @customfunction STRENGTH.WITHINTEST STRENGTH.WITHINTEST
  * @param cylinders One test in each row, 2 or 3 cylinders beside each other, in one unit. Blank rows are skipped.
  * @returns Standard deviation in the same unit.
- * @example =FRESH.STRENGTH.WITHIN({4230,4390;4360,4160;4270,4390}) gives 141.8 [ranges 160, 200 and 120, mean 160; / 1.128]
+ * @example =FRESH.STRENGTH.WITHINTEST({4230,4390;4360,4160;4270,4390}) gives 141.8 [ranges 160, 200 and 120, mean 160; / 1.128]
  */
-export function strengthWithin(cylinders: any[][]): any[][] {
+export function strengthWithinTest(cylinders: any[][]): any[][] {
   return [[withinTestDeviation(orThrow(companionCylinders(cylinders)))]];
 }

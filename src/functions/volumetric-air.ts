@@ -127,13 +127,13 @@ function judge(first: number, second?: number, third?: number): ReadingVerdict |
 
 /**
  * First recorded minute at which the level on the neck counts as settled: some level was recorded at least 2 minutes before, and every level since then lies within 0.25 % of it. #N/A with the reason when it has not, by minute 6 or by the end.
- * @customfunction LEVEL.SETTLED LEVEL.SETTLED
+ * @customfunction LEVEL.STABLE LEVEL.STABLE
  * @param minutes Minutes since rolling ended: a column, or a row above a table with one test a row.
  * @param levels Levels in %, over the same minutes.
  * @returns Minute at which the level has settled.
- * @example =FRESH.LEVEL.SETTLED({1;2;3;4;5}, {7;6;5.5;5.5;5.25}) gives 5 [from minute 3 on within 0.25]
+ * @example =FRESH.LEVEL.STABLE({1;2;3;4;5}, {7;6;5.5;5.5;5.25}) gives 5 [from minute 3 on within 0.25]
  */
-export function levelSettled(minutes: any[][], levels: any[][]): any[][] {
+export function levelStable(minutes: any[][], levels: any[][]): any[][] {
   const { pairs, down } = orThrow(pairedSeries(minutes, levels, ["minutes", "levels"]));
   const settled = pairs.map((series) => [shownInCell(settledIn(series))]);
   return withoutLoneError(down ? [settled.flat()] : settled);

@@ -1,7 +1,8 @@
 import type { Worked } from "./worked";
 
 const CALCULATED = "derived from ASTM C567, calculated oven-dry density (from memory)";
-const MEASURED = "derived from ASTM C567, equations 1 and 2";
+const MEASURED = "derived from ASTM C567, measured oven-dry density (from memory)";
+const MEASURED_MOIST = "derived from ASTM C567-11, equations 1 and 2";
 const C567_11 = "ASTM C567-11";
 
 /** dry fine, dry coarse, cementitious, volume, units */
@@ -19,6 +20,13 @@ export const DENSITY_OVENDRY_MEASURED: readonly Worked[] = [
   [[10.9, 11.8, 5.85, "us"], "114.129412", `${MEASURED}: 10.90 × 62.3 / 5.95`],
   [[20.4, 22.9, 11.2], "108.625641", `${MEASURED}: 20.4 × 62.3 / 11.7`],
   [[4950, 5400, 2480, "si"], "1690.119863", `${MEASURED}: 4,950 g × 997 / 2,920 g`],
+];
+
+/** mass at equilibrium, saturated, suspended, units */
+export const DENSITY_EQUILIBRIUM_MEASURED: readonly Worked[] = [
+  [[10.9, 11.8, 5.85, "si"], "1826.4", `${MEASURED_MOIST}: 10.90 × 997 / 5.95`],
+  [[21, 22.9, 11.2], "111.820513", `${MEASURED_MOIST}: 21 × 62.3 / 11.7`],
+  [[5000, 5400, 2480, "si"], "1707.191781", `${MEASURED_MOIST}: 5,000 g × 997 / 2,920 g`],
 ];
 
 /** oven-dry density, units */

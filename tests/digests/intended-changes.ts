@@ -63,4 +63,46 @@ export const INTENDED_CHANGES: readonly IntendedChange[] = [
     tag: "huge number",
     reason: "A number beyond the last day that a spreadsheet counts is no date and no time of day.",
   },
+  {
+    of: ["check", "findings"],
+    tag: "column air",
+    reason:
+      "A wrong result and its cause are one finding, and a slip that the whole column makes is one of the sheet.",
+  },
+  {
+    of: ["check", "findings"],
+    tag: "column bowlVolume",
+    reason: "A bowl noted in metric units is held to the 2.0 L of the metric pair.",
+  },
+  {
+    of: ["check", "findings"],
+    tag: "column discharged",
+    reason: "A time to discharge is held only where somebody has stated one (ASTM C94-21).",
+  },
+  {
+    of: ["check", "findings"],
+    tag: "column concreteTemperature",
+    reason: "The least temperature of the thickest sections is 40 °F or 4 °C (UFGS 03311).",
+  },
+  {
+    of: ["check", "findings"],
+    tag: "column wind",
+    reason: "Evaporation in SI units is by Uno's own form, no conversion of the US one.",
+  },
+  {
+    of: ["check", "findings"],
+    tag: "column slump",
+    reason: "On stiff concrete a volumetric check of the pressure meter may be due, and is a note.",
+  },
+  ...["column low", "column high", "column target", "limits given"].map((tag) => ({
+    of: ["check", "findings"],
+    tag,
+    reason:
+      "On a limit the sentence leads with within, and the check-test rule is named as that of ASTM C94.",
+  })),
+  {
+    of: ["EVAPORATION"],
+    tag: "any",
+    reason: "Evaporation in SI units is by Uno's own form, no conversion of the US one.",
+  },
 ];

@@ -9,6 +9,12 @@ export const FIRST = join(__dirname, "first-version.txt");
 /** The digests that have become others since, one a line: of, number, digest. */
 export const CHANGED = join(__dirname, "changed.txt");
 
+const FIRST_LINES = new Map(
+  readFileSync(FIRST, "utf8")
+    .split("\n")
+    .map((line) => line.split(" ") as [of: string, digests: string]),
+);
+
 /** How long one digest is. */
 const LENGTH = 4;
 
@@ -21,12 +27,13 @@ export function written(answers: readonly Answer[]): string {
 
 /** The first version's digest of an answer. */
 export function firstDigests(): (answer: Answer) => string {
-  const lines = new Map(
-    readFileSync(FIRST, "utf8")
-      .split("\n")
-      .map((line) => line.split(" ") as [of: string, digests: string]),
-  );
-  return ({ of, number }) => (lines.get(of) ?? "").slice(number * LENGTH, (number + 1) * LENGTH);
+  return ({ of, number }) =>
+    (FIRST_LINES.get(of) ?? "").slice(number * LENGTH, (number + 1) * LENGTH);
+}
+
+/** Whether the first version had a worksheet function; later ones have no digests to be held to. */
+export function isOfTheFirstVersion(id: string): boolean {
+  return FIRST_LINES.has(id);
 }
 
 /** The digests that have changed, as they are kept. */

@@ -1,4 +1,5 @@
 import { WORKING_CALLS, type WorkingCall } from "../functions/working-calls";
+import { isOfTheFirstVersion } from "./kept";
 import { Random } from "../simulation/random";
 
 /** The arguments of one call of a worksheet function, and what they contain. */
@@ -54,7 +55,7 @@ export function randomCall([id, , ...base]: WorkingCall, number: number): Random
     if (typeof value === "object") {
       const cells = value.map((plain) => (random.chance(0.6) ? plain : cellFor(plain)));
       // The cylinders of a test stand side by side.
-      return id === "STRENGTH.WITHIN" ? [cells] : cells.map((cell) => [cell]);
+      return id === "STRENGTH.WITHINTEST" ? [cells] : cells.map((cell) => [cell]);
     }
     // One value beside a column is repeated.
     const cells = rows > 1 && random.chance(0.6) ? rows : 1;
@@ -87,6 +88,7 @@ function varied(value: number | string, random: Random): unknown {
 /** Every call whose digest is kept: so many of each function. */
 export function* callsOf(calls: number): Generator<readonly [id: string, RandomCall, WorkingCall]> {
   for (const [at, call] of WORKING_CALLS.entries()) {
+    if (!isOfTheFirstVersion(call[0])) continue;
     for (let i = 0; i < calls; i++) yield [call[0], randomCall(call, at * 1_000_003 + i), call];
   }
 }

@@ -1,5 +1,6 @@
 import {
   densityEquilibrium,
+  densityEquilibriumMeasured,
   densityOvenDry,
   densityOvenDryMeasured,
 } from "../../src/functions/lightweight-density";
@@ -8,6 +9,11 @@ import { checkRefused, checkWorked } from "./one-cell";
 
 checkWorked("DENSITY.OVENDRY", densityOvenDry, worked.DENSITY_OVENDRY);
 checkWorked("DENSITY.OVENDRY.MEASURED", densityOvenDryMeasured, worked.DENSITY_OVENDRY_MEASURED);
+checkWorked(
+  "DENSITY.EQUILIBRIUM.MEASURED",
+  densityEquilibriumMeasured,
+  worked.DENSITY_EQUILIBRIUM_MEASURED,
+);
 checkWorked("DENSITY.EQUILIBRIUM", densityEquilibrium, worked.DENSITY_EQUILIBRIUM);
 
 checkRefused("DENSITY.OVENDRY", densityOvenDry, [

@@ -1,15 +1,15 @@
-import { specAir } from "../../src/functions/specified-air";
+import { airSpecified } from "../../src/functions/specified-air";
 import { PRINTED_TABLES, WORKED_SPECIFICATIONS } from "../check-values/specified-air";
 import { checkRefused, inOneCell } from "./one-cell";
 
-describe.each(PRINTED_TABLES)("FRESH.SPEC.AIR by $name ($source)", ({ name, sizes, rows }) => {
+describe.each(PRINTED_TABLES)("FRESH.AIR.SPECIFIED by $name ($source)", ({ name, sizes, rows }) => {
   test.each(rows)("exposure %s", (exposure, ...air) => {
-    expect(sizes.map((size) => inOneCell(specAir, [size, exposure, null, name]))).toEqual(air);
+    expect(sizes.map((size) => inOneCell(airSpecified, [size, exposure, null, name]))).toEqual(air);
   });
 });
 
-test.each(WORKED_SPECIFICATIONS)("FRESH.SPEC.AIR of %j is %s (%s)", (given, air) => {
-  expect(inOneCell(specAir, given)).toBe(air);
+test.each(WORKED_SPECIFICATIONS)("FRESH.AIR.SPECIFIED of %j is %s (%s)", (given, air) => {
+  expect(inOneCell(airSpecified, given)).toBe(air);
 });
 
 test.each([
@@ -23,10 +23,10 @@ test.each([
   ["19mm", "us"],
   [19, "si"],
 ])("an aggregate of %j in %j is 3/4 in (common practice)", (size, units) => {
-  expect(inOneCell(specAir, [size, "F1", null, null, units])).toBe(5);
+  expect(inOneCell(airSpecified, [size, "F1", null, null, units])).toBe(5);
 });
 
-checkRefused("SPEC.AIR", specAir, [
+checkRefused("AIR.SPECIFIED", airSpecified, [
   [
     ["5/8", "F1"],
     /^#VALUE! Aggregate: the table of ACI 318-19 has no aggregate size of 0.625 in. It has: 3\/8 in \(9.5 mm\), .*3 in \(75 mm\)/,

@@ -1,6 +1,6 @@
 import { mean } from "simple-statistics";
 import { shown } from "./custom-functions-runtime";
-import { strengthAccept, strengthRequired, strengthWithin } from "../../src/functions/strength";
+import { strengthAccept, strengthRequired, strengthWithinTest } from "../../src/functions/strength";
 import { STRENGTH_ACCEPT, STRENGTH_REQUIRED, STRENGTH_WITHIN } from "../check-values/strength";
 import { expectAsPrinted } from "../check-values/worked";
 import { checkRefused, checkWorked } from "./one-cell";
@@ -70,17 +70,17 @@ checkRefused("STRENGTH.REQUIRED", strengthRequired, [
   [[30, 3.5, 30], /^#VALUE! Specified: a strength of 30 psi cannot be. Give "si"/],
 ]);
 
-describe("FRESH.STRENGTH.WITHIN", () => {
+describe("FRESH.STRENGTH.WITHINTEST", () => {
   test.each(STRENGTH_WITHIN)("of %j is %s (%s)", (cylinders, printed) => {
     expectAsPrinted(
-      shown(() => strengthWithin(cylinders)),
+      shown(() => strengthWithinTest(cylinders)),
       printed,
     );
   });
 
   test("is 3.30 % of the mean in the worked pairs (derived from ACI 214R: 141.8 / 4,300)", () => {
     const [pairs] = STRENGTH_WITHIN[0]!;
-    const deviation = shown(() => strengthWithin(pairs)) as number;
+    const deviation = shown(() => strengthWithinTest(pairs)) as number;
     expectAsPrinted((deviation / mean(pairs.flat() as number[])) * 100, "3.30");
   });
 
@@ -98,6 +98,6 @@ describe("FRESH.STRENGTH.WITHIN", () => {
     [[[4100, "x"]], /^#VALUE! Cylinders: “x” is not a number/],
     [[[4100, 0]], /^#VALUE! Cylinders: 0 cannot be/],
   ])("of %j is refused: %s", (cylinders, sentence) => {
-    expect(shown(() => strengthWithin(cylinders))).toMatch(sentence);
+    expect(shown(() => strengthWithinTest(cylinders))).toMatch(sentence);
   });
 });

@@ -2,7 +2,7 @@ import { shown } from "./custom-functions-runtime";
 import {
   air,
   alcoholCorrectionFor,
-  levelSettled,
+  levelStable,
   readingFinal,
   readingNext,
 } from "../../src/functions/volumetric-air";
@@ -150,7 +150,7 @@ test.each([
   expect(shown(() => readingFinal(one(first), one(second), one(third)))).toMatch(sentence);
 });
 
-describe("FRESH.LEVEL.SETTLED", () => {
+describe("FRESH.LEVEL.STABLE", () => {
   const minutes = column(1, 2, 3, 4, 5);
   test.each([
     [column(7, 6, 5.5, 5.5, 5.25), 5, "derived: from minute 3 on within 0.25"],
@@ -160,7 +160,7 @@ describe("FRESH.LEVEL.SETTLED", () => {
       "a level that was not recorded is passed over (our own rule)",
     ],
   ])("%j settles at minute %s (%s)", (levels, minute) => {
-    expect(shown(() => levelSettled(minutes, levels))).toBe(minute);
+    expect(shown(() => levelStable(minutes, levels))).toBe(minute);
   });
   test.each([
     [column(7, 6, 5, 4, 3), /^#N\/A The level has not settled by minute 5/],
@@ -168,12 +168,12 @@ describe("FRESH.LEVEL.SETTLED", () => {
     [column(7, 6), /^#VALUE! Levels: the range is 2 × 1 cells/],
     [column(null, null, null, null, null), ""],
   ])("%j gives %s", (levels, expected) => {
-    const cell = shown(() => levelSettled(minutes, levels));
+    const cell = shown(() => levelStable(minutes, levels));
     if (typeof expected === "string") expect(cell).toBe(expected);
     else expect(cell).toMatch(expected);
   });
   test("minute 6 ends the waiting", () => {
-    expect(shown(() => levelSettled(column(0, 3, 6), column(9, 7, 5)))).toMatch(
+    expect(shown(() => levelStable(column(0, 3, 6), column(9, 7, 5)))).toMatch(
       /^#N\/A The level did not settle/,
     );
   });
@@ -183,6 +183,6 @@ describe("FRESH.LEVEL.SETTLED", () => {
       [7, 6, 6, 6],
       [9, 8, 7, 6],
     ];
-    expect(shown(() => levelSettled([[0, 1, 2, 3]], table))).toEqual(column(2, 3, "#N/A"));
+    expect(shown(() => levelStable([[0, 1, 2, 3]], table))).toEqual(column(2, 3, "#N/A"));
   });
 });

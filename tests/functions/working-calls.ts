@@ -1,6 +1,9 @@
+import * as airBounds from "../../src/functions/air-bounds";
 import * as agreement from "../../src/functions/agreement";
 import * as chart from "../../src/functions/control-chart";
 import * as density from "../../src/functions/density-and-yield";
+import * as densityFromAir from "../../src/functions/density-from-air";
+import * as disposition from "../../src/functions/disposition";
 import * as evaporation from "../../src/functions/evaporation";
 import * as lightweight from "../../src/functions/lightweight-density";
 import * as pressure from "../../src/functions/pressure-air";
@@ -10,6 +13,7 @@ import * as specifiedAir from "../../src/functions/specified-air";
 import * as strength from "../../src/functions/strength";
 import * as volumetric from "../../src/functions/volumetric-air";
 import * as water from "../../src/functions/water-and-apparatus";
+import * as waterCement from "../../src/functions/water-cement";
 
 /** An argument: a value, or the cells of a column. */
 export type Given = number | string | readonly number[];
@@ -45,13 +49,13 @@ export const WORKING_CALLS: readonly WorkingCall[] = [
   ["DENSITY.OVENDRY.MEASURED", lightweight.densityOvenDryMeasured, 10.9, 11.8, 5.85, "si"],
   ["DENSITY.THEORETICAL", density.densityTheoretical, 3900, 25.6, "us"],
   ["EVAPORATION", evaporation.evaporationRate, 87, 80, 50, 12, "us"],
-  ["LEVEL.SETTLED", volumetric.levelSettled, [0, 1, 2, 3], [6, 6, 6, 6]],
+  ["LEVEL.STABLE", volumetric.levelStable, [0, 1, 2, 3], [6, 6, 6, 6]],
   ["READING.FINAL", volumetric.readingFinal, 6, 6, 6],
   ["READING.NEXT", volumetric.readingNext, 6, 6, 6],
   ["RELATIVE.YIELD", density.relativeYieldFor, 27.2, 27],
   ["ROUND.STEP", rounding.roundStep, 6.1, 0.25],
   ["SPEC.ACCEPT", specification.acceptByCheckTest, 8, 4.5, 7.5, 7],
-  ["SPEC.AIR", specifiedAir.specAir, "3/4", "F2", 4000, "ACI 318-19", "us"],
+  ["AIR.SPECIFIED", specifiedAir.airSpecified, "3/4", "F2", 4000, "ACI 318-19", "us"],
   ["SPEC.CHANCE", specification.chanceWithinSpecification, 7.25, 4.5, 7.5, 0.28, "C231"],
   ["SPEC.COMPARE", specification.compareWithSpecification, 7.25, 4.5, 7.5, 1],
   ["SPEC.GUARD", specification.guardedSpecification, 4.5, 7.5, 0.05, 0.28, "C231"],
@@ -59,6 +63,13 @@ export const WORKING_CALLS: readonly WorkingCall[] = [
   ["SPEC.MARGIN", specification.marginToSpecification, 7.25, 4.5, 7.5],
   ["STRENGTH.ACCEPT", strength.strengthAccept, [4500, 4200, 4100], 4000, "us"],
   ["STRENGTH.REQUIRED", strength.strengthRequired, 4000, 420, 30, "us"],
-  ["STRENGTH.WITHIN", strength.strengthWithin, [4500, 4200]],
+  ["STRENGTH.WITHINTEST", strength.strengthWithinTest, [4500, 4200]],
   ["WATER.DENSITY", water.waterDensityAt, 70, "us"],
+  ["AIR.BOUNDS", airBounds.airBoundsOf, 6, 1, 16, "oz", 4.5, 7.5, "yes"],
+  ["AIR.EXPECTED", densityFromAir.airExpected, 145, 6, 142],
+  ["DENSITY.EXPECTED", densityFromAir.densityExpected, 145, 6, 8],
+  ["DENSITY.EQUILIBRIUM.MEASURED", lightweight.densityEquilibriumMeasured, 10.9, 11.8, 5.85, "si"],
+  ["DISPOSITION", disposition.dispositionOfLoad, 8, 4.5, 7.5, "check test", 7, 20, 40, 2],
+  ["SPEC.SINGLE", disposition.limitsForSingleResult, "air", 4.5, 8.5, "yes"],
+  ["WATER.CEMENT", waterCement.waterCement, 250, 30, 25, 611, 0.5],
 ];

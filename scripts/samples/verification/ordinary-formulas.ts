@@ -46,6 +46,8 @@ export const ORDINARY = {
   ovenDry: "({a}+{b}+1.2*{c})/{d}",
   measuredOvenDry: "{a}*62.3/({b}-{c})",
   measuredOvenDryMetric: "{a}*997/({b}-{c})",
+  densityByAir: "{a}*(100-{c})/(100-{b})",
+  airByDensity: "100-{c}/{a}*(100-{b})",
   equilibrium: "{a}+3",
   equilibriumMetric: "{a}+50",
 

@@ -122,7 +122,7 @@ function strength(): SampleSheet {
 
 function cylinders(): SampleSheet {
   const last = HEADER_ROWS + CYLINDERS.length;
-  const ours = callForOne("STRENGTH.WITHIN", {
+  const ours = callForOne("STRENGTH.WITHINTEST", {
     text: `A${HEADER_ROWS + 1}:C${last}`,
     cells: CYLINDERS,
   });
@@ -140,7 +140,7 @@ function cylinders(): SampleSheet {
         "Cylinder 2",
         "Cylinder 3",
         "Range",
-        "FRESH.STRENGTH.WITHIN",
+        "FRESH.STRENGTH.WITHINTEST",
         "By an ordinary formula",
         "Verdict",
         "The formula",

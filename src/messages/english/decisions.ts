@@ -5,13 +5,13 @@ export const decisionMessages = {
   "disposition-rule-unknown": ({ value, names }: Words<"value" | "names">) =>
     `“${value}” is not a rule that is held here. Give one of: ${names}.`,
   "far-below-zero": ({ value }: Words<"value">) =>
-    `A result cannot lie ${value} outside. Give how far outside its limits is far outside, without a sign.`,
+    `a result cannot lie ${value} outside. Give how far outside its limits is far outside, without a sign.`,
   "left-below-zero": ({ value }: Words<"value">) =>
     `${value} cannot be left. Give what is left of the time or the revolutions that the ticket allows, 0 for nothing.`,
   "reading-not-decided":
     "The reading is blank, and nothing bounds the air content without one. Give the final meter reading, or the first.",
   "air-takes-all": ({ air }: Words<"air">) =>
-    `An air content of ${air} % leaves no concrete. Give a percentage from 0 to below 100.`,
+    `an air content of ${air} % leaves no concrete. Give a percentage from 0 to below 100.`,
   "density-not-by-air": ({ density, reference }: Words<"density" | "reference">) =>
     `Air alone cannot turn a density of ${reference} into ${density}. Give both in one unit, and look at both.`,
   "nobody-to-compare":
@@ -20,9 +20,12 @@ export const decisionMessages = {
     `“${value}” is not a rule of testing that is held here. Give one of: ${names}.`,
   "volumes-needed": ({ rule }: Words<"rule">) =>
     `The rule “${rule}” counts by volume, and a volume is missing. Give the volume of each load.`,
-  "register-blank": "The register is blank. Give its ids and the dates of their last checks.",
+  "register-columns": ({ columns }: Words<"columns">) =>
+    `the register has ${columns} ${columns === 1 ? "column" : "columns"}. Give id and day of the check beside each other, and the months until the next as a third if they differ.`,
+  "register-row": ({ row }: Words<"row">) => `register, row ${row}`,
+  "register-blank": "the register is blank. Give its ids and the dates of their last checks.",
   "interval-not-whole": ({ value }: Words<"value">) =>
-    `An interval of ${value} months cannot be. Give whole months, 1 or more.`,
+    `an interval of ${value} months cannot be. Give whole months, 1 or more.`,
   "register-current": "current",
   "register-due": ({ days }: Words<"days">) =>
     days === 0 ? "due today" : `due in ${days} ${days === 1 ? "day" : "days"}`,
@@ -31,6 +34,8 @@ export const decisionMessages = {
   "register-unknown": "unknown",
   "en206-quantity-unknown": ({ value }: Words<"value">) =>
     `“${value}” is not a quantity that EN 206 has a single result for here. Give "air", "lightweight density" or "w/c".`,
+  "by-not-in-sheet": ({ value }: Words<"value">) =>
+    `“${value}” is no column of the table. Give "mix", "day", "meter", "load" or "method", or the header of a column as it stands.`,
   "exposure-without-limit": ({ value, classes }: Words<"value" | "classes">) =>
     `“${value}” has no limit of w/cm in the table of ACI 318-19. It has: ${classes}; or give the limit as a number.`,
   "water-cement-cannot-be": ({ ratio }: Words<"ratio">) =>

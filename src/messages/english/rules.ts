@@ -9,7 +9,7 @@ export const ruleMessages = {
   "readings-disagree": ({ third, second }: Words<"third" | "second">) =>
     `The third reading, ${third} %, differs from the second, ${second} %, by more than 0.25 %. The test is void: repeat it with more alcohol.`,
   "packed-concrete-left":
-    "concrete was left packed in the bowl. The test is void: repeat it and invert until all of it is free.",
+    "undisturbed, packed concrete was left in the bowl. The test is void: repeat it and invert until all of it is free.",
   "reading-missing": "there is no meter reading. Enter it, or clear the row if no test was made.",
   "second-reading-missing":
     "the second reading is missing. Enter the reading that was taken after rolling again.",

@@ -12,7 +12,7 @@ export const cases: RuleCases = {
         [
           1,
           "Undisturbed concrete",
-          "Concrete was left packed in the bowl. The test is void: repeat it and invert until all of it is free.",
+          "Undisturbed, packed concrete was left in the bowl. The test is void: repeat it and invert until all of it is free.",
         ],
       ],
       "common practice",

@@ -1,7 +1,10 @@
 import fc from "fast-check";
 import { calculatedOvenDryDensity } from "../../../src/methods/lightweight-density/calculated-oven-dry";
 import { equilibriumDensity } from "../../../src/methods/lightweight-density/equilibrium";
-import { measuredOvenDryDensity } from "../../../src/methods/lightweight-density/measured-oven-dry";
+import {
+  measuredEquilibriumDensity,
+  measuredOvenDryDensity,
+} from "../../../src/methods/lightweight-density/measured-on-specimen";
 import { resultOf } from "../../check-values/result-of";
 
 test("a batch twice as large has the same oven-dry density", () => {
@@ -23,8 +26,10 @@ test("a batch twice as large has the same oven-dry density", () => {
   );
 });
 
-test("a specimen as dense as water displaces its own mass (ASTM C567, equations 1 and 2)", () => {
+test("a specimen as dense as water displaces its own mass (ASTM C567-11, equations 1 and 2)", () => {
   const masses = { dried: 5, saturated: 8, suspended: 3 };
+  expect(measuredEquilibriumDensity(masses, "si")).toBe(997);
+  expect(measuredEquilibriumDensity(masses, "us")).toBe(62.3);
   expect(measuredOvenDryDensity(masses, "si")).toBe(997);
   expect(measuredOvenDryDensity(masses, "us")).toBe(62.3);
 });

@@ -16,13 +16,33 @@ export interface SpecimenMasses {
 }
 
 /**
- * Oven-dry density of structural lightweight concrete, measured on a specimen.
+ * Oven-dry density of structural lightweight concrete, measured on a specimen dried at 110 ± 5 °C.
  *
  * @returns lb/ft³ or kg/m³. The issue `not-above-zero`, `suspended-not-lighter`, `dried-over-saturated`, or
  *   one of `implausible`.
- * @see ASTM C567, equations 1 and 2.
+ * @see ASTM C567, measured oven-dry density (its equations, of the shape of 1 and 2, from memory).
  */
-export function measuredOvenDryDensity(
+export function measuredOvenDryDensity(masses: SpecimenMasses, system: UnitSystem): number | Issue {
+  return densityInWater(masses, system);
+}
+
+/**
+ * Equilibrium density of structural lightweight concrete, measured on a specimen that was dried at
+ * 50 ± 5 % humidity until its mass changed by no more than 0.5 % in 28 days. It is what
+ * `equilibriumDensity` estimates, so nothing is added to it.
+ *
+ * @param masses Dried is the mass at equilibrium, saturated and suspended after 24 h in water.
+ * @returns As `measuredOvenDryDensity`.
+ * @see ASTM C567-11, equations 1 and 2.
+ */
+export function measuredEquilibriumDensity(
+  masses: SpecimenMasses,
+  system: UnitSystem,
+): number | Issue {
+  return densityInWater(masses, system);
+}
+
+function densityInWater(
   { dried, saturated, suspended }: SpecimenMasses,
   system: UnitSystem,
 ): number | Issue {

@@ -1,0 +1,52 @@
+import { biasOf, type Bias, type TestBy } from "../acceptance/bias/bias";
+import { isBlank } from "../measure/cell-value";
+import { at, isIssue, type Issue } from "../measure/issue";
+import { numberFromCell } from "../measure/number-from-cell";
+import { textFromCell, yesOrNoFromCell } from "../measure/words-from-cell";
+import { setting, type Argument } from "./runner/argument";
+import { orThrow } from "./runner/cell-error";
+import { CellTable } from "./runner/cell-table";
+import { columnsTogether, type Place } from "./runner/columns-together";
+import { single } from "./runner/setting";
+
+const HEADER = ["who", "tests", "difference", "standard error", "t", "p"];
+
+const splitSamples: Argument<boolean | undefined> = setting({
+  name: "paired",
+  optional: true,
+  setting: true,
+  read: yesOrNoFromCell,
+});
+
+/**
+ * Compares each technician, meter or plant with the others on the same mixes: tests, mean difference, its standard error, Student's t and the chance p of so large a difference where there is none. Tests of different mixes are never compared with each other. With several names some p is small by chance: of twenty, one is below 0.05 though nobody differs.
+ * @customfunction BIAS BIAS
+ * @param air Air contents in % (or other results), one column.
+ * @param who Who or what made each, over the same rows.
+ * @param [mix] Mix of each; all are one mix where it is left out. With paired tests the sample that was split.
+ * @param [paired] TRUE for split samples: the differences within each sample count (paired t test). Else Welch's t test within the mixes.
+ * @returns A header row and a line for each name: who, tests, difference, standard error, t, p; blank where there are too few tests.
+ * @example =FRESH.BIAS({6;6.5;7;5;5.5;6}, {"A";"A";"A";"B";"B";"B"}) gives "who", "tests", "difference", "standard error", "t", "p"; "A", 3, 1, 0.408, 2.449, 0.0705; "B", 3, -1, 0.408, -2.449, 0.0705 [both variances 0.25; √(0.25/3 + 0.25/3) = 0.408; p for 4 degrees of freedom from a reference library]
+ */
+export function bias(air: any[][], who: any[][], mix?: any[][], paired?: any[][]): any[][] {
+  const places = orThrow(columnsTogether({ air, who, mix }));
+  const split = orThrow(single(splitSamples).read(new CellTable(paired)));
+  const tests = places.flatMap((place) => orThrow(testAt(place)) ?? []);
+  return [HEADER, ...orThrow(biasOf(tests, split)).map(lineOf)];
+}
+
+/** The test of a place; none where the result or the name is blank. */
+function testAt({ cells: [air, who, mix], where }: Place): TestBy | undefined | Issue {
+  if (isBlank(air) || isBlank(who)) return undefined;
+  const value = at(where(0), numberFromCell(air!));
+  if (isIssue(value)) return value;
+  const name = at(where(1), textFromCell(who!));
+  if (isIssue(name)) return name;
+  const of = at(where(2), textFromCell(mix ?? null));
+  if (isIssue(of)) return of;
+  return { value: value!, who: name!, mix: of ?? "" };
+}
+
+function lineOf({ who, tests, difference, standardError, t, p }: Bias): (string | number)[] {
+  return [who, tests, difference ?? "", standardError ?? "", t ?? "", p ?? ""];
+}

@@ -1,0 +1,86 @@
+import { testingRuleNamed, TESTING_RULES } from "../acceptance/tests-due/rules";
+import { testsDue, type Placed } from "../acceptance/tests-due/tests-due";
+import { isBlank, type CellValue } from "../measure/cell-value";
+import { dateFromCell, minuteOfDayFromCell } from "../measure/date-and-time";
+import { at, isIssue, type Issue } from "../measure/issue";
+import { numberFromCell } from "../measure/number-from-cell";
+import { textFromCell } from "../measure/words-from-cell";
+import { setting, text } from "./runner/argument";
+import { orThrow } from "./runner/cell-error";
+import { CellTable } from "./runner/cell-table";
+import { columnsTogether, type Place } from "./runner/columns-together";
+import { single } from "./runner/setting";
+import { units as unitsArgument } from "./runner/units-argument";
+
+const HEADER = ["day", "mix", "volume", "required", "made", "missing"];
+
+/**
+ * Tests required, made and missing, a line for each day and mix, by a named rule. "ACI 318-08" (an article on it): once a day, for each 150 yd³ (110 m³) and for each 5,000 ft² (460 m²) of slabs or walls. "100 yd3" (common practice): for each 100 yd³ (75 m³). "UFGS 03301A": two of each mix in each 8 hours. What has begun counts as whole; the specification says which rule holds.
+ * @customfunction TESTS.DUE TESTS.DUE
+ * @param dates Day of each load, one column; with its time of day where the rule counts hours.
+ * @param mixes Mix of each load, over the same rows.
+ * @param volumes Volume of each load in yd³, or m³ in SI.
+ * @param [rule] "ACI 318-08" unless given; "100 yd3"; "UFGS 03301A".
+ * @param [tested] What shows that a load was tested, such as its air content: a cell that is not blank is a test. Left out: each row is a test.
+ * @param [areas] Area of slabs or walls that each load filled, in ft², or m² in SI.
+ * @param [units] "us" or "si"; "us" unless given.
+ * @returns A header row and lines: day (as a date number), mix, volume, required, made, missing.
+ * @example =FRESH.TESTS.DUE({46000;46000}, "LW4", {90;70}, "ACI 318-08", {6;""}) gives "day", "mix", "volume", "required", "made", "missing"; 46000, "LW4", 160, 2, 1, 1 [160 yd³ begin a second 150; one of the two loads was tested]
+ */
+export function testsDueFor(
+  dates: any[][],
+  mixes: any[][],
+  volumes: any[][],
+  rule?: any[][],
+  tested?: any[][],
+  areas?: any[][],
+  units?: any[][],
+): any[][] {
+  const places = orThrow(columnsTogether({ dates, mixes, volumes, tested, areas }));
+  const named = orThrow(single(setting(text("rule"))).read(new CellTable(rule)));
+  const held =
+    named === undefined ? TESTING_RULES[0]! : orThrow(at("rule", testingRuleNamed(named)));
+  const system = orThrow(single(unitsArgument).read(new CellTable(units)));
+  const eachIsATest = tested === undefined || tested === null;
+  const placed = places.flatMap((place) => orThrow(placedAt(place, eachIsATest)) ?? []);
+  const due = orThrow(testsDue(placed, held, system));
+  return [
+    HEADER,
+    ...due.map(({ day, mix, volume, required, made, missing }) => [
+      day,
+      mix,
+      volume,
+      required,
+      made,
+      missing,
+    ]),
+  ];
+}
+
+/** The load of a place; none where its day is blank. */
+function placedAt({ cells, where }: Place, eachIsATest: boolean): Placed | undefined | Issue {
+  const [date, mix, volume, tested, area] = cells as [
+    CellValue,
+    CellValue,
+    CellValue,
+    CellValue,
+    CellValue,
+  ];
+  const day = at(where(0), dateFromCell(date));
+  if (day === undefined || isIssue(day)) return day;
+  const named = at(where(1), textFromCell(mix));
+  if (isIssue(named)) return named;
+  const placed = at(where(2), numberFromCell(volume));
+  if (isIssue(placed)) return placed;
+  const filled = at(where(4), numberFromCell(area));
+  if (isIssue(filled)) return filled;
+  const minute = typeof date === "number" && date % 1 > 0 ? minuteOfDayFromCell(date) : undefined;
+  return {
+    day,
+    minute: isIssue(minute) ? undefined : minute,
+    mix: named ?? "",
+    volume: placed,
+    area: filled,
+    tests: eachIsATest || !isBlank(tested) ? 1 : 0,
+  };
+}
