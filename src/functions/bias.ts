@@ -27,6 +27,7 @@ const splitSamples: Argument<boolean | undefined> = setting({
  * @param [paired] TRUE for split samples: the differences within each sample count (paired t test). Else Welch's t test within the mixes.
  * @returns A header row and a line for each name: who, tests, difference, standard error, t, p; blank where there are too few tests.
  * @example =FRESH.BIAS({6;6.5;7;5;5.5;6}, {"A";"A";"A";"B";"B";"B"}) gives "who", "tests", "difference", "standard error", "t", "p"; "A", 3, 1, 0.408, 2.449, 0.0705; "B", 3, -1, 0.408, -2.449, 0.0705 [both variances 0.25; √(0.25/3 + 0.25/3) = 0.408; p for 4 degrees of freedom from a reference library]
+ * @example =FRESH.BIAS({6.25;6;5.5;5;7.25;6.5}, {"A";"B";"A";"B";"A";"B"}, {"S1";"S1";"S2";"S2";"S3";"S3"}, TRUE) gives "who", "tests", "difference", "standard error", "t", "p"; "A", 3, 0.5, 0.1443, 3.4641, 0.0742; "B", 3, -0.5, 0.1443, -3.4641, 0.0742 [differences 0.25, 0.5, 0.75; deviation 0.25 / √3; p for 2 degrees of freedom from a reference library]
  */
 export function bias(air: any[][], who: any[][], mix?: any[][], paired?: any[][]): any[][] {
   const places = orThrow(columnsTogether({ air, who, mix }));

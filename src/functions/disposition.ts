@@ -34,7 +34,7 @@ const rule: Argument<"check test" | "preliminary sample" | "averaged"> = {
  * @returns What to do, as a text.
  * @example =FRESH.DISPOSITION(7.75, 4.5, 7.5) gives "check test" [7.75 lies above 7.5; C94-98, 16.6]
  * @example =FRESH.DISPOSITION(3, 5, 7, "preliminary sample", , 20, 40) gives "adjust and retest" [a trade article's example, with 30 of the 40 revolutions left]
- * @example =FRESH.DISPOSITION(8, 4.5, 7.5, "averaged", 6.5) gives "accept" [(8 + 6.5) / 2 = 7.25; UFGS 03300A, older text]
+ * @example =FRESH.DISPOSITION(8, 4.5, 7.5, "averaged", 6.5, 20, 40, 2) gives "accept" [(8 + 6.5) / 2 = 7.25; UFGS 03300A, older text; 0.5 over is not more than 2]
  */
 export function dispositionOfLoad(
   first: any[][],

@@ -27,7 +27,7 @@ const day: Argument<number> = {
  * @param [interval] Months between two checks, where the register does not say it: 12 unless given.
  * @returns How it stood, as a text.
  * @example =FRESH.REGISTER.STATE("M-1", 46100, {"M-1",46000}) gives "current" [checked on 9 December 2025, a year]
- * @example =FRESH.REGISTER.STATE("M-1", 46340, {"M-1",46000}) gives "due in 25 days" [a year after day 46000 is day 46365]
+ * @example =FRESH.REGISTER.STATE("M-1", 46340, {"M-1",46000}, 12) gives "due in 25 days" [a year after day 46000 is day 46365]
  * @example =FRESH.REGISTER.STATE("B-7", 45800, {"B-7",45700,3}) gives "overdue by 11 days" [three months after 12 February 2025 is day 45789]
  */
 export function registerStateOf(

@@ -26,6 +26,7 @@ const HEADER = ["day", "mix", "volume", "required", "made", "missing"];
  * @param [units] "us" or "si"; "us" unless given.
  * @returns A header row and lines: day (as a date number), mix, volume, required, made, missing.
  * @example =FRESH.TESTS.DUE({46000;46000}, "LW4", {90;70}, "ACI 318-08", {6;""}) gives "day", "mix", "volume", "required", "made", "missing"; 46000, "LW4", 160, 2, 1, 1 [160 yd³ begin a second 150; one of the two loads was tested]
+ * @example =FRESH.TESTS.DUE({46000;46000}, {"NW5";"NW5"}, {20;25}, "ACI 318-08", {6;5.5}, {400;600}, "si") gives "day", "mix", "volume", "required", "made", "missing"; 46000, "NW5", 45, 3, 2, 1 [1,000 m² begin a third 460]
  */
 export function testsDueFor(
   dates: any[][],
