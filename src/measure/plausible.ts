@@ -82,7 +82,8 @@ export function canBe(value: number, quantity: Quantity, system: UnitSystem): bo
 
 /**
  * What is wrong with a value that cannot be in its system of units: the issue `value-in-other-system`
- * when it can only be in the other system, else `value-cannot-be`.
+ * when it can only be in the other system, else `value-cannot-be`; `result-beyond-a-cell` for a result
+ * that is no number.
  *
  * @param value In the unit that the system has for the quantity.
  */
@@ -92,6 +93,7 @@ export function implausible(
   system: UnitSystem,
 ): Issue | undefined {
   if (canBe(value, quantity, system)) return undefined;
+  if (!Number.isFinite(value)) return issue("result-beyond-a-cell");
   const other = otherSystem(system);
   const [low, high] = quantity.limits[system];
   return issue(canBe(value, quantity, other) ? "value-in-other-system" : "value-cannot-be", {

@@ -46,10 +46,9 @@ export function randomCall([id, , ...base]: WorkingCall, number: number): Random
   const oddShare = random.one([0, 0.1, 0.3]);
   const rows = random.chance(0.3) ? random.whole(2, 4) : 1;
   const cellFor = (value: number | string) => {
-    if (!random.chance(oddShare)) return varied(value, random);
-    const [odd, tag] = random.one(ODD);
+    const [cell, tag] = randomCell(value, random, oddShare);
     if (tag) tags.add(tag);
-    return odd;
+    return cell;
   };
   const given = base.map((value) => {
     if (typeof value === "object") {
@@ -70,6 +69,15 @@ export function randomCall([id, , ...base]: WorkingCall, number: number): Random
   const whole = random.chance(0.2) ? given.slice(0, random.whole(1, given.length)) : given;
   if (whole.length < given.length) tags.add("argument left out");
   return { given: whole, tags };
+}
+
+/** A cell for an argument: one that works or is near it, or an odd one with its tag. */
+export function randomCell(
+  value: number | string,
+  random: Random,
+  oddShare: number,
+): readonly [cell: unknown, tag?: string] {
+  return random.chance(oddShare) ? random.one(ODD) : [varied(value, random)];
 }
 
 function varied(value: number | string, random: Random): unknown {

@@ -44,6 +44,6 @@ checkRefused("AIR.SPECIFIED", airSpecified, [
   [[null, "F1"], /^#VALUE! Aggregate: nothing is given/],
   [
     ["coarse", "F1"],
-    /^#VALUE! Aggregate: coarse cannot be an aggregate size. Write it with its unit/,
+    /^#VALUE! Aggregate: “coarse” cannot be an aggregate size. Write it with its unit/,
   ],
 ]);

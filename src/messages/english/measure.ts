@@ -37,6 +37,6 @@ export const measureMessages = {
   "date-is-unclear": ({ value }: Words<"value">) =>
     `“${value}” can be read in two ways, day or month first. Type it as a date, or as 2026-05-31.`,
   "aggregate-size-cannot-be": ({ value }: Words<"value">) =>
-    `${value} cannot be an aggregate size. Write it with its unit, such as 3/4 in or 19 mm.`,
+    `“${value}” cannot be an aggregate size. Write it with its unit, such as 3/4 in or 19 mm.`,
   "not-a-time": ({ value }: Words<"value">) => `“${value}” is not a time of day. Type it as 14:05.`,
 } as const;

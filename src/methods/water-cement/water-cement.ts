@@ -30,6 +30,7 @@ export function waterCementRatio(mix: WaterAndCement): number | Issue {
     notAboveZero(cementitious, "cementitious");
   if (wrong) return wrong;
   const ratio = (batchWater + freeMoisture + addedWater) / cementitious;
+  if (!Number.isFinite(ratio)) return issue("result-beyond-a-cell");
   if (ratio >= CAN_BE[0] && ratio <= CAN_BE[1]) return ratio;
   return issue("water-cement-cannot-be", { ratio: Number(ratio.toPrecision(3)) });
 }

@@ -31,7 +31,7 @@ export const cases: RuleCases = {
         [
           1,
           "Aggregate size (in)",
-          "19 cannot be an aggregate size. Write it with its unit, such as 3/4 in or 19 mm.",
+          "“19” cannot be an aggregate size. Write it with its unit, such as 3/4 in or 19 mm.",
         ],
       ],
       "19 in cannot be",
