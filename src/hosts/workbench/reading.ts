@@ -12,14 +12,26 @@ import { openWorkbook, sheetWithId, type Sheet } from "./workbook";
 
 /** So many cells are read within a few seconds. */
 const MOST_CELLS = 2_000_000;
+/** Rows between two looks at the clock, and how long the page may stand still meanwhile. */
+const ROWS_IN_A_STEP = 500;
+const SLICE_MS = 25;
+
+/** Told the rows read so far; what it throws ends the reading. */
+type Progress = (rows: number) => void;
 
 /**
  * Reads what is selected, or the table around the selected cell: a named one, else the filled cells.
  *
  * @param around The cell whose table is meant, instead of the selected one.
  */
-export function readScope(api: FUniver, scope: ReadScope, around?: CellPlace): ReadArea {
-  if (scope === "table" && around) return readTable(api, sheetWithId(api, around.sheetId), around);
+export async function readScope(
+  api: FUniver,
+  scope: ReadScope,
+  progress: Progress,
+  around?: CellPlace,
+): Promise<ReadArea> {
+  if (scope === "table" && around)
+    return readTable(api, sheetWithId(api, around.sheetId), around, progress);
   const sheet = openWorkbook(api).getActiveSheet();
   const selected = sheet.getSelection()?.getActiveRangeList() ?? [];
   if (selected.length === 0) throw new Problem("selection-empty");
@@ -27,7 +39,7 @@ export function readScope(api: FUniver, scope: ReadScope, around?: CellPlace): R
   if (scope === "table") {
     const cell = sheet.getActiveCell();
     if (!cell) throw new Problem("selection-empty");
-    return readTable(api, sheet, { row: cell.getRow(), column: cell.getColumn() });
+    return readTable(api, sheet, { row: cell.getRow(), column: cell.getColumn() }, progress);
   }
   const cells = new SheetCells(sheet);
   const used = cells.used();
@@ -40,7 +52,7 @@ export function readScope(api: FUniver, scope: ReadScope, around?: CellPlace): R
     right: Math.min(Number.isNaN(endColumn) ? Infinity : endColumn, used.right),
   };
   if (block.top > block.bottom || block.left > block.right) throw new Problem("selection-empty");
-  const read = filled(readBlock(sheet, cells, block));
+  const read = filled(await readBlock(sheet, cells, block, progress));
   return { ...read, cut: sidesCut(read.area, blocksAround(cells, block)) };
 }
 
@@ -55,7 +67,8 @@ export function readSheetTops(api: FUniver, rows: number): readonly ReadArea[] {
     .map((sheet) => {
       const cells = new SheetCells(sheet);
       const { bottom, right } = cells.used();
-      return areaOf(sheet, cells, { top: 0, left: 0, bottom: Math.min(bottom, rows - 1), right });
+      const area = areaOf(sheet, { top: 0, left: 0, bottom: Math.min(bottom, rows - 1), right });
+      return { area, address: areaAddress(area), values: valuesOf(sheet, area, cells) };
     });
 }
 
@@ -68,7 +81,11 @@ function filled(read: ReadArea): ReadArea {
  * Reads again what was read before, as far as it goes now; rows and columns that are gone by now are left
  * out.
  */
-export function readAgain(api: FUniver, before: ReadArea): ReadArea {
+export async function readAgain(
+  api: FUniver,
+  before: ReadArea,
+  progress: Progress,
+): Promise<ReadArea> {
   const { row, column, rows, columns } = before.area;
   const sheet = sheetWithId(api, before.area.sheetId);
   const cells = new SheetCells(sheet);
@@ -82,7 +99,8 @@ export function readAgain(api: FUniver, before: ReadArea): ReadArea {
   const named = namedTableAround(api, sheet, row, column);
   const around = named && !before.cut ? [blockOf(named)] : blocksAround(cells, block);
   const area = grown({ ...before.area, ...blockOf(block) }, around, before.cut ?? []);
-  return { ...trimmed(readBlock(sheet, cells, rectangleOf(area))), cut: before.cut };
+  const read = await readBlock(sheet, cells, rectangleOf(area), progress);
+  return { ...trimmed(read), cut: before.cut };
 }
 
 /** What stands in an area of a sheet. */
@@ -107,21 +125,33 @@ function rectangleOf({ row, column, rows, columns }: Block): Rectangle {
   return { top: row, left: column, bottom: row + rows - 1, right: column + columns - 1 };
 }
 
-function readBlock(sheet: Sheet, cells: SheetCells, block: Rectangle): ReadArea {
+async function readBlock(
+  sheet: Sheet,
+  cells: SheetCells,
+  block: Rectangle,
+  progress: Progress,
+): Promise<ReadArea> {
   const { rows, columns } = blockOf(block);
   if (rows < 1 || columns < 1) throw new Problem("sheet-gone");
   if (rows * columns > MOST_CELLS)
     throw new Problem("selection-too-large", { rows, columns, limit: MOST_CELLS });
-  return { ...areaOf(sheet, cells, block), below: filledBelow(cells, block) };
+  const area = areaOf(sheet, block);
+  const values: CellValue[][] = [];
+  let since = performance.now();
+  for (let row = 0; row < rows; row += ROWS_IN_A_STEP) {
+    const part = { ...area, row: area.row + row, rows: Math.min(ROWS_IN_A_STEP, rows - row) };
+    values.push(...valuesOf(sheet, part, cells));
+    if (performance.now() - since < SLICE_MS) continue;
+    progress(values.length);
+    // The page breathes.
+    await new Promise((resolve) => setTimeout(resolve));
+    since = performance.now();
+  }
+  return { area, address: areaAddress(area), values, below: filledBelow(cells, block) };
 }
 
-function areaOf(sheet: Sheet, cells: SheetCells, block: Rectangle): ReadArea {
-  const area: CellArea = {
-    sheetId: sheet.getSheetId(),
-    sheetName: sheet.getSheetName(),
-    ...blockOf(block),
-  };
-  return { area, address: areaAddress(area), values: valuesOf(sheet, area, cells) };
+function areaOf(sheet: Sheet, block: Rectangle): CellArea {
+  return { sheetId: sheet.getSheetId(), sheetName: sheet.getSheetName(), ...blockOf(block) };
 }
 
 /** The rows below a block that hold something in its columns. */
@@ -137,16 +167,17 @@ function filledBelow(cells: SheetCells, { left, bottom, right }: Rectangle): Rea
   return first > last ? undefined : { row: first, rows: last - first + 1 };
 }
 
-function readTable(
+async function readTable(
   api: FUniver,
   sheet: Sheet,
   { row, column }: Pick<CellPlace, "row" | "column">,
-): ReadArea {
+  progress: Progress,
+): Promise<ReadArea> {
   const cells = new SheetCells(sheet);
   const cell = { top: row, left: column, bottom: row, right: column };
   const block =
     namedTableAround(api, sheet, row, column) ??
     filledBlock(cell, cells.isFilled.bind(cells), cells.used());
   if (!block) throw new Problem("selection-empty");
-  return filled(readBlock(sheet, cells, block));
+  return filled(await readBlock(sheet, cells, block, progress));
 }

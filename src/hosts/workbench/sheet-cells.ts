@@ -29,16 +29,20 @@ export class SheetCells {
 
   /** The smallest rectangle from the first cell on that holds everything; none on an empty sheet. */
   used(): Rectangle {
-    let bottom = -1;
-    let right = -1;
-    const reach = (row: number, column: number) => {
-      if (!this.isFilled(row, column)) return;
-      bottom = Math.max(bottom, row);
-      right = Math.max(right, column);
-    };
-    this.own.forValue(reach);
+    // Cells that only have a format are there as well, so the edges are drawn in to what is filled.
+    let { endRow: bottom, endColumn: right } = this.own.getDataRange();
     for (const [row, cells] of Object.entries(this.spilled))
-      for (const column of Object.keys(cells)) reach(Number(row), Number(column));
+      for (const column of Object.keys(cells)) {
+        bottom = Math.max(bottom, Number(row));
+        right = Math.max(right, Number(column));
+      }
+    const any = (last: number, filled: (at: number) => boolean) => {
+      for (let at = 0; at <= last; at += 1) if (filled(at)) return true;
+      return false;
+    };
+    while (bottom >= 0 && !any(right, (column) => this.isFilled(bottom, column))) bottom -= 1;
+    if (bottom < 0) return { top: 0, left: 0, bottom: -1, right: -1 };
+    while (right >= 0 && !any(bottom, (row) => this.isFilled(row, right))) right -= 1;
     return { top: 0, left: 0, bottom, right };
   }
 }

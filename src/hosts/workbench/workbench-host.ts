@@ -28,13 +28,10 @@ export function workbenchHost(api: FUniver): WorkbenchHost {
   return {
     decimalMark: () => answer(() => "."),
     read: (scope, progress, around) =>
-      answer(() => {
-        const read = readScope(api, scope, around);
-        progress?.(1);
-        return read;
-      }),
+      untilCalledOff(progress, (tell) => readScope(api, scope, tell, around)),
     sheetTops: (rows) => answer(() => readSheetTops(api, rows)),
-    readAgain: (before) => answer(() => readAgain(api, before)),
+    readAgain: (before, progress) =>
+      untilCalledOff(progress, (tell) => readAgain(api, before, tell)),
     select: ({ sheetId, row, column }, along) =>
       answer(() => {
         const sheet = sheetWithId(api, sheetId);
@@ -55,10 +52,31 @@ export function workbenchHost(api: FUniver): WorkbenchHost {
 }
 
 /** Everything that goes wrong reaches the pane as a sentence of ours. */
-async function answer<T>(act: () => T): Promise<T> {
+async function answer<T>(act: () => T | Promise<T>): Promise<T> {
   try {
-    return act();
+    return await act();
   } catch (error) {
     throw error instanceof Problem ? error : new Problem("spreadsheet-failed");
+  }
+}
+
+/** The same for what tells of its progress; what is thrown there calls it off and is passed on. */
+async function untilCalledOff<T>(
+  progress: ((rows: number) => void) | undefined,
+  act: (tell: (rows: number) => void) => Promise<T>,
+): Promise<T> {
+  let calledOff: { readonly by: unknown } | undefined;
+  const tell = (rows: number) => {
+    try {
+      progress?.(rows);
+    } catch (thrown) {
+      calledOff = { by: thrown };
+      throw thrown;
+    }
+  };
+  try {
+    return await answer(() => act(tell));
+  } catch (error) {
+    throw calledOff ? calledOff.by : error;
   }
 }

@@ -15,7 +15,7 @@ export const paneCheckMessages = {
   "pane-sort-by-weight": "the graver finding",
   "pane-copy": "Copy the list",
   "pane-new": "new",
-  "pane-explanations": "It comes out so:",
+  "pane-explanations": "What may be behind it:",
   "pane-group-test": ({ row, sample }: Words<"row" | "sample">) => `Row ${row}, ${sample}`,
   "pane-group-test-state": ({ test, state }: Words<"test" | "state">) => `${test}: ${state}`,
   "pane-group-rule": ({ rule, count }: Words<"rule" | "count">) => `${rule}: ${count}`,

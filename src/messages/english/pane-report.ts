@@ -15,6 +15,8 @@ export const paneReportMessages = {
   "report-findings": ({ counts }: Words<"counts">) => `Findings: ${counts}.`,
   "report-where": "Where",
   "report-finding": "Finding",
+  "report-cut-here": ({ shown, left }: Words<"shown" | "left">) =>
+    `The first ${shown} findings are shown here; ${left} more are printed, as far as paper bears them, and stand on the results sheet.`,
   "report-cut": ({ shown, left }: Words<"shown" | "left">) =>
     `The first ${shown} findings are printed; ${left} more are on the results sheet.`,
   "report-method": "Method",

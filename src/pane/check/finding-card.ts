@@ -1,22 +1,22 @@
 import { findingSentence } from "../../fieldsheet/finding-sentence";
 import type { Finding } from "../../fieldsheet/rule";
-import { say } from "../../messages/pane-catalogue";
+import { say, sentenceOf } from "../../messages/pane-catalogue";
 import { badge, badgeWord } from "../kit/badge";
 import { element } from "../kit/element";
 import { shownPercent } from "../kit/shown-number";
 import { placeOf, type CheckedArea } from "../state/checked-area";
-import type { ProblemGroup, ProblemGrouping } from "../state/problem-groups";
-import type { FoundProblem } from "../state/problems";
+import type { FindingGroup, FindingGrouping } from "../state/finding-groups";
 import { whereOf } from "../state/where-of";
 
 /** A finding in the list: how much it weighs, where it is, what is wrong and what may be behind it. */
 export function findingCard(
-  { finding, explanations }: FoundProblem,
+  finding: Finding,
   checked: CheckedArea,
-  grouping: ProblemGrouping,
+  grouping: FindingGrouping,
   fresh: ReadonlySet<Finding>,
 ): HTMLElement {
   const { rows, columns } = checked.result;
+  const { causes = [] } = finding;
   const sample = finding.row === null ? "" : rows[finding.row]!.sample;
   const head = [
     badge(finding.weight),
@@ -28,14 +28,18 @@ export function findingCard(
     "div",
     { class: "finding" },
     element("div", { class: "finding-head" }, ...head.flatMap((part) => [part, " "])),
-    element("p", { class: "finding-sentence" }, findingSentence(finding, columns)),
-    ...(explanations.length > 0
+    element(
+      "p",
+      { class: "finding-sentence" },
+      findingSentence({ ...finding, causes: [] }, columns),
+    ),
+    ...(causes.length > 0
       ? [
           element("p", { class: "finding-explanations" }, say("pane-explanations")),
           element(
             "ul",
             {},
-            ...explanations.map((each) => element("li", {}, findingSentence(each, columns))),
+            ...causes.map((cause) => element("li", {}, sentenceOf(cause.say, cause.values))),
           ),
         ]
       : []),
@@ -44,11 +48,11 @@ export function findingCard(
 
 /** What stands over the findings of one test, or of one rule. */
 export function groupHeading(
-  group: ProblemGroup,
+  group: FindingGroup,
   checked: CheckedArea,
-  grouping: ProblemGrouping,
+  grouping: FindingGrouping,
 ): string {
-  const { finding } = group[0]!;
+  const finding = group[0]!;
   if (grouping === "rule") {
     // Ids of rules are plain words.
     const rule = finding.rule.replaceAll("-", " ");

@@ -1,3 +1,4 @@
+import type { Finding } from "../../fieldsheet/rule";
 import { say } from "../../messages/pane-catalogue";
 import { choice } from "../kit/choice";
 import { button, element } from "../kit/element";
@@ -5,8 +6,7 @@ import { virtualList } from "../kit/virtual-list";
 import type { CheckedArea } from "../state/checked-area";
 import type { PaneCommands } from "../state/commands";
 import type { PaneStore } from "../state/pane-state";
-import { problemGroups, type ProblemGroup, type ProblemGrouping } from "../state/problem-groups";
-import { problemsOf, type FoundProblem } from "../state/problems";
+import { findingGroups, type FindingGroup, type FindingGrouping } from "../state/finding-groups";
 import { findingCounts } from "./counts-view";
 import { findingCard, groupHeading } from "./finding-card";
 
@@ -15,7 +15,7 @@ export function findingsView(store: PaneStore, commands: PaneCommands): HTMLElem
   const list = virtualList("fresh-findings");
   const heading = element("h2", { id: "fresh-findings-title" });
   const none = element("p", { class: "hint" });
-  const together = choice<ProblemGrouping>(say("pane-group-by"), () =>
+  const together = choice<FindingGrouping>(say("pane-group-by"), () =>
     store.set({ grouping: together.value() }),
   );
   together.offer([
@@ -36,15 +36,15 @@ export function findingsView(store: PaneStore, commands: PaneCommands): HTMLElem
   const show = () => {
     const { checked, shown, grouping, order, fresh } = store.get();
     if (!checked) return;
-    const problems = problemsOf(checked.result.findings);
-    heading.textContent = say("pane-findings-counted", { findings: problems.length });
-    const listed = problems.filter(({ finding }) => shown.has(finding.weight));
+    const { findings } = checked.result;
+    heading.textContent = say("pane-findings-counted", { findings: findings.length });
+    const listed = findings.filter(({ weight }) => shown.has(weight));
     none.hidden = listed.length > 0;
-    none.textContent = say(problems.length > 0 ? "pane-all-filtered" : "pane-nothing-found");
+    none.textContent = say(findings.length > 0 ? "pane-all-filtered" : "pane-nothing-found");
     list.view.hidden = copy.hidden = listed.length === 0;
-    tools.hidden = problems.length < 2;
-    const items = problemGroups(listed, grouping, order).flatMap((group) =>
-      group.map((problem, i): Item => ({ problem, heads: i === 0 ? group : undefined })),
+    tools.hidden = findings.length < 2;
+    const items = findingGroups(listed, grouping, order).flatMap((group) =>
+      group.map((finding, i): Item => ({ finding, heads: i === 0 ? group : undefined })),
     );
     const stay = before !== undefined && sameTable(before, checked);
     before = checked;
@@ -53,13 +53,13 @@ export function findingsView(store: PaneStore, commands: PaneCommands): HTMLElem
         label: say("pane-findings"),
         count: items.length,
         item: (i) => {
-          const { problem, heads } = items[i]!;
-          const card = findingCard(problem, checked, grouping, fresh);
+          const { finding, heads } = items[i]!;
+          const card = findingCard(finding, checked, grouping, fresh);
           if (!heads) return card;
           const over = groupHeading(heads, checked, grouping);
           return element("div", {}, element("div", { class: "finding-group" }, over), " ", card);
         },
-        open: (i) => void commands.goTo(items[i]!.problem.finding),
+        open: (i) => void commands.goTo(items[i]!.finding),
       },
       stay,
     );
@@ -82,8 +82,8 @@ export function findingsView(store: PaneStore, commands: PaneCommands): HTMLElem
 
 /** A finding in the list, and the group over which it stands first. */
 interface Item {
-  readonly problem: FoundProblem;
-  readonly heads: ProblemGroup | undefined;
+  readonly finding: Finding;
+  readonly heads: FindingGroup | undefined;
 }
 
 function sameTable(one: CheckedArea, other: CheckedArea): boolean {

@@ -3,6 +3,9 @@ import { button, element } from "../kit/element";
 import type { PaneStore } from "../state/pane-state";
 import { report } from "./report";
 
+/** Findings that are shown before the report is printed. */
+const SHOWN_LINES = 200;
+
 /** The report of a check, and the button that prints it. */
 export function reportView(store: PaneStore): {
   readonly view: HTMLElement;
@@ -16,7 +19,7 @@ export function reportView(store: PaneStore): {
     const { checked } = store.get();
     nothing.hidden = checked !== undefined;
     print.hidden = checked === undefined;
-    if (shown && checked) paper.replaceChildren(report(checked));
+    if (shown && checked) paper.replaceChildren(report(checked, SHOWN_LINES));
   };
   store.watch(({ checked }) => checked, show);
   const hint = element("p", { class: "hint" }, say("report-print-hint"));

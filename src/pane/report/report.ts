@@ -6,15 +6,18 @@ import { cautionsView } from "../kit/cautions-view";
 import { countsOf, STATES, VERDICTS } from "../state/counts";
 import { element } from "../kit/element";
 import { notCheckedView } from "../state/not-checked-view";
-import { problemsOf } from "../state/problems";
 import { whereOf } from "../state/where-of";
 import type { CheckedArea } from "../state/checked-area";
 
 /** More lines than this are not for paper; the results sheet holds them all. */
 const MOST_LINES = 5000;
 
-/** A report of a check for print: counts, findings, method and cautions. */
-export function report(checked: CheckedArea): HTMLElement {
+/**
+ * A report of a check for print: counts, findings, method and cautions.
+ *
+ * @param most Findings that are listed at most.
+ */
+export function report(checked: CheckedArea, most = MOST_LINES): HTMLElement {
   const { read, result } = checked;
   const { tests, states, verdicts, weights } = countsOf(result);
   const counted = (kinds: readonly (keyof typeof counts)[]) =>
@@ -41,21 +44,20 @@ export function report(checked: CheckedArea): HTMLElement {
       element("li", {}, say("report-findings", { counts: weighed })),
     ),
     notCheckedView(result),
-    findingsTable(checked),
+    findingsTable(checked, most),
     element("h3", {}, say("report-method")),
     element("p", {}, say("report-method-text")),
     cautionsView("fresh-report-cautions"),
   );
 }
 
-function findingsTable(checked: CheckedArea): HTMLElement {
-  const { columns, rows } = checked.result;
-  const findings = problemsOf(checked.result.findings);
+function findingsTable(checked: CheckedArea, most: number): HTMLElement {
+  const { findings, columns, rows } = checked.result;
   if (findings.length === 0) return element("p", {}, say("pane-nothing-found"));
   const heads = ["report-where", "report-finding"] as const;
   const lines = findings
-    .slice(0, MOST_LINES)
-    .map(({ finding, explanations }) =>
+    .slice(0, most)
+    .map((finding) =>
       element(
         "tr",
         {},
@@ -66,12 +68,7 @@ function findingsTable(checked: CheckedArea): HTMLElement {
           element("span", {}, finding.row === null ? "" : rows[finding.row]!.sample),
           badge(finding.weight),
         ),
-        element(
-          "td",
-          {},
-          findingSentence(finding, columns),
-          ...explanations.map((each) => element("p", {}, findingSentence(each, columns))),
-        ),
+        element("td", {}, findingSentence(finding, columns)),
       ),
     );
   const table = element(
@@ -91,6 +88,10 @@ function findingsTable(checked: CheckedArea): HTMLElement {
     "div",
     {},
     table,
-    element("p", {}, say("report-cut", { shown: MOST_LINES, left })),
+    element(
+      "p",
+      {},
+      say(most < MOST_LINES ? "report-cut-here" : "report-cut", { shown: most, left }),
+    ),
   );
 }

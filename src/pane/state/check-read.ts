@@ -5,7 +5,6 @@ import { inSlices } from "../kit/in-slices";
 import { checkAreaInSteps } from "./checked-area";
 import type { Job } from "./one-at-a-time";
 import type { PaneStore } from "./pane-state";
-import { problemsOf } from "./problems";
 
 /** Checks what was read and keeps what was found. @returns What there is to say about it. */
 export async function checkRead(
@@ -20,7 +19,7 @@ export async function checkRead(
   const { rows, findings } = checked.result;
   const tests = rows.filter(({ test }) => test !== "").length;
   return [
-    say("pane-checked", { address: read.address, tests, findings: problemsOf(findings).length }),
+    say("pane-checked", { address: read.address, tests, findings: findings.length }),
     ...notRead(read),
   ];
 }

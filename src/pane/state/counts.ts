@@ -1,6 +1,5 @@
 import type { CheckResult } from "../../fieldsheet/check-result";
 import { WEIGHTS, type Weight } from "../../fieldsheet/rule";
-import { problemsOf } from "./problems";
 
 /** States and verdicts in the order in which they are shown. */
 export const STATES = ["valid", "void", "incomplete"] as const;
@@ -14,23 +13,25 @@ export interface Counts {
   readonly weights: Readonly<Record<Weight, number>>;
 }
 
-/** Counts what a check found. Blank rows are no tests. */
-export function countsOf({ rows, findings }: CheckResult): Counts {
-  const states = tally(STATES, (state) => rows.filter(({ test }) => test === state).length);
-  return {
-    tests: states.valid + states.void + states.incomplete,
-    states,
-    verdicts: tally(
-      VERDICTS,
-      (verdict) => rows.filter(({ specification }) => specification === verdict).length,
-    ),
-    weights: tally(
-      WEIGHTS,
-      (weight) => problemsOf(findings).filter(({ finding }) => finding.weight === weight).length,
-    ),
-  };
+const KNOWN = new WeakMap<CheckResult, Counts>();
+
+/** Counts what a check found, once. Blank rows are no tests. */
+export function countsOf(result: CheckResult): Counts {
+  const known = KNOWN.get(result) ?? counted(result);
+  KNOWN.set(result, known);
+  return known;
 }
 
-function tally<K extends string>(kinds: readonly K[], count: (kind: K) => number) {
-  return Object.fromEntries(kinds.map((kind) => [kind, count(kind)])) as Record<K, number>;
+function counted({ rows, findings }: CheckResult): Counts {
+  const [states, verdicts, weights] = [zeros(STATES), zeros(VERDICTS), zeros(WEIGHTS)];
+  for (const { test, specification } of rows) {
+    if (test !== "") states[test] += 1;
+    if (specification) verdicts[specification] += 1;
+  }
+  for (const { weight } of findings) weights[weight] += 1;
+  return { tests: states.valid + states.void + states.incomplete, states, verdicts, weights };
+}
+
+function zeros<K extends string>(kinds: readonly K[]) {
+  return Object.fromEntries(kinds.map((kind) => [kind, 0])) as Record<K, number>;
 }

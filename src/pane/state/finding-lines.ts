@@ -2,7 +2,6 @@ import { findingSentence } from "../../fieldsheet/finding-sentence";
 import type { Weight } from "../../fieldsheet/rule";
 import { badgeWord } from "../kit/badge";
 import type { CheckedArea } from "./checked-area";
-import { problemsOf } from "./problems";
 import { whereOf } from "./where-of";
 
 /**
@@ -13,13 +12,14 @@ import { whereOf } from "./where-of";
  */
 export function findingLines(checked: CheckedArea, shown: ReadonlySet<Weight>): string[] {
   const { findings, columns, rows } = checked.result;
-  return problemsOf(findings)
-    .filter(({ finding }) => shown.has(finding.weight))
-    .map(({ finding, explanations }) => {
+  return findings
+    .filter(({ weight }) => shown.has(weight))
+    .map((finding) => {
       const sample = finding.row === null ? "" : rows[finding.row]!.sample;
-      const sentences = [finding, ...explanations].map((each) => findingSentence(each, columns));
       const cells = [whereOf(finding, checked), sample, badgeWord(finding.weight)];
       // A header may hold line breaks or tabs of its own.
-      return [...cells, sentences.join(" ")].map((cell) => cell.replace(/\s+/g, " ")).join("\t");
+      return [...cells, findingSentence(finding, columns)]
+        .map((cell) => cell.replace(/\s+/g, " "))
+        .join("\t");
     });
 }

@@ -3,7 +3,7 @@ import type { CellPlace, ReadArea, Settings } from "../../hosts/sheet-host";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import type { CheckedArea } from "./checked-area";
 import type { SheetWithTests } from "./find-tests";
-import type { ProblemGrouping, ProblemOrder } from "./problem-groups";
+import type { FindingGrouping, FindingOrder } from "./finding-groups";
 import { createStore, type Store } from "../kit/store";
 
 /** Work that is under way. */
@@ -44,8 +44,8 @@ export interface PaneState {
   readonly trendColumn: ReadColumn | undefined;
   /** Findings of these weights are listed. */
   readonly shown: ReadonlySet<Weight>;
-  readonly grouping: ProblemGrouping;
-  readonly order: ProblemOrder;
+  readonly grouping: FindingGrouping;
+  readonly order: FindingOrder;
   readonly cursor: CellPlace | undefined;
   readonly work: Work | undefined;
   readonly error: string;

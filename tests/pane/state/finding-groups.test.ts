@@ -1,7 +1,6 @@
 import { checkTable } from "../../../src/fieldsheet/check-table";
 import type { CellValue } from "../../../src/measure/cell-value";
-import { problemGroups } from "../../../src/pane/state/problem-groups";
-import { problemsOf } from "../../../src/pane/state/problems";
+import { findingGroups, type FindingGroup } from "../../../src/pane/state/finding-groups";
 import { whatIsNew } from "../../../src/pane/state/what-is-new";
 
 const HEADERS = [
@@ -14,33 +13,22 @@ const HEADERS = [
 ];
 const check = (...rows: CellValue[][]) => checkTable({ headers: HEADERS, rows });
 /** Each group as "rule@row" of its problems; rows counted from 0. */
-const shown = (groups: readonly ReturnType<typeof problemsOf>[]) =>
-  groups.map((group) => group.map(({ finding: { rule, row } }) => `${rule}@${row}`));
+const shown = (groups: readonly FindingGroup[]) =>
+  groups.map((group) => group.map(({ rule, row }) => `${rule}@${row}`));
 
-// Derived: 6 read twice with 64 oz is 6 − 0.6 = 5.4, reported 5.5; 6 forgets the correction (memory: C173 Table 1).
-const WRONG = ["S-1", 6, 6, 64, 1, 6];
 const FOAM = ["S-2", 6, 6, 16, 3, null];
 const NO_ALCOHOL = ["S-3", 6, 6, null, 1, null];
 
-test("what explains a finding is kept with it and is no problem of its own", () => {
-  const { findings } = check(WRONG);
-  const wrong = problemsOf(findings).find(({ finding }) => finding.rule === "reported-air-wrong")!;
-  expect(wrong.explanations.map(({ rule }) => rule)).toContain("correction-forgotten");
-  expect(problemsOf(findings).length + wrong.explanations.length).toBe(findings.length);
-});
-
 test("together by test or by rule, in the order of the sheet or the gravest first", () => {
-  const problems = problemsOf(
-    check(NO_ALCOHOL, FOAM, [...NO_ALCOHOL.slice(0, 4), 3, null]).findings,
-  );
-  const first = (groups: readonly ReturnType<typeof problemsOf>[]) => shown(groups)[0];
-  expect(first(problemGroups(problems, "test", "row"))).toEqual(["alcohol-missing@0"]);
-  expect(first(problemGroups(problems, "test", "weight"))).toContain("foam-over-limit@1");
-  const byRule = shown(problemGroups(problems, "rule", "weight"));
+  const problems = check(NO_ALCOHOL, FOAM, [...NO_ALCOHOL.slice(0, 4), 3, null]).findings;
+  const first = (groups: readonly FindingGroup[]) => shown(groups)[0];
+  expect(first(findingGroups(problems, "test", "row"))).toEqual(["alcohol-missing@0"]);
+  expect(first(findingGroups(problems, "test", "weight"))).toContain("foam-over-limit@1");
+  const byRule = shown(findingGroups(problems, "rule", "weight"));
   expect(byRule[0]).toEqual(["foam-over-limit@1", "foam-over-limit@2"]);
   const grouped = [
-    problemGroups(problems, "test", "weight"),
-    problemGroups(problems, "rule", "row"),
+    findingGroups(problems, "test", "weight"),
+    findingGroups(problems, "rule", "row"),
   ];
   for (const groups of grouped) expect(groups.flat()).toHaveLength(problems.length);
 });
