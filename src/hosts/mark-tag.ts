@@ -5,8 +5,8 @@ import { WEIGHTS, type Weight } from "../fieldsheet/rule";
  * they are still recognised there.
  */
 
-/** The formula, whole, also with spaces and with the name that LEN has in another language of Excel. */
-const OURS = /^=\s*[\p{L}\p{N}._]+\s*\(\s*"fresh-mark-([a-z]+)"\s*\)\s*>\s*0\s*$/u;
+/** The formula, whole, as files and Excels hand it over: without "=", with spaces, with LEN in another language. */
+const OURS = /^=?\s*[\p{L}\p{N}._]+\s*\(\s*"fresh-mark-([a-z]+)"\s*\)\s*>\s*0\s*$/u;
 
 /** Formula of the conditional format of a weight: always true, and it names its owner. */
 export function markFormula(weight: Weight): string {

