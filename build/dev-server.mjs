@@ -43,7 +43,8 @@ export class ReadyLine {
       const address = `${scheme}://localhost:${server.port}`;
       setImmediate(() => {
         console.log(`The workbench is ready: ${address}/workbench.html`);
-        if (scheme === "https") console.log(`Excel can load the add-in from ${address}`);
+        if (scheme === "https")
+          console.log(`Excel can load the add-in; manifest and steps: ${address}/index.html`);
         console.log("Stop it with Ctrl+C.");
       });
     });

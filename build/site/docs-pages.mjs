@@ -14,6 +14,7 @@ export const PAGES = [
   ["excel-versions", "Versions of Excel"],
   ["privacy", "Privacy"],
   ["cautions", "Cautions"],
+  ["command-line", "Command line"],
   ["gallery", "Pictures"],
   ["host-figures", "What Excel is asked"],
   ["first-half-hour", "First half hour"],
