@@ -143,12 +143,13 @@ function findingOf(
   return { ...finding, ...(causes && { causes }), ...(behind && { behind }) };
 }
 
-/** A void finding decides; else a test without a result, or with a deciding cell that cannot be read, is incomplete. */
+/** A void finding decides; else a test without a result, or with a deciding cell or word that cannot be read, is incomplete. */
 function stateOf(test: JudgedTest, findings: readonly Finding[]): TestState {
   if (test.blank) return "";
   if (findings.some(({ weight }) => weight === "void")) return "void";
   const unread = DECIDING_FIELDS.some((field) => test.unreadable[field]);
-  return test.result === undefined || unread ? "incomplete" : "valid";
+  const asked = test.testersWord !== undefined;
+  return test.result === undefined || unread || asked ? "incomplete" : "valid";
 }
 
 function rowResult(

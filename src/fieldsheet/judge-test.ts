@@ -48,10 +48,20 @@ export function judgeTest(
   limits: Limits,
   scaleEnd: number = SCALE_END,
 ): JudgedTest {
-  const { row, blank, values, unreadable } = record;
+  const { row, blank, values, unreadable, testersWord } = record;
   const otherMethod = otherMethodOf(values.method);
   if (blank || otherMethod)
-    return { row, blank, values, unreadable, otherMethod, refused: {}, limits, scaleEnd };
+    return {
+      row,
+      blank,
+      values,
+      unreadable,
+      testersWord,
+      otherMethod,
+      refused: {},
+      limits,
+      scaleEnd,
+    };
   const refused: { -readonly [F in FieldId]?: Issue } = {};
   for (const field of READINGS) {
     const reading = values[field];
@@ -90,6 +100,7 @@ export function judgeTest(
     blank,
     values,
     unreadable,
+    testersWord,
     readings,
     finalReading,
     result,

@@ -1,48 +1,127 @@
 import { cellNumber, isBlank, isCellError, quoted, shownValue, type CellValue } from "./cell-value";
+import type { DateOrder, DatesOfColumn } from "./date-order";
+import { folded } from "./folded";
 import { issue, type Issue } from "./issue";
+import { monthName, monthNamed } from "./month-names";
 
 const MINUTES_IN_A_DAY = 1440;
 const YEAR_FIRST = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})/;
-const MONTH_NAMED = /^(\d{1,2})[ -]([a-z]{3})[a-z]*[ -](\d{4})$/i;
-const YEAR_LAST = /^(\d{1,2})([-/.])(\d{1,2})\2(\d{4})$/;
-const MONTHS = "jan feb mar apr may jun jul aug sep oct nov dec".split(" ");
-const CLOCK = /^(\d{1,2}):(\d{2})(?::\d{2})?\s*(am|pm)?$/i;
+const YEAR_LAST = /^(\d{1,2})([-/.])(\d{1,2})\2(\d{4}|\d{2})$/;
+const NO_YEAR = /^(\d{1,2})[-/](\d{1,2})$/;
+/** With the month named, once points, commas, "de" and the day of the week are taken out. */
+const DAY_MONTH_YEAR = /^(\d{1,2})(?:er|st|nd|rd|th)?[ -]([a-z]+)[ -](\d{4}|\d{2})$/;
+const MONTH_DAY_YEAR = /^([a-z]+)[ -](\d{1,2})(?:st|nd|rd|th)?[ -](\d{4})$/;
+const DAY_OF_WEEK =
+  /^(?:mon|tue|wed|thu|fri|sat|sun|lun|mie|jue|vie|sab|dom|jeu|ven|sam|dim|mer|die|mit|don|fre|son)[a-z]* |^(?:mo|di|mi|do|fr|sa|so) /;
+const CLOCK_BEHIND = /[ t,]+\d{1,2}:\d{2}(?::\d{2})?(?:\s*[ap]\.?m?\.?)?$/i;
+const CLOCK = /^(\d{1,2})(?::| ?h ?)(\d{2})(?::\d{2})? ?(?:h|hrs?|uhr)?(?:([ap])(?: ?m)?)?$/;
+const CLOCK_WITH_POINT = /^(\d{1,2})\.(\d{2}) ?uhr$/;
+const FULL_HOUR = /^(\d{1,2}) ?(?:h|uhr)$/;
+const FOUR_FIGURES = /^([01]\d|2[0-3])([0-5]\d)$/;
 /** Day 0 of spreadsheet dates, valid from March 1900 on. */
 const DAY_ZERO = Date.UTC(1899, 11, 30);
 /** 31 December 9999, the last day that a spreadsheet counts. */
 const LAST_DAY = 2_958_465;
 
+/** Days by which a workbook that counts from 1904 is behind one that counts from 1900. */
+const DAYS_TO_1904 = 1462;
+
+/** How the dates of a cell's column and workbook are written. */
+export interface DatesWritten extends DatesOfColumn {
+  /** From which year the workbook counts its days; 1900 when absent. */
+  readonly countedFrom?: 1900 | 1904;
+}
+
 /**
- * The day in a cell, counted as spreadsheets count days; `undefined` for a blank.
+ * The day in a cell, counted as spreadsheets count days from 1900; `undefined` for a blank.
  *
- * Texts are read with the year first, with the month named, and with the year last where that can
- * be one day only: 31.5.2026 and 5/31/2026, while 5/6/2026 could be two.
+ * Texts are read with the year first, with the month named in English, Spanish, French or German, and
+ * with the year last where that can be one day only: 31.5.2026 and 5/31/2026, while 5/6/2026 could be
+ * two unless its column shows the order. A year of two figures is one of this century.
  *
- * The issue `not-a-date`, `date-is-unclear` or `cell-error` where it cannot be read.
+ * @returns The issue `not-a-date`, `date-is-unclear`, `two-ways` or `cell-error` where it cannot be read.
  */
-export function dateFromCell(value: CellValue): number | undefined | Issue {
+export function dateFromCell(
+  value: CellValue,
+  dates: DatesWritten = {},
+): number | undefined | Issue {
   if (isBlank(value)) return undefined;
   if (isCellError(value)) return issue("cell-error", { value: quoted(value) });
-  if (isDayNumber(value)) return Math.floor(value);
+  if (isDayNumber(value))
+    return Math.floor(value) + (dates.countedFrom === 1904 ? DAYS_TO_1904 : 0);
   const written = shownValue(value).trim();
   const yearFirst = YEAR_FIRST.exec(written);
   if (yearFirst) return dayOf(+yearFirst[1]!, +yearFirst[2]! - 1, +yearFirst[3]!, written);
-  const named = MONTH_NAMED.exec(written);
-  if (named) return dayOf(+named[3]!, MONTHS.indexOf(named[2]!.toLowerCase()), +named[1]!, written);
-  const yearLast = YEAR_LAST.exec(written);
-  if (yearLast) return dayWithYearLast(+yearLast[1]!, +yearLast[3]!, +yearLast[4]!, written);
-  return notADate(written);
+  const day = written.replace(CLOCK_BEHIND, "");
+  const yearLast = YEAR_LAST.exec(day);
+  if (yearLast) {
+    const [, one, mark, two, year] = yearLast as unknown as [
+      string,
+      string,
+      string,
+      string,
+      string,
+    ];
+    const order = mark === "." ? (dates.withPoints ?? dates.order) : dates.order;
+    return dayWithYearLast(+one, +two, fullYear(year), written, order);
+  }
+  const noYear = NO_YEAR.exec(day);
+  if (noYear) return dayWithoutYear(+noYear[1]!, +noYear[2]!, written);
+  return dayWithMonthNamed(day) ?? notADate(written);
+}
+
+function dayWithMonthNamed(written: string): number | Issue | undefined {
+  const plain = folded(written)
+    .replace(/[.,]/g, " ")
+    .replace(/\bde\b/g, " ")
+    .replace(/\s+/g, " ")
+    .trim()
+    .replace(DAY_OF_WEEK, "");
+  const dayFirst = DAY_MONTH_YEAR.exec(plain);
+  const monthFirst = dayFirst ? null : MONTH_DAY_YEAR.exec(plain);
+  const [day, name, year] = dayFirst
+    ? [dayFirst[1]!, dayFirst[2]!, dayFirst[3]!]
+    : monthFirst
+      ? [monthFirst[2]!, monthFirst[1]!, monthFirst[3]!]
+      : [];
+  const month = name === undefined ? undefined : monthNamed(name);
+  return month === undefined ? undefined : dayOf(fullYear(year!), month, +day!, written);
+}
+
+function fullYear(written: string): number {
+  return written.length === 2 ? 2000 + Number(written) : Number(written);
 }
 
 function isDayNumber(value: CellValue): value is number {
   return typeof value === "number" && value >= 1 && value < LAST_DAY + 1;
 }
 
-/** Which of the first two numbers is the month shows where only one of them can be. */
-function dayWithYearLast(one: number, two: number, year: number, written: string) {
-  if (one <= 12 && two <= 12 && one !== two)
-    return issue("date-is-unclear", { value: quoted(written) });
-  return one > 12 ? dayOf(year, two - 1, one, written) : dayOf(year, one - 1, two, written);
+/** Which of the first two numbers is the month shows where only one of them can be, or in the column. */
+function dayWithYearLast(
+  one: number,
+  two: number,
+  year: number,
+  written: string,
+  order?: DateOrder,
+): number | Issue {
+  const dayFirst = () => dayOf(year, two - 1, one, written);
+  const monthFirst = () => dayOf(year, one - 1, two, written);
+  if (one > 12) return dayFirst();
+  if (two > 12 || one === two) return monthFirst();
+  if (one === 0 || two === 0) return notADate(written);
+  if (order) return order === "day first" ? dayFirst() : monthFirst();
+  const [month, day] = [monthFirst(), dayFirst()].map((each) => writtenDay(each as number));
+  return issue("date-is-unclear", { value: quoted(written), one: month!, other: day! });
+}
+
+/** A day and a month alone are not read: they may be any year's, and often in two orders. */
+function dayWithoutYear(one: number, two: number, written: string): Issue {
+  if (one < 1 || two < 1 || one > 12 || two > 12) return notADate(written);
+  return issue("two-ways", {
+    value: quoted(written),
+    one: `${monthName(one - 1)} ${two} of a year not written`,
+    other: `${one} ${monthName(two - 1)} of a year not written`,
+  });
 }
 
 /**
@@ -53,18 +132,35 @@ function dayWithYearLast(one: number, two: number, year: number, written: string
 export function minuteOfDayFromCell(value: CellValue): number | undefined | Issue {
   if (isBlank(value)) return undefined;
   if (isCellError(value)) return issue("cell-error", { value: quoted(value) });
+  // Such as 915, which a spreadsheet makes of 0915; no test was made on that day of 1902.
+  if (typeof value === "number" && Number.isInteger(value) && value >= 100 && value < 2400)
+    return value % 100 < 60 ? Math.floor(value / 100) * 60 + (value % 100) : notATime(value);
   // A time alone is a fraction of a day; with a date it is the fraction that counts.
   const part = typeof value === "number" && value < 1 ? cellNumber(value) : undefined;
   const day = isDayNumber(value) && value >= 366 ? value : part;
   if (day !== undefined && day >= 0)
     return Math.round((day % 1) * MINUTES_IN_A_DAY) % MINUTES_IN_A_DAY;
-  const clock = typeof value === "string" ? CLOCK.exec(value.trim()) : null;
-  const hour = clock ? hourOf(+clock[1]!, clock[3]?.toLowerCase()) : -1;
-  const minute = clock ? +clock[2]! : 60;
-  if (hour < 0 || hour > 23 || minute > 59) {
-    return issue("not-a-time", { value: quoted(value) });
-  }
-  return hour * 60 + minute;
+  if (typeof value !== "string") return notATime(value);
+  return clockTime(value) ?? notATime(value);
+}
+
+function clockTime(written: string): number | undefined {
+  const plain = folded(written.trim())
+    .replace(/([ap])\.? ?m\.?$/, "$1m")
+    .replace(/\s+/g, " ");
+  const clock =
+    CLOCK.exec(plain.replace(/ (?=[ap]m?$)/, "")) ??
+    CLOCK_WITH_POINT.exec(plain) ??
+    FOUR_FIGURES.exec(plain) ??
+    FULL_HOUR.exec(plain);
+  if (!clock) return undefined;
+  const hour = hourOf(+clock[1]!, clock[3]);
+  const minute = Number(clock[2] ?? 0);
+  return hour < 0 || hour > 23 || minute > 59 ? undefined : hour * 60 + minute;
+}
+
+function notATime(value: CellValue): Issue {
+  return issue("not-a-time", { value: quoted(value) });
 }
 
 function dayOf(year: number, month: number, day: number, written: string): number | Issue {
@@ -81,7 +177,7 @@ function notADate(written: string): Issue {
 function hourOf(hour: number, half: string | undefined): number {
   if (!half) return hour;
   if (hour < 1 || hour > 12) return -1;
-  return (hour % 12) + (half === "pm" ? 12 : 0);
+  return (hour % 12) + (half === "p" ? 12 : 0);
 }
 
 /** A day as a spreadsheet counts it, written as "2026-05-31". */

@@ -8,6 +8,8 @@ const WHOLE_AND_FRACTION = /^([+-]?)(?:(\d+)[ -]+)?(\d+)\s*\/\s*(\d+)$/;
 const PLAIN = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;
 const THOUSANDS = /^[+-]?[1-9]\d{0,2}(,\d{3})+\.\d+$/;
 const COMMA = /^[+-]?\d*,\d+$/;
+const EITHER =
+  /^([+-]?\d[\d.,]*(?: \d+\/\d+)?)\s*(?:\/|-|–|to|or|and|o|a|y|ou|à|et|oder|bis|und)\s*(\d[\d.,]*(?: \d+\/\d+)?)$/;
 const VULGAR: Readonly<Record<string, string>> = { "¼": "1/4", "½": "1/2", "¾": "3/4" };
 
 /**
@@ -17,7 +19,7 @@ const VULGAR: Readonly<Record<string, string>> = { "¼": "1/4", "½": "1/2", "¾
  *   "5 1/4", "5¼", "1,250.5".
  * @param decimal "," where the column or the workbook writes decimal commas.
  * @returns The number, or `undefined` where the cell is blank: a blank is not a zero. The issue
- *   `not-a-number`, `comma-is-unclear` or `cell-error` where there is none.
+ *   `not-a-number`, `two-ways`, `comma-is-unclear` or `cell-error` where there is none.
  */
 export function numberFromCell(
   value: CellValue,
@@ -41,9 +43,16 @@ export function numberFromText(written: string, decimal: DecimalMark = "."): num
     const read = quoted(text.replace(",", "."));
     return issue("comma-is-unclear", { value: quoted(written), read });
   }
-  return (
-    cellNumber(comma ? Number(text.replace(",", ".")) : plainNumber(text)) ?? notANumber(written)
-  );
+  const number = cellNumber(comma ? Number(text.replace(",", ".")) : plainNumber(text));
+  return number ?? oneOfTwo(text, written) ?? notANumber(written);
+}
+
+/** What is wrong with two numbers in one cell, such as "2-3" and "5.75 / 6". */
+function oneOfTwo(text: string, written: string): Issue | undefined {
+  const found = WHOLE_AND_FRACTION.test(text) ? null : EITHER.exec(text);
+  if (!found) return undefined;
+  const [one, other] = [found[1]!, found[2]!];
+  return issue("two-ways", { value: quoted(written), one: quoted(one), other: quoted(other) });
 }
 
 /** NaN for a text that is no number. */

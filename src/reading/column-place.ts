@@ -8,6 +8,8 @@ export interface ColumnPlace {
   readonly header: string;
   /** Unit in the header, as written, such as "oz". */
   readonly unit?: string;
+  /** Whether a yes says that all is in order, where the field asks whether something went wrong. */
+  readonly opposite?: true;
 }
 
 /** Which columns of a sheet were recognised as what. */

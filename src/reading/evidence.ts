@@ -1,5 +1,5 @@
 import { isBlank, isCellError, type CellValue } from "../measure/cell-value";
-import { folded } from "./tokens";
+import { folded } from "../measure/folded";
 
 /** More cells than these tell nothing new. */
 const MOST_CELLS = 200;

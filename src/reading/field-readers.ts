@@ -1,19 +1,28 @@
 import { aggregateSizeFromCell, type AggregateSize } from "../measure/aggregate-size";
 import { alcoholFromCell } from "../measure/alcohol";
+import { boundedFromCell, isOver, type Bounded } from "../measure/bounded";
 import { quoted, type CellValue } from "../measure/cell-value";
-import { dateFromCell, minuteOfDayFromCell } from "../measure/date-and-time";
+import { countFromCell, CUPS, DIVISIONS } from "../measure/counted";
+import { dateFromCell, minuteOfDayFromCell, type DatesWritten } from "../measure/date-and-time";
 import { durationFromCell } from "../measure/duration";
+import { anyFromCell, faultFromCell, type Asked } from "../measure/fault-from-cell";
 import { isIssue, issue, type Issue } from "../measure/issue";
 import { measuredFromCell } from "../measure/measured";
 import { numberFromCell, type DecimalMark } from "../measure/number-from-cell";
-import { anyFromCell, textFromCell, yesOrNoFromCell } from "../measure/words-from-cell";
+import { specificationFromCell, toleranceFromCell } from "../measure/specification";
+import { textFromCell, yesOrNoFromCell } from "../measure/words-from-cell";
+import { SETTLE_WITHIN_MINUTES } from "../methods/volumetric-air/settled-level";
+import { FOAM_LIMIT } from "../methods/volumetric-air/validity";
 import type { FieldKind } from "./fields";
 import type { ReadAs } from "./record";
 
-/** What a reader may know besides the cell: the unit for a value without one, and the decimal mark. */
-export interface Written {
+/** What a reader may know besides the cell. */
+export interface Written extends Asked {
+  /** Unit for a value without one. */
   readonly unit?: string;
   readonly decimal: DecimalMark;
+  /** How the dates of the column are written. */
+  readonly dates?: DatesWritten;
 }
 
 /** Reads the cell of a field: its value, `undefined` for a blank, or why it cannot be read. */
@@ -26,22 +35,37 @@ type Reader<K extends FieldKind> = (
 export const FIELD_READERS: { readonly [K in FieldKind]: Reader<K> } = {
   number: (cell, { decimal }) => numberFromCell(cell, decimal),
   measured: (cell, { unit, decimal }) => measuredFromCell(cell, unit, decimal),
-  tolerance: (cell, { decimal }) => numberFromCell(withoutSign(cell), decimal),
+  cups: (cell, { decimal }) => countFromCell(cell, CUPS, decimal),
+  foam: (cell, { decimal }) =>
+    within(FOAM_LIMIT, cell, (number) => countFromCell(number, DIVISIONS, decimal)),
+  settling: (cell, { unit, decimal }) =>
+    within(SETTLE_WITHIN_MINUTES, cell, (time) => durationFromCell(time, "min", unit, decimal)),
+  specification: (cell, { decimal }) => specificationFromCell(cell, decimal),
+  tolerance: (cell, { decimal }) => toleranceFromCell(cell, decimal),
   minutes: (cell, { unit, decimal }) => durationFromCell(cell, "min", unit, decimal),
   seconds: (cell, { unit, decimal }) => durationFromCell(cell, "s", unit, decimal),
   text: textFromCell,
   "yes-no": yesOrNoFromCell,
-  "yes-or-amount": (cell, { decimal }) => anyFromCell(cell, decimal),
+  fault: faultFromCell,
+  "yes-or-amount": (cell, written) => anyFromCell(cell, written, written.decimal),
   alcohol: (cell, { unit, decimal }) => alcoholFromCell(cell, unit, decimal),
   water: (cell, { unit, decimal }) => alcoholFromCell(cell, unit, decimal),
-  date: dateFromCell,
+  date: (cell, { dates }) => dateFromCell(cell, dates),
   "minute-of-day": minuteOfDayFromCell,
   "aggregate-size": aggregateSize,
 };
 
-/** A tolerance as it is often written: "±1.5", "+/- 1.5". */
-function withoutSign(cell: CellValue): CellValue {
-  return typeof cell === "string" ? cell.replace(/^\s*(?:±|\+\s*\/\s*[-−])\s*/, "") : cell;
+/** A number written as more or less than another, as far as that tells whether it is over a limit. */
+function within(
+  limit: number,
+  cell: CellValue,
+  read: (cell: CellValue) => number | undefined | Issue,
+): Bounded | undefined | Issue {
+  const bounded = boundedFromCell(cell, read);
+  if (bounded === undefined || isIssue(bounded)) return bounded;
+  return isOver(bounded, limit) === undefined
+    ? issue("bound-leaves-open", { value: quoted(cell), limit })
+    : bounded;
 }
 
 /** A size without a unit, also in the header, is in the only unit in which it can be one. */

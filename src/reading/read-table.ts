@@ -1,19 +1,24 @@
 import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
 import { isIssue, type Issue } from "../measure/issue";
 import type { DecimalMark } from "../measure/number-from-cell";
-import type { ColumnPlace, Columns } from "./column-place";
-import { recogniseColumns } from "./columns";
-import { FIELD_READERS } from "./field-readers";
-import { FIELDS, type FieldId } from "./fields";
+import type { ColumnPlace } from "./column-place";
+import { columnReader, type FieldColumn } from "./column-reader";
+import { READING_FIELDS, type FieldId } from "./fields";
+import type { RecognisedColumn } from "./recognition";
+import { recognise } from "./recognise";
 import type { FieldRecord, FieldValues } from "./record";
 import type { SheetReading } from "./sheet-reading";
 import type { SheetTable } from "./sheet-table";
 import { isSummaryRow } from "./summary-row";
+import type { Guard } from "./terms";
+import { testersWordIn, type TestersWord } from "./testers-word";
 
 /** What a reading may be told besides the cells. */
 export interface ReadingOptions {
   /** "," where the workbook writes decimal commas. */
   readonly decimal?: DecimalMark;
+  /** From which year the workbook counts its days; 1900 when absent. */
+  readonly datesFrom?: 1900 | 1904;
   /** Position of the last header row in the block; 0 unless titles stand above it. */
   readonly headerRow?: number;
 }
@@ -32,19 +37,31 @@ const NOTHING_UNREADABLE = Object.freeze({});
  */
 export function* readTableInSteps(
   table: SheetTable,
-  { decimal = ".", headerRow = 0 }: ReadingOptions = {},
+  { decimal = ".", datesFrom, headerRow = 0 }: ReadingOptions = {},
 ): Generator<number, SheetReading> {
   const { headers, rows } = table;
-  const columns = recogniseColumns(headers);
-  const fields = (Object.entries(columns) as [FieldId, ColumnPlace][]).map(([field, place]) => ({
-    field,
-    index: place.index,
-    read: cellReader(field, place, columns, decimal),
-  }));
+  const { all, columns } = recognise(
+    headers.map((header) => ({ headers: [shownValue(header)], cells: [] })),
+  );
+  const written = { decimal, datesFrom };
+  const read: ReadColumns = {
+    fields: (Object.entries(columns) as [FieldId, ColumnPlace][]).map(([field, place]) =>
+      columnReader(field, place, columns, rows, written),
+    ),
+    own: new Map(
+      HOLD_A_WORD.map((field) => [field, testersWordIn(columns[field]?.header ?? "")] as const),
+    ),
+    beside: all
+      .filter((column) => column.state !== "read" && !isOfAnother(column))
+      .map(({ index, header }) => ({ index, says: testersWordIn(header) })),
+  };
   const records: FieldRecord[] = [];
+  let before = -1;
   for (let row = 0; row < rows.length; row++) {
     if (row > 0 && row % ROWS_IN_A_STEP === 0) yield row / rows.length;
-    records.push(readRow(rows[row]!, row, fields));
+    const record = readRow(rows[row]!, row, read, before);
+    if (!record.blank) before = row;
+    records.push(record);
   }
   return {
     decimal,
@@ -69,52 +86,66 @@ export function readTable(table: SheetTable, options?: ReadingOptions): SheetRea
   }
 }
 
-/** A column that was recognised, and how its cells are read. */
-interface FieldColumn {
-  readonly field: FieldId;
-  readonly index: number;
-  readonly read: (cell: CellValue, row: readonly CellValue[]) => unknown;
+/** The columns of a table and what is looked for in them. */
+interface ReadColumns {
+  readonly fields: readonly FieldColumn[];
+  /** Says what a word in the place of a reading or a result means, by the field. */
+  readonly own: ReadonlyMap<FieldId, (cell: CellValue) => TestersWord | undefined>;
+  /** Columns that are no field, in which the tester may have called a test void. */
+  readonly beside: readonly {
+    readonly index: number;
+    readonly says: (cell: CellValue) => TestersWord | undefined;
+  }[];
 }
 
-function cellReader(
-  field: FieldId,
-  place: ColumnPlace,
-  columns: Columns,
-  decimal: DecimalMark,
-): FieldColumn["read"] {
-  const read = FIELD_READERS[FIELDS[field].kind];
-  const written = { unit: place.unit, decimal };
-  const unitColumn = field === "alcohol" ? columns.alcoholUnit?.index : undefined;
-  if (unitColumn === undefined) return (cell) => read(cell, written);
-  // The unit for an amount without one: from the row's own unit column, else from the header.
-  return (cell, row) => {
-    const own = row[unitColumn];
-    return read(cell, isBlank(own) ? written : { unit: shownValue(own), decimal });
-  };
+/** Fields in whose place people write that a test is void. */
+const HOLD_A_WORD: readonly FieldId[] = [...READING_FIELDS, "air"];
+
+const OF_ANOTHER_MATTER: ReadonlySet<Guard> = new Set<Guard>([
+  "other test",
+  "material",
+  "company",
+  "place",
+  "arrival",
+  "departure",
+]);
+
+/** Whether a column is about something else, whatever it calls void. */
+function isOfAnother(column: RecognisedColumn): boolean {
+  return column.state === "not ours" && OF_ANOTHER_MATTER.has(column.guard);
 }
 
 function readRow(
   row: readonly CellValue[],
   index: number,
-  fields: readonly FieldColumn[],
+  { fields, own, beside }: ReadColumns,
+  before: number,
 ): FieldRecord {
   const values: Partial<Record<FieldId, unknown>> = {};
   let unreadable: Partial<Record<FieldId, Issue>> | undefined;
+  let testersWord: TestersWord | undefined;
   let blank = true;
   if (!isSummaryRow(row)) {
     for (const { field, index: column, read } of fields) {
       const cell = row[column] ?? null;
       if (cell === null || isBlank(cell)) continue;
       blank = false;
-      const value = read(cell, row);
-      if (isIssue(value)) (unreadable ??= {})[field] = value;
+      const value = read(cell, row, index, before);
+      const word = isIssue(value) && own.get(field)?.(cell);
+      if (word) testersWord ??= { ...word, field };
+      else if (isIssue(value)) (unreadable ??= {})[field] = value;
       else if (value !== undefined) values[field] = value;
     }
+    for (const column of blank ? [] : beside) {
+      const word = column.says(row[column.index] ?? null);
+      if (word && testersWord?.says !== "void") testersWord = word;
+    }
   }
-  return {
+  const record = {
     row: index,
     blank,
     values: values as FieldValues,
     unreadable: unreadable ?? NOTHING_UNREADABLE,
   };
+  return testersWord ? { ...record, testersWord } : record;
 }

@@ -328,7 +328,17 @@ function columnsOf(all: readonly RecognisedColumn[]): Columns {
   return Object.fromEntries(
     all.flatMap((column) =>
       column.state === "read"
-        ? [[column.field, { index: column.index, header: column.header, unit: column.unit }]]
+        ? [
+            [
+              column.field,
+              {
+                index: column.index,
+                header: column.header,
+                unit: column.unit,
+                ...(column.opposite && { opposite: column.opposite }),
+              },
+            ],
+          ]
         : [],
     ),
   );

@@ -1,22 +1,33 @@
 import type { AggregateSize } from "../measure/aggregate-size";
 import type { Issue } from "../measure/issue";
+import type { Bounded } from "../measure/bounded";
 import type { Measured } from "../measure/measured";
+import type { Specification, Tolerance } from "../measure/specification";
 import type { AlcoholAmount } from "../methods/volumetric-air/alcohol-correction";
 import type { FIELDS, FieldId } from "./fields";
+import type { TestersWord } from "./testers-word";
 
 /** What a cell of each kind is read as. */
 export interface ReadAs {
   number: number;
   /** A number with the unit that was written with it. */
   measured: Measured;
-  /** Half of the range: 1.5 in "±1.5". */
-  tolerance: number;
+  /** A number of calibrated cups. */
+  cups: number;
+  /** Divisions of foam, also as more or less than a number of them. */
+  foam: Bounded;
+  /** Minutes, also as more or less than a number of them. */
+  settling: Bounded;
+  specification: Specification;
+  tolerance: Tolerance;
   /** Minutes, also when written in seconds. */
   minutes: number;
   /** Seconds, also when written in minutes. */
   seconds: number;
   text: string;
   "yes-no": boolean;
+  /** Whether something went wrong. */
+  fault: boolean;
   /** Whether there was any of something, ticked or given as an amount. */
   "yes-or-amount": boolean;
   alcohol: AlcoholAmount;
@@ -44,4 +55,6 @@ export interface FieldRecord {
   readonly blank: boolean;
   readonly values: FieldValues;
   readonly unreadable: Unreadable;
+  /** What somebody wrote of the test as a whole: that it is void, or what may mean that. */
+  readonly testersWord?: TestersWord;
 }

@@ -1,3 +1,5 @@
+import { folded } from "../measure/folded";
+
 /** A cell may hold 32,767 characters; no header needs more than these to say what it heads. */
 const LONGEST_HEADER = 200;
 
@@ -46,16 +48,6 @@ export function wordsOf(text: string): readonly string[] {
     .replace(/(\p{L})(?=\d)|(\d)(?=\p{L})/gu, "$1$2 ")
     .split(/[^\p{L}\p{N}]+/u)
     .filter((word) => word !== "");
-}
-
-/** Lower case without accents, superscripts as plain figures. */
-export function folded(text: string): string {
-  return text
-    .toLowerCase()
-    .replace(/ß/g, "ss")
-    .replace(/œ/g, "oe")
-    .normalize("NFKD")
-    .replace(/\p{M}/gu, "");
 }
 
 /** As far as it is looked at, with words that were broken at a line's end made whole. */

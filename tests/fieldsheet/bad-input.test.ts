@@ -75,8 +75,23 @@ describe("one sentence says what is wrong and where, and the rows beside it stay
     ],
     [
       "a number with a comma that can be read in two ways",
-      { "First reading": "6,25" },
-      "First reading: “6,25” can be read in two ways. Type 6.25 if the comma is a decimal comma.",
+      { "First reading": "6,250" },
+      "First reading: “6,250” can be read in two ways. Type 6.250 if the comma is a decimal comma.",
+    ],
+    [
+      "two numbers in one cell",
+      { Cups: "2-3" },
+      "Cups: “2-3” can be read in two ways: 2 or 3. Type the one that is meant.",
+    ],
+    [
+      "a time to settle that may be over the limit",
+      { "Time to settle (min)": ">5" },
+      "Time to settle (min): “>5” can be read in two ways: more than 6, or not. Type what was measured.",
+    ],
+    [
+      "a mark for the cell above with nothing in it",
+      { Foam: "ditto" },
+      "Foam: “ditto” stands for the cell above, and there is nothing above it. Type the value.",
     ],
     [
       "neither yes nor no",

@@ -1,5 +1,6 @@
 import type { CellValue } from "../../src/measure/cell-value";
-import { anyFromCell, textFromCell, yesOrNoFromCell } from "../../src/measure/words-from-cell";
+import { anyFromCell, faultFromCell } from "../../src/measure/fault-from-cell";
+import { textFromCell, yesOrNoFromCell } from "../../src/measure/words-from-cell";
 
 test.each<[CellValue, string | undefined]>([
   [" S-1 ", "S-1"],
@@ -45,7 +46,7 @@ test.each<[CellValue, boolean | undefined]>([
 });
 
 test("with a decimal comma where the workbook writes it", () => {
-  expect(anyFromCell("0,5 L", ",")).toBe(true);
+  expect(anyFromCell("0,5 L", {}, ",")).toBe(true);
 });
 
 test.each<[CellValue, string]>([
@@ -62,4 +63,24 @@ test.each<[CellValue, string]>([
   [{ error: "#REF!" }, "cell-error"],
 ])("%j says nothing of the kind: %s", (cell, id) => {
   expect(anyFromCell(cell)).toMatchObject({ id });
+});
+
+test.each<[CellValue, { opposite?: boolean; header?: string }, boolean | string]>([
+  ["yes", {}, true],
+  ["no", {}, false],
+  ["yes", { opposite: true }, false],
+  ["no", { opposite: true }, true],
+  ["ok", {}, false],
+  ["ok", { opposite: true }, false],
+  ["FAIL", {}, true],
+  ["fail", { opposite: true }, true],
+  ["✓", { opposite: true }, false],
+  ["✓", {}, "tick-is-unclear"],
+  ["x", { opposite: true }, "tick-is-unclear"],
+  ["none", { opposite: true }, "not-yes-or-no"],
+  ["yes", { header: "Leak check" }, "found-or-tested"],
+  ["yes", { header: "Leak during test" }, true],
+])("whether %j, asked as %j, is a fault: %s (by what the words say)", (cell, asked, found) => {
+  const read = faultFromCell(cell, asked);
+  expect(typeof found === "string" ? read : { id: read }).toMatchObject({ id: found });
 });

@@ -10,6 +10,7 @@ import { alcoholOverCapacity } from "./alcohol-over-capacity";
 import { alcoholUnitMissing } from "./alcohol-unit-missing";
 import { beyondScale } from "./beyond-scale";
 import { bowlTooSmall } from "./bowl-too-small";
+import { calledVoid } from "./called-void";
 import { cannotBeRead } from "./cannot-be-read";
 import { checkTestDue } from "./check-test-due";
 import { checkTestFailed } from "./check-test-failed";
@@ -28,6 +29,7 @@ import { leak } from "./leak";
 import { limitsCrossed } from "./limits-crossed";
 import { littleWater } from "./little-water";
 import { longInversion } from "./long-inversion";
+import { mayBeCalledVoid } from "./may-be-called-void";
 import { measureTooSmall } from "./measure-too-small";
 import { meterCheckOverdue } from "./meter-check-overdue";
 import { methodsDisagree } from "./methods-disagree";
@@ -63,12 +65,14 @@ import { wrongMethodForAggregate } from "./wrong-method-for-aggregate";
 /** Every rule, in the order in which findings of one row are listed; rules across rows come last. */
 export const RULES: readonly Rule[] = [
   wrongMethodForAggregate,
+  calledVoid,
   leak,
   alcoholAddedLate,
   foamOverLimit,
   slowToSettle,
   readingsDisagree,
   packedConcreteLeft,
+  mayBeCalledVoid,
   notANumber,
   cannotBeRead,
   negativeValue,

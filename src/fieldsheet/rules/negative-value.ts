@@ -7,8 +7,6 @@ const NEVER_NEGATIVE = [
   "third",
   "final",
   "cups",
-  "foam",
-  "settle",
   "inversion",
   "longestInversion",
   "roll",
@@ -32,11 +30,15 @@ export const negativeValue = testRule({
       field: field as FieldId,
       value: values[field],
     }));
+    const bounded = (["foam", "settle"] as const).map((field) => ({
+      field,
+      value: values[field]?.value,
+    }));
     const amounts = (["alcohol", "water"] as const).map((field) => ({
       field,
       value: values[field]?.amount,
     }));
-    return [...numbers, ...amounts].flatMap(({ field, value }) =>
+    return [...numbers, ...bounded, ...amounts].flatMap(({ field, value }) =>
       value !== undefined && value < 0 ? [{ field, values: { value } }] : [],
     );
   },

@@ -5,6 +5,10 @@ import { unreadableAs } from "../unreadable-as";
 const NUMBER_KINDS: readonly FieldKind[] = [
   "number",
   "measured",
+  "cups",
+  "foam",
+  "settling",
+  "specification",
   "tolerance",
   "minutes",
   "seconds",
@@ -12,7 +16,17 @@ const NUMBER_KINDS: readonly FieldKind[] = [
   "water",
   "aggregate-size",
 ];
-const SAYS = ["not-a-number", "alcohol-not-an-amount", "comma-is-unclear", "cell-error"] as const;
+const SAYS = [
+  "not-a-number",
+  "alcohol-not-an-amount",
+  "comma-is-unclear",
+  "two-ways",
+  "bound-leaves-open",
+  "not-a-specification",
+  "specification-looks-like-date",
+  "nothing-above",
+  "cell-error",
+] as const;
 
 /** Something other than a number where a number belongs. */
 export const notANumber = testRule({

@@ -1,4 +1,5 @@
-import { foamOverLimit } from "../../methods/volumetric-air/validity";
+import { isOver } from "../../measure/bounded";
+import { FOAM_LIMIT } from "../../methods/volumetric-air/validity";
 import { SETTLE_WITHIN_MINUTES } from "../../methods/volumetric-air/settled-level";
 import type { DecidedTest } from "../judged-test";
 import { sheetRule, type RemarkAtIn } from "../rule";
@@ -18,13 +19,11 @@ export const repeatWithoutMoreAlcohol = sheetRule({
   },
 });
 
-function lackedAlcohol({
-  state,
-  readings,
-  values: { foam = 0, settle = 0 },
-}: DecidedTest): boolean {
+function lackedAlcohol({ state, readings, values: { foam, settle } }: DecidedTest): boolean {
   if (state !== "void") return false;
-  return foamOverLimit(foam) || settle > SETTLE_WITHIN_MINUTES || readings?.next === "void";
+  const foamed = foam && isOver(foam, FOAM_LIMIT);
+  const unsteady = settle && isOver(settle, SETTLE_WITHIN_MINUTES);
+  return Boolean(foamed || unsteady) || readings?.next === "void";
 }
 
 type Said = RemarkAtIn<["repeat-without-more-alcohol"]>;

@@ -34,8 +34,22 @@ export const measureMessages = {
     `“${value}” is neither yes nor no. Type yes, no, or nothing.`,
   "not-a-date": ({ value }: Words<"value">) =>
     `“${value}” is not a date. Type it as a date, or as 2026-05-31.`,
-  "date-is-unclear": ({ value }: Words<"value">) =>
-    `“${value}” can be read in two ways, day or month first. Type it as a date, or as 2026-05-31.`,
+  "date-is-unclear": ({ value, one, other }: Words<"value" | "one" | "other">) =>
+    `“${value}” can be read in two ways, day or month first: ${one} or ${other}. Type it as a date, or as 2026-05-31.`,
+  "two-ways": ({ value, one, other }: Words<"value" | "one" | "other">) =>
+    `“${value}” can be read in two ways: ${one} or ${other}. Type the one that is meant.`,
+  "bound-leaves-open": ({ value, limit }: Words<"value" | "limit">) =>
+    `“${value}” can be read in two ways: more than ${limit}, or not. Type what was measured.`,
+  "tick-is-unclear": ({ value }: Words<"value">) =>
+    `“${value}” can be read in two ways: that it happened, or that somebody looked and it had not. Type yes or no.`,
+  "found-or-tested": ({ value }: Words<"value">) =>
+    `“${value}” can be read in two ways: what the test found, or whether it was made. Type pass or fail.`,
+  "nothing-above": ({ value }: Words<"value">) =>
+    `“${value}” stands for the cell above, and there is nothing above it. Type the value.`,
+  "not-a-specification": ({ value }: Words<"value">) =>
+    `“${value}” is not a specification. Type it as 6 ± 1.5, 4.5 to 7.5, min 4 or max 7.5.`,
+  "specification-looks-like-date": ({ value }: Words<"value">) =>
+    `${value} cannot be a content of air; spreadsheets make a date of 5-8. Type it as 5 to 8.`,
   "aggregate-size-cannot-be": ({ value }: Words<"value">) =>
     `“${value}” cannot be an aggregate size. Write it with its unit, such as 3/4 in or 19 mm.`,
   "not-a-time": ({ value }: Words<"value">) => `“${value}” is not a time of day. Type it as 14:05.`,

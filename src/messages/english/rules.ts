@@ -71,6 +71,10 @@ export const ruleMessages = {
     `${value} ${unit} lies between two rows of the correction table. ${subtracted} % was interpolated.`,
   "off-grid-reading": ({ value, below, above }: Words<"value" | "below" | "above">) =>
     `${value} % lies between two graduations, ${below} and ${above}. The scale is read to 0.25; this result rests on an estimate.`,
+  "called-void": ({ written, header }: Words<"written" | "header">) =>
+    `The tester calls the test void: “${written}” in the column “${header}”. It gives no air content; repeat it.`,
+  "may-be-called-void": ({ written, header }: Words<"written" | "header">) =>
+    `“${written}” in the column “${header}” can be read in two ways: that the test is void, or something else. Write “test void” if it is, or say what it is about.`,
   "final-reading-wrong": ({ recorded, reading }: Words<"recorded" | "reading">) =>
     `${recorded} % is recorded as final, but the readings give ${reading} %. Correct it, and see what was worked out from it.`,
   "void-test-reported": ({ reported }: Words<"reported">) =>

@@ -2,6 +2,10 @@ import type { RuleCases } from "../rule-cases";
 
 export const cases: RuleCases = {
   silent: [
+    [
+      [{ Date: "5/6/2026" }, { Date: "5/13/2026" }],
+      "5/13 shows that the month comes first in the column",
+    ],
     [{ Date: "2026-06-09", "Test start": "14:05", Leak: "no" }, "our own rule"],
     [{ "Alcohol (oz)": undefined, Alcohol: 16 }, "alcohol-unit-missing says it"],
   ],
@@ -12,10 +16,32 @@ export const cases: RuleCases = {
         [
           1,
           "Date",
-          "“5/6/2026” can be read in two ways, day or month first. Type it as a date, or as 2026-05-31.",
+          "“5/6/2026” can be read in two ways, day or month first: 2026-05-06 or 2026-06-05. Type it as a date, or as 2026-05-31.",
         ],
       ],
       "two different days",
+    ],
+    [
+      [{ Leak: "✓" }, { Leak: "no" }],
+      [
+        [
+          1,
+          "Leak",
+          "“✓” can be read in two ways: that it happened, or that somebody looked and it had not. Type yes or no.",
+        ],
+      ],
+      "what a tick in a column of faults says",
+    ],
+    [
+      { "Leak test": "yes" },
+      [
+        [
+          1,
+          "Leak test",
+          "“yes” can be read in two ways: what the test found, or whether it was made. Type pass or fail.",
+        ],
+      ],
+      "a test that was made, or what it found",
     ],
     [
       { Leak: "maybe", "Test start": "late" },

@@ -7,7 +7,7 @@ export const cases: RuleCases = {
   ],
   speaks: [
     [
-      { "Undisturbed concrete": "x" },
+      { "Undisturbed concrete": "yes" },
       [
         [
           1,

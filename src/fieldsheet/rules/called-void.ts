@@ -1,0 +1,15 @@
+import { voidRule } from "../rule";
+
+/** The tester himself says that the test does not stand. */
+export const calledVoid = voidRule({
+  id: "called-void",
+  needs: [],
+  says: ["called-void"],
+  basis:
+    "Whoever made the test has seen what no number shows; his word that it does not stand counts (common practice).",
+  look({ testersWord }) {
+    if (testersWord?.says !== "void") return undefined;
+    const { field = null, written, header } = testersWord;
+    return { field, values: { written, header } };
+  },
+});

@@ -1,0 +1,16 @@
+import { testRule } from "../rule";
+
+/** A word beside the test that may say that it does not stand, or something else. */
+export const mayBeCalledVoid = testRule({
+  id: "may-be-called-void",
+  weight: "error",
+  needs: [],
+  says: ["may-be-called-void"],
+  basis:
+    "A word that could decide a test and can be read in two ways is asked about, and the test is not called valid (our own rule).",
+  look({ state, testersWord }) {
+    if (state === "void" || testersWord?.says !== "may be void") return undefined;
+    const { field = null, written, header } = testersWord;
+    return { field, values: { written, header } };
+  },
+});
