@@ -22,6 +22,13 @@ describe("an amount with its unit", () => {
     ["0", undefined, 0, "pt"],
     [0, undefined, 0, "pt"],
     [0, "oz", 0, "oz"],
+    ["3 pt IPA", undefined, 3, "pt"],
+    ["48 oz of isopropyl alcohol", undefined, 48, "oz"],
+    ["two pints", undefined, 2, "pt"],
+    ["3 pintas de alcohol", undefined, 3, "pt"],
+    ["no alcohol", "oz", 0, "pt"],
+    ["ninguno", undefined, 0, "pt"],
+    [2.4, "L", 2.4, "L"],
   ])("%j in %s: %d %s", (cell, unit, amount, named) => {
     expect(alcoholFromCell(cell, unit)).toEqual({ amount, unit: named });
   });
@@ -44,6 +51,9 @@ describe("a unit is never guessed", () => {
     ["3 gal", "oz", "alcohol-unit-unknown"],
     ["48 oz 2", undefined, "alcohol-not-an-amount"],
     ["some", "oz", "alcohol-not-an-amount"],
+    ["alcohol", "oz", "alcohol-not-an-amount"],
+    [1400, "L", "two-ways"],
+    ["2-3 pt", undefined, "two-ways"],
     [true, "oz", "alcohol-not-an-amount"],
     ["1,4 L", undefined, "comma-is-unclear"],
     [{ error: "#N/A" }, "oz", "cell-error"],

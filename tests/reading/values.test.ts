@@ -1,5 +1,6 @@
 import type { CellValue } from "../../src/measure/cell-value";
-import type { Issue } from "../../src/measure/issue";
+import { faultFromCell } from "../../src/measure/fault-from-cell";
+import { isIssue, type Issue } from "../../src/measure/issue";
 import { readTable } from "../../src/reading/read-table";
 import type { FieldRecord } from "../../src/reading/record";
 import { checkTable } from "../../src/fieldsheet/check-table";
@@ -28,11 +29,11 @@ const PLAIN: Readonly<Partial<Record<ValueCase["kind"], string>>> = {
   packed: "Packed concrete",
 };
 
-/** The same for headers whose own words decide how a cell is read. */
-const TELLING: Readonly<Record<string, string>> = {
-  Datum: "Date (Datum)",
-  "Dicht?": "Meter tight?",
-};
+/** The same for a header whose own words decide how a cell is read. */
+const TELLING: Readonly<Record<string, string>> = { "Dicht?": "Meter tight?" };
+
+/** A header of which a sheet asks whether it is a leak at all; whoever says so keeps it for its column. */
+const KEPT = "Leak test";
 
 /** The header of a case where it is recognised by itself, else plain words for the same. */
 function headerOf({ kind, header }: ValueCase): string {
@@ -59,6 +60,10 @@ function readingOf(one: ValueCase): { record: FieldRecord; value: unknown; issue
   const { records } = readTable(tableOf(one));
   const record = records.at(-1)!;
   const field = fieldOf(one.kind);
+  if (one.header === KEPT) {
+    const read = faultFromCell(one.written, { header: KEPT });
+    return isIssue(read) ? { record, value: undefined, issue: read } : { record, value: read };
+  }
   if (field === undefined) return { record, value: undefined };
   return { record, value: record.values[field], issue: record.unreadable[field] };
 }
