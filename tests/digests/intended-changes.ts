@@ -60,6 +60,48 @@ export const INTENDED_CHANGES: readonly IntendedChange[] = [
   },
   {
     of: ["check", "findings"],
+    tag: "decimal comma",
+    reason:
+      "A column in which commas can only be decimal commas, and no decimal point stands, is read so.",
+  },
+  {
+    of: ["check", "findings"],
+    tag: "void word",
+    reason: "A test that the tester calls void, in a remark or in place of a number, is void.",
+  },
+  {
+    of: ["check", "findings"],
+    tag: "tick",
+    reason:
+      "A tick in a column of faults is asked about: it may say that somebody looked and found none.",
+  },
+  {
+    of: ["check", "findings"],
+    tag: "word",
+    reason: "Small numbers and none are read in words, and a limit that is none says what to type.",
+  },
+  {
+    of: ["check", "findings"],
+    tag: "other unit in cell",
+    reason: "Cups are read with their word.",
+  },
+  {
+    of: ["check", "findings"],
+    tag: "date text",
+    reason: "A date as text is read in the order that the other dates of its column show.",
+  },
+  {
+    of: ["check", "findings"],
+    tag: "time in figures",
+    reason: "A whole number such as 915 in a column of times is 9:15, and 366 is none.",
+  },
+  {
+    of: ["check", "findings"],
+    tag: "day number as a limit",
+    reason: "A day number in the place of a limit is refused: spreadsheets make one of 5-8.",
+  },
+  {
+    of: ["check", "findings"],
     tag: "huge number",
     reason: "A number beyond the last day that a spreadsheet counts is no date and no time of day.",
   },

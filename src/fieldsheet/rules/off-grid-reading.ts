@@ -1,3 +1,4 @@
+import { exact } from "../../measure/rounding";
 import { nearestGraduations, onGraduation } from "../../methods/volumetric-air/meter-reading";
 import { READING_FIELDS } from "../../reading/fields";
 import { testRule } from "../rule";
@@ -19,7 +20,7 @@ export const offGridReading = testRule({
     return READING_FIELDS.flatMap((field) => {
       const value = values[field];
       if (value === undefined || onGraduation(value) || (again && field === "final")) return [];
-      return [{ field, values: { value, ...nearestGraduations(value) } }];
+      return [{ field, values: { value: exact(value), ...nearestGraduations(value) } }];
     });
   },
 });
