@@ -33,17 +33,6 @@ export const cases: RuleCases = {
       "what a tick in a column of faults says",
     ],
     [
-      { "Leak test": "yes" },
-      [
-        [
-          1,
-          "Leak test",
-          "“yes” can be read in two ways: what the test found, or whether it was made. Type pass or fail.",
-        ],
-      ],
-      "a test that was made, or what it found",
-    ],
-    [
       { Leak: "maybe", "Test start": "late" },
       [
         [1, "Leak", "“maybe” is neither yes nor no. Type yes, no, or nothing."],
