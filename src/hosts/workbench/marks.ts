@@ -16,6 +16,8 @@ import { openWorkbook, sheetWithId, type Sheet } from "./workbook";
 
 const NOTE_WIDTH = 260;
 const NOTE_HEIGHT = 120;
+/** More notes than these take this spreadsheet minutes. */
+const MOST_NOTES = 1000;
 
 /**
  * Takes our earlier marks off the sheets of these marks and puts these on.
@@ -64,9 +66,14 @@ function hiddenReport(sheet: Sheet, cells: readonly MarkedCell[]): Partial<MarkR
 
 function putNotes(sheet: Sheet, cells: readonly MarkedCell[]): Partial<MarkReport> {
   const noted = cells.filter(({ sentences }) => sentences.length > 0);
-  const put = noted.filter((cell) => putNote(sheet, cell)).length;
-  const kept = noted.length - put;
-  return { notes: put, remarks: kept > 0 ? [say("notes-kept", { count: kept })] : [] };
+  const first = noted.slice(0, MOST_NOTES);
+  const put = first.filter((cell) => putNote(sheet, cell)).length;
+  const kept = first.length - put;
+  const remarks = [
+    ...(kept > 0 ? [say("notes-kept", { count: kept })] : []),
+    ...(noted.length > first.length ? [say("notes-only-first", { count: first.length })] : []),
+  ];
+  return { notes: put, remarks };
 }
 
 function putRules(sheet: Sheet, cells: readonly MarkedCell[]): void {

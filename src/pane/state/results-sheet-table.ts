@@ -43,6 +43,6 @@ export function resultsSheetTable(checked: CheckedArea): CellValue[][] {
     [say("pane-cautions")],
     ...cautions,
   ];
-  const width = Math.max(...lines.map((line) => line.length));
+  const width = lines.reduce((most, line) => Math.max(most, line.length), 0);
   return lines.map((line) => [...line, ...Array<CellValue>(width - line.length).fill("")]);
 }
