@@ -10,7 +10,6 @@ export type BesideCells = keyof typeof besideCellsWords;
 const BY_RELATION: Readonly<Record<string, BesideCells>> = {
   chart: "chart",
   chartEx: "chart",
-  chartsheet: "chart",
   image: "picture",
   pivotTable: "pivot table",
   slicer: "slicer",

@@ -33,12 +33,12 @@ export async function readWorkbook(
   withStyles = true,
 ): Promise<FileWorkbook> {
   const opened = file instanceof Uint8Array ? new OpenedPackage(file) : file;
-  const { sheets } = await workbookParts(opened);
+  const sheets = (await workbookParts(opened)).sheets.filter((each) => each.cells);
   const parts = new Map<string, Uint8Array>();
   for (const name of opened.names())
     if (!NOT_READ.test(name)) parts.set(name, await opened.content(name));
   let cells = 0;
-  for (const sheet of sheets.filter((each) => each.cells)) {
+  for (const sheet of sheets) {
     const part = parts.get(sheet.part)!;
     const used = usedCells(part);
     refuseClaims(sheet, used);
@@ -47,7 +47,11 @@ export async function readWorkbook(
   }
   if (cells > MOST_CELLS) throw new Problem("file-too-many-cells", { cells, most: MOST_CELLS });
   try {
-    return await readXlsx(storedPackage(parts), { readStyles: withStyles });
+    return await readXlsx(storedPackage(parts), {
+      readStyles: withStyles,
+      // A chart on a sheet of its own has no cells to read.
+      sheets: sheets.map(({ name }) => name),
+    });
   } catch {
     throw new Problem("file-damaged");
   }

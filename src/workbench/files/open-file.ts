@@ -51,7 +51,7 @@ export async function openFile(
     return {
       data: dataOf(id, name, workbook),
       original: bytes,
-      sheetNames: workbook.sheets.map((sheet) => sheet.name),
+      sheetNames: (await workbookParts(file.opened)).sheets.map((sheet) => sheet.name),
       remarks: await remarksOfWorkbook(name, file.opened, workbook),
     };
   } catch (error) {
