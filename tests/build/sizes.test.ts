@@ -6,11 +6,11 @@ import { gzipSync } from "node:zlib";
  * the number in the commit that needs it, and say there what the reader gets for the wait.
  */
 const MOST: Readonly<Record<string, number>> = {
-  "functions.js": 90,
+  "functions.js": 110,
   "functions.json": 12,
-  "taskpane.js": 140,
+  "taskpane.js": 160,
   "taskpane.css": 8,
-  "workbench.js": 2000,
+  "workbench.js": 2100,
   "workbench.css": 25,
   "start-page.js": 4,
   "from-elsewhere.js": 1,
