@@ -1,3 +1,4 @@
+import { quoted } from "../measure/cell-value";
 import { say, sentenceOf } from "../messages/catalogue";
 import type { Columns } from "../reading/column-place";
 import type { Finding } from "./rule";
@@ -8,7 +9,7 @@ import type { Finding } from "./rule";
  */
 export function findingSentence(finding: Finding, columns: Columns): string {
   const { field, say: id, values, causes = [] } = finding;
-  const place = (field !== null && columns[field]?.header) || "";
+  const place = field === null ? "" : quoted(columns[field]?.header);
   const because = causes.map((cause, i) => {
     const sentence = sentenceOf(cause.say, cause.values);
     return i === 0 ? sentence : say("or-else", { sentence });

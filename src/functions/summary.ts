@@ -1,6 +1,6 @@
 import { summaries, type Summary } from "../fieldsheet/summary";
 import type { CheckResult } from "../fieldsheet/check-result";
-import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
+import { type CellValue, isBlank, quoted, shownValue } from "../measure/cell-value";
 import { dateFromCell, writtenDay } from "../measure/date-and-time";
 import { at, isIssue, issue, type Issue } from "../measure/issue";
 import type { FieldId } from "../reading/fields";
@@ -69,7 +69,7 @@ function groupsBy(
   if (field && reading.has(field)) return (row) => written(field, reading.cell(row, field));
   const column = headers.flatMap((cells) => cells.map((cell) => String(cell ?? ""))).map(plain);
   const index = column.indexOf(plain(name));
-  if (index < 0) return issue("by-not-in-sheet", { value: name });
+  if (index < 0) return issue("by-not-in-sheet", { value: quoted(name) });
   const width = headers[0]!.length;
   return (row) => written(undefined, rows.cell(row, index % width));
 }

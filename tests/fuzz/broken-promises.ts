@@ -7,7 +7,7 @@ const LONGEST = 2_000_000;
 const LONGEST_SENTENCE = 400;
 
 /** What a call gives, and what of it no call should ever give. */
-export interface Outcome {
+export interface CallOutcome {
   /** Whether some cell holds a value that is no blank and no error. */
   readonly hasValue: boolean;
   /** What is wrong with it, in words; none when every promise is kept. */
@@ -15,7 +15,7 @@ export interface Outcome {
 }
 
 /** Calls a worksheet function and looks at all that comes out. */
-export function outcomeOf(run: () => unknown): Outcome {
+export function outcomeOf(run: () => unknown): CallOutcome {
   const before = process.cpuUsage();
   const cells = cellsOf(run);
   const { user } = process.cpuUsage(before);

@@ -1,3 +1,4 @@
+import { quoted } from "../../measure/cell-value";
 import { issue, type Issue } from "../../measure/issue";
 
 /** How a result leads to a decision about the load. */
@@ -38,5 +39,5 @@ export function dispositionRuleNamed(text: string): DispositionRule | Issue {
   const found = DISPOSITION_RULES.find(({ aliases }) => aliases.some((alias) => alias.test(text)));
   if (found) return found.name;
   const names = DISPOSITION_RULES.map(({ name }) => name).join(", ");
-  return issue("disposition-rule-unknown", { value: text, names });
+  return issue("disposition-rule-unknown", { value: quoted(text), names });
 }

@@ -26,7 +26,7 @@ export function en206QuantityNamed(text: string): En206Quantity | Issue {
   const named = [
     ["air", /air|luft|^lp$/i],
     ["lightweight density", /dens|light|rohdichte/i],
-    ["w/c", /w\s*\/?\s*\(?c/i],
+    ["w/c", /w\s*(?:\/\s*)?\(?c/i],
   ] as const;
   const found = named.find(([, words]) => words.test(text))?.[0];
   return found ?? issue("en206-quantity-unknown", { value: quoted(text) });

@@ -1,3 +1,4 @@
+import { quoted } from "../../measure/cell-value";
 import { issue, type Issue } from "../../measure/issue";
 import type { UnitSystem } from "../../measure/unit-system";
 
@@ -55,5 +56,5 @@ export function testingRuleNamed(text: string): TestingRule | Issue {
     TESTING_RULES.find(({ aliases }) => aliases.some((alias) => alias.test(plain)));
   if (found) return found;
   const names = TESTING_RULES.map(({ name }) => name).join(", ");
-  return issue("tests-rule-unknown", { value: text, names });
+  return issue("tests-rule-unknown", { value: quoted(text), names });
 }

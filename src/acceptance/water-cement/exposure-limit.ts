@@ -1,3 +1,4 @@
+import { quoted } from "../../measure/cell-value";
 import { issue, type Issue } from "../../measure/issue";
 
 /**
@@ -23,10 +24,10 @@ export const MOST_WATER_CEMENT: Readonly<Record<string, number>> = {
  * @returns w/cm, or the issue `exposure-without-limit`.
  */
 export function mostWaterCement(classes: string): number | Issue {
-  const named = classes.toUpperCase().match(/[A-Z]+\s*\d+/g) ?? [];
+  const named = classes.toUpperCase().match(/(?<![A-Z])[A-Z]+\s*\d+/g) ?? [];
   const limits = named.map((name) => MOST_WATER_CEMENT[name.replace(/\s/g, "")]);
   const known = limits.filter((limit) => limit !== undefined);
   if (known.length > 0 && known.length === limits.length) return Math.min(...known);
   const held = Object.keys(MOST_WATER_CEMENT).join(", ");
-  return issue("exposure-without-limit", { value: classes, classes: held });
+  return issue("exposure-without-limit", { value: quoted(classes), classes: held });
 }

@@ -1,3 +1,4 @@
+import { quoted } from "../../measure/cell-value";
 import { isPorousAggregate } from "../../methods/air-method/porous-aggregate";
 import { testRule } from "../rule";
 
@@ -15,6 +16,6 @@ export const otherMethod = testRule({
     if (!otherMethod || (otherMethod === "pressure" && isPorousAggregate(aggregate))) {
       return undefined;
     }
-    return { field: "method", values: { method: method! } };
+    return { field: "method", values: { method: quoted(method) } };
   },
 });
