@@ -6,7 +6,13 @@ import type { NextTest } from "./same-sample";
 export interface CheckedFailure {
   readonly first: DecidedTest;
   readonly check?: DecidedTest;
+  /** Whether the load was rejected, or adjusted and tested again, so that no check test is due. */
+  readonly settled: boolean;
 }
+
+/** How people write that a load was not placed. */
+const NOT_PLACED =
+  /\b(?:reject|refus|return|dump|wast|turn(?:ed)? (?:away|back)|sent (?:away|back))/i;
 
 /**
  * Every valid result outside its limits, each with the next valid test of the same sample.
@@ -21,13 +27,16 @@ export function checkedFailures(
   if (outside.length === 0) return [];
   const next = nextOfSample();
   const checks = new Set<DecidedTest>();
-  return outside.flatMap((first) => {
+  return outside.flatMap((first): CheckedFailure[] => {
     // A check test that fails as well is the end: it asks for no check of its own.
     if (checks.has(first)) return [];
+    const settled = NOT_PLACED.test(first.values.loadDecision ?? "");
     let check = next.get(first);
     while (check && check.state !== "valid") check = next.get(check);
+    // A test after an adjustment is of other concrete: a first result again, and no check test.
+    if (check?.values.adjusted) return [{ first, settled: true }];
     if (check) checks.add(check);
-    return [{ first, check }];
+    return [{ first, check, settled }];
   });
 }
 

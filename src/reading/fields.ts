@@ -1,6 +1,7 @@
 import { AGGREGATE_FIELDS } from "./fields/aggregate";
 import { AIR_LIMIT_FIELDS } from "./fields/air-limits";
 import { AIR_TEST_FIELDS } from "./fields/air-test";
+import { DELIVERY_AND_SPECIMEN_FIELDS } from "./fields/delivery-and-specimens";
 import { DENSITY_FIELDS } from "./fields/density";
 import { IDENTITY_FIELDS } from "./fields/identity";
 import { PROCEDURE_FIELDS } from "./fields/procedure";
@@ -16,6 +17,7 @@ export const FIELDS = {
   ...AIR_LIMIT_FIELDS,
   ...PROCEDURE_FIELDS,
   ...SAMPLING_FIELDS,
+  ...DELIVERY_AND_SPECIMEN_FIELDS,
   ...AGGREGATE_FIELDS,
   ...DENSITY_FIELDS,
   ...SLUMP_AND_WEATHER_FIELDS,

@@ -158,6 +158,17 @@ export const GRAMMAR: Readonly<Record<FieldId, FieldGrammar>> = {
   revolutions: field("revolution", "total number amount load truck", ""),
   revolutionLimit: field("revolution allowed|limit|high", "number allowed limit", ""),
   deliveryStandard: field("load method, load specified", "discharged", ""),
+  loadDecision: wholeHeadings(""),
+  addedWater: wholeHeadings(""),
+  waterAdditions: wholeHeadings(""),
+  revolutionsAfterWater: wholeHeadings(""),
+  adjusted: wholeHeadings("yes-no"),
+  loadShare: wholeHeadings("percent"),
+  samplingPlace: wholeHeadings(""),
+  moulded: wholeHeadings("clock"),
+  specifiedStrength: wholeHeadings("stress"),
+  curingLow: wholeHeadings("temperature"),
+  curingHigh: wholeHeadings("temperature"),
   date: field("date, ?test~, ?sampled~, ?cast~, date time", "sample sampled cast number day", ""),
   time: field("time, time day, test time, ?test~", "day sample", "clock"),
   sample: field(
@@ -282,6 +293,11 @@ export function mayHaveUnit(field: FieldId, unit: Dimension | undefined): boolea
  * @param beside Terms, set off by spaces.
  * @param units Dimensions, set off by spaces.
  */
+/** A field that is known by its whole headings only. */
+function wholeHeadings(units: string): FieldGrammar {
+  return { ...field("", "", units), senses: [] };
+}
+
 function field(senses: string, beside: string, units: string): FieldGrammar {
   return {
     senses: senses.split(",").map((sense) => senseOf(sense.trim())),

@@ -8,10 +8,10 @@ export const checkTestDue = sheetRule({
   needsOneOf: ["sample", "load", "checkOf"],
   says: ["check-test-due"],
   basis:
-    "By the check-test rule of ASTM C94 a result outside the limits calls at once for a check test on another portion of the same sample (a trade article quoting it; C94-98).",
+    "By the check-test rule of ASTM C94 a result outside the limits calls at once for a check test on another portion of the same sample (a trade article quoting it; C94-98). None is due where the load was rejected or sent back, or adjusted and tested again.",
   look({ failures }, sheet) {
     return failures
-      .filter(({ check }) => !check)
+      .filter(({ check, settled }) => !check && !settled)
       .map(({ first: { row } }) => ({ row, field: sheet.has("sample") ? "sample" : null }));
   },
 });

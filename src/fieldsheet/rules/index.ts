@@ -1,7 +1,7 @@
 import type { Rule } from "../rule";
 import { agreementNotRecorded } from "./agreement-not-recorded";
-import { airBeyondMost } from "./air-beyond-most";
 import { airBelowZero } from "./air-below-zero";
+import { airBeyondMost } from "./air-beyond-most";
 import { alcoholAddedLate } from "./alcohol-added-late";
 import { alcoholBeyondTable } from "./alcohol-beyond-table";
 import { alcoholMissing } from "./alcohol-missing";
@@ -18,12 +18,15 @@ import { concreteTemperature } from "./concrete-temperature";
 import { cupOutOfTolerance } from "./cup-out-of-tolerance";
 import { cupsNotNeeded } from "./cups-not-needed";
 import { cupsNotWhole } from "./cups-not-whole";
+import { decidedAllTheSame } from "./decided-all-the-same";
+import { densityAndAir } from "./density-and-air";
 import { densityOutsideSpecification } from "./density-outside-specification";
 import { dischargedLate } from "./discharged-late";
 import { duplicateTest } from "./duplicate-test";
 import { evaporationHigh } from "./evaporation-high";
 import { finalReadingWrong } from "./final-reading-wrong";
 import { foamOverLimit } from "./foam-over-limit";
+import { initialCuringTemperature } from "./initial-curing";
 import { interpolatedCorrection } from "./interpolated-correction";
 import { leak } from "./leak";
 import { limitsCrossed } from "./limits-crossed";
@@ -33,21 +36,24 @@ import { mayBeCalledVoid } from "./may-be-called-void";
 import { measureTooSmall } from "./measure-too-small";
 import { meterCheckOverdue } from "./meter-check-overdue";
 import { methodsDisagree } from "./methods-disagree";
+import { mouldedLate } from "./moulded-late";
 import { nearLimit } from "./near-limit";
 import { negativeValue } from "./negative-value";
 import { notANumber } from "./not-a-number";
-import { readingAsShare } from "./reading-as-share";
 import { offGridReading } from "./off-grid-reading";
 import { otherAlcoholStrength } from "./other-alcohol-strength";
 import { otherMethod } from "./other-method";
 import { outsideSpecification } from "./outside-specification";
 import { packedConcreteLeft } from "./packed-concrete-left";
+import { placesOfSampling } from "./places-of-sampling";
 import { pressureCheckDue } from "./pressure-check-due";
 import { pressureCheckMayBeDue } from "./pressure-check-may-be-due";
+import { readingAsShare } from "./reading-as-share";
 import { readingMissing } from "./reading-missing";
 import { readingsDisagree } from "./readings-disagree";
 import { repeatWithoutMoreAlcohol } from "./repeat-without-more-alcohol";
 import { reportedAirWrong } from "./reported-air-wrong";
+import { sampledFromAnEnd } from "./sampled-from-an-end";
 import { secondReadingMissing } from "./second-reading-missing";
 import { shortInversion } from "./short-inversion";
 import { shortRoll } from "./short-roll";
@@ -59,6 +65,7 @@ import { thirdReadingMissing } from "./third-reading-missing";
 import { timesOutOfOrder } from "./times-out-of-order";
 import { voidTestReported } from "./void-test-reported";
 import { voidWithoutRepeat } from "./void-without-repeat";
+import { waterAddedWrongly } from "./water-added-wrongly";
 import { wetSievingDue } from "./wet-sieving-due";
 import { wrongMethodForAggregate } from "./wrong-method-for-aggregate";
 
@@ -102,6 +109,10 @@ export const RULES: readonly Rule[] = [
   shortRoll,
   wetSievingDue,
   staleSample,
+  mouldedLate,
+  sampledFromAnEnd,
+  initialCuringTemperature,
+  waterAddedWrongly,
   outsideSpecification,
   densityOutsideSpecification,
   slumpOutsideTolerance,
@@ -109,6 +120,8 @@ export const RULES: readonly Rule[] = [
   measureTooSmall,
   pressureCheckDue,
   methodsDisagree,
+  densityAndAir,
+  decidedAllTheSame,
   nearLimit,
   pressureCheckMayBeDue,
   interpolatedCorrection,
@@ -116,6 +129,7 @@ export const RULES: readonly Rule[] = [
   dischargedLate,
   otherMethod,
   slipInColumn,
+  placesOfSampling,
   voidWithoutRepeat,
   repeatWithoutMoreAlcohol,
   checkTestDue,

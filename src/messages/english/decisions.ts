@@ -36,6 +36,31 @@ export const decisionMessages = {
     `“${value}” is not a quantity that EN 206 has a single result for here. Give "air", "lightweight density" or "w/c".`,
   "by-not-in-sheet": ({ value }: Words<"value">) =>
     `“${value}” is no column of the table. Give "mix", "day", "meter", "load" or "method", or the header of a column as it stands.`,
+  "moulded-late": ({ minutes, most }: Words<"minutes" | "most">) =>
+    `moulding began ${minutes} minutes after the last portion of the sample was taken; ${most} are allowed. Look at the times, or sample again for the specimens.`,
+  "sampled-from-an-end": ({ share, from, to }: Words<"share" | "from" | "to">) =>
+    `the sample was taken when ${share} % of the load was discharged; a sample for acceptance is taken between ${from} and ${to} %. Sample again from the middle of the load.`,
+  "water-added-again": ({ times }: Words<"times">) =>
+    `water was added ${times} times; it is added once, on arrival. See who allowed it, and work out w/cm with all of it.`,
+  "too-few-revolutions-after": ({ turns, least }: Words<"turns" | "least">) =>
+    `the drum turned ${turns} times after the addition; at least ${least} at mixing speed are asked for. Mix on, and test again.`,
+  "cured-too-cold": ({ temperature, limit, unit }: Words<"temperature" | "limit" | "unit">) =>
+    `the specimens were as cold as ${temperature} ${unit}; in initial curing ${limit} ${unit} are the least. Their strength may be lower than that of the concrete: say so with it.`,
+  "cured-too-warm": ({ temperature, limit, unit }: Words<"temperature" | "limit" | "unit">) =>
+    `the specimens were as warm as ${temperature} ${unit}; in initial curing ${limit} ${unit} are the most. Their later strength may be lower than that of the concrete: say so with it.`,
+  "density-and-air": ({
+    off,
+    byAir,
+    left,
+    air,
+    aim,
+    unit,
+  }: Words<"off" | "byAir" | "left" | "air" | "aim" | "unit">) =>
+    `the density lies ${off} ${unit} off its target. ${air} % of air in place of ${aim} % makes ${byAir} of it; ${left} ${unit} are left for moisture, batching or weighing.`,
+  "decided-all-the-same": ({ least, most, verdict }: Words<"least" | "most" | "verdict">) =>
+    `whatever is missing, the air content lies between ${least} and ${most} %, which is ${verdict === "within" ? "within the limits" : `${verdict} the limits`}. The load is decided; complete the record all the same.`,
+  "places-of-sampling": ({ mix, means }: Words<"mix" | "means">) =>
+    `${mix === "" ? "the tests were" : `the tests of ${mix} were`} sampled in different places, with these mean air contents: ${means}. Compare them apart.`,
   "exposure-without-limit": ({ value, classes }: Words<"value" | "classes">) =>
     `“${value}” has no limit of w/cm in the table of ACI 318-19. It has: ${classes}; or give the limit as a number.`,
   "water-cement-cannot-be": ({ ratio }: Words<"ratio">) =>

@@ -4,6 +4,12 @@ export const SAMPLING_WITHIN = 15;
 /** The air test starts at most this many minutes after the last portion. */
 export const START_WITHIN = 5;
 
+/** Moulding of specimens begins at most this many minutes after the sample is made one. */
+export const MOULD_WITHIN = 15;
+
+/** The sample is taken from the middle of the load: neither of the first nor of the last tenth, %. */
+export const MIDDLE_OF_LOAD = { from: 10, to: 90 } as const;
+
 const DAY = 1440;
 
 /**

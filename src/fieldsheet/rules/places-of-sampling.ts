@@ -1,0 +1,34 @@
+import { sheetRule } from "../rule";
+
+/** Tests of one mix that were sampled at the truck and at the end of a hose. */
+export const placesOfSampling = sheetRule({
+  id: "places-of-sampling",
+  weight: "note",
+  needs: ["samplingPlace"],
+  says: ["places-of-sampling"],
+  basis:
+    "Pumping changes the air content, so results from the truck and from the hose are compared apart (common practice; the specification says where the concrete is accepted).",
+  *look({ all: tests }) {
+    const byMix = new Map<string, Map<string, number[]>>();
+    for (const { state, result, values } of tests) {
+      if (state !== "valid" || !result || values.samplingPlace === undefined) continue;
+      const mix = values.mix ?? "";
+      const places = byMix.get(mix) ?? new Map<string, number[]>();
+      byMix.set(mix, places);
+      const place = values.samplingPlace.toLowerCase();
+      places.set(place, [...(places.get(place) ?? []), result.air]);
+    }
+    for (const [mix, places] of byMix) {
+      if (places.size < 2) continue;
+      const means = [...places].map(([place, airs]) => {
+        const mean = airs.reduce((sum, air) => sum + air, 0) / airs.length;
+        return `${place} ${mean.toFixed(2)} % (${airs.length})`;
+      });
+      yield {
+        row: null,
+        field: "samplingPlace" as const,
+        values: { mix, means: means.join(", ") },
+      };
+    }
+  },
+});

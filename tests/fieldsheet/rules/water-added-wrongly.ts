@@ -1,0 +1,35 @@
+import type { RuleCases } from "../rule-cases";
+
+const C94 = "C94-90 and ready-mix sheets: once, then 30 revolutions";
+
+export const cases: RuleCases = {
+  silent: [
+    [{ "Water additions": 1, "Revolutions after adding": 30 }, C94],
+    [{ "Water additions": 0, "Revolutions after adding": 0 }, "nothing was added"],
+    [{ "Site water": 0, "Revolutions after adding": 0 }, "nothing was added"],
+  ],
+  speaks: [
+    [
+      { "Water additions": 2, "Revolutions after adding": 40 },
+      [
+        [
+          1,
+          "Water additions",
+          "Water was added 2 times; it is added once, on arrival. See who allowed it, and work out w/cm with all of it.",
+        ],
+      ],
+      C94,
+    ],
+    [
+      { "Site water": 5, "Revolutions after adding": 29 },
+      [
+        [
+          1,
+          "Revolutions after adding",
+          "The drum turned 29 times after the addition; at least 30 at mixing speed are asked for. Mix on, and test again.",
+        ],
+      ],
+      C94,
+    ],
+  ],
+};
