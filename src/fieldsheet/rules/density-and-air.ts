@@ -16,7 +16,7 @@ export const densityAndAir = testRule({
   basis:
     "With everything else unchanged, density goes as 100 less the air content (derived); so the density at the air found is known from the specified density and the specified air, on lightweight concrete as well. What is left lies in moisture, batching or weighing (common practice).",
   look({ state, result, limits, values: { density, densityTarget, target } }, { columns }) {
-    const aim = target ?? middleOf(limits);
+    const aim = target?.aim ?? middleOf(limits);
     if (state !== "valid" || !result || density === undefined || densityTarget === undefined) {
       return undefined;
     }
