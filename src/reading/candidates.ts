@@ -121,12 +121,33 @@ export function otherMatterIn(told: Told): Candidate<Guard> | undefined {
   return found.sort((a, b) => b.score - a.score)[0];
 }
 
-/** The word that keeps the column from being ours. */
-export function guardIn({
-  own,
-}: Told): { readonly guard: Guard; readonly word: string } | undefined {
+/** The word that keeps a column from being ours, and what it speaks of. */
+export interface GuardWord {
+  readonly guard: Guard;
+  readonly word: string;
+}
+
+/** The word in a header that keeps the column from being ours, as far as its cells bear it out. */
+export function guardIn({ own, cells }: Told): GuardWord | undefined {
   const found = own.words.find(({ terms }) => guardOf(terms) !== undefined);
+  const guard = found && guardOf(found.terms)!;
+  return guard && bearsOut(guard, cells) ? { guard, word: found.text } : undefined;
+}
+
+/** The title that turns what stands below it into another test's. */
+export function bindingTitle({ own, titles }: Told): GuardWord | undefined {
+  if (own.words.some(({ terms }) => terms.some((term) => PLAIN.has(term)))) return undefined;
+  const found = titles
+    .flatMap(({ words }) => words)
+    .find(({ terms }) => terms.length > 0 && terms.every((term) => BINDING.has(term)));
   return found && { guard: guardOf(found.terms)!, word: found.text };
+}
+
+/** Whether the cells may be what the guard says: a way has its times, a person a name. */
+function bearsOut(guard: Guard, cells: Told["cells"]): boolean {
+  if (cells.count === 0) return true;
+  if (guard === "arrival" || guard === "departure") return cells.clock + cells.date > 0.5;
+  return guard !== "person" || cells.number + cells.amount < 0.5 || cells.most > 15;
 }
 
 function candidateFor(told: Told, field: FieldId): Candidate | undefined {
@@ -216,14 +237,18 @@ function saidSense(
     taken.push(word);
   }
   if (fromTitle === sense.needs.length) return undefined;
+  const isPlace = ({ terms }: Word) => guardOf(terms) === "place";
+  const nearPlace = measuring && own.words.some(isPlace);
   const places = taken.map((word) => own.words.indexOf(word));
   if (sense.ordered && places.some((place, i) => i > 0 && place < places[i - 1]!)) return undefined;
   let score = (sense.weight ?? SAID_BY[Math.min(sense.needs.length, 4)]!) - fromTitle * FROM_TITLE;
   let outright = true;
+  let elsewhere = false;
   let unknown = 0;
   for (const word of own.words) {
     if (word.misspelt) score -= MISSPELT;
     if (taken.includes(word) || explains(grammar, word, sense.needs)) continue;
+    if (nearPlace && word.terms.some((term) => term === "before" || term === "after")) continue;
     if (word.aside && /^\d+$/.test(word.text)) continue;
     if (word.terms.length === 0) {
       if (/^\d+$/.test(word.text)) continue;
@@ -233,7 +258,9 @@ function saidSense(
     }
     const guard = guardOf(word.terms);
     if (guard && !(guard === "place" && measuring)) return undefined;
-    score -= OTHER_MEANING;
+    // Where on its way it was measured is one thing, however many words say it.
+    if (!elsewhere || !guard) score -= OTHER_MEANING;
+    elsewhere ||= guard === "place";
     outright = false;
   }
   score -= Math.min(unknown, MOST_FOR_UNKNOWN_WORDS);

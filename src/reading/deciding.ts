@@ -1,6 +1,6 @@
 import type { FieldId } from "./fields";
 import { mayHaveUnit } from "./grammar";
-import type { Term } from "./terms";
+import { GUARD_TERMS, type Term } from "./terms";
 import type { Told } from "./told";
 
 /** Fields that can decide whether a test stands, or its air. */
@@ -45,6 +45,7 @@ const LEAVE_OPEN: ReadonlySet<Term> = new Set<Term>([
   "added",
   "left",
   "type",
+  "time",
   "check",
   "first",
   "second",
@@ -80,11 +81,13 @@ export function decidingByWords({ own, unit }: Told): readonly FieldId[] {
  * @param missing Says which fields have no column yet.
  */
 export function decidingByContents(
-  { own, unit, cells }: Told,
+  { own, unit: written, cells }: Told,
   missing: (field: FieldId) => boolean,
 ): readonly FieldId[] {
+  const unit = written ?? own.onlyUnit?.dimension;
   const open = own.words.every(
-    ({ terms }) => terms.length === 0 || terms.some((term) => LEAVE_OPEN.has(term)),
+    ({ terms }) =>
+      terms.length === 0 || terms.some((term) => LEAVE_OPEN.has(term) || GUARD_TERMS[term]),
   );
   if (!open) return [];
   return thinkable().filter(missing);
@@ -99,6 +102,7 @@ export function decidingByContents(
     const { number, least, most, whole, quarters } = cells;
     if (number < 0.65 || least < 0 || most > 15) return [];
     if (whole > 0.9 && cells.distinct < Math.max(3, cells.count)) return ["cups"];
-    return quarters > 0.9 && whole < 0.9 ? ["first", "second", "third", "final"] : [];
+    const varies = cells.distinct > 1 || cells.count < 3;
+    return quarters > 0.9 && whole < 0.9 && varies ? ["first", "second", "third", "final"] : [];
   }
 }

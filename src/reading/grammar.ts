@@ -64,7 +64,7 @@ export const GRAMMAR: Readonly<Record<FieldId, FieldGrammar>> = {
     "percent divisions",
   ),
   second: field(
-    "reading second|confirming, volumetric second|confirming, ?meter second, ?roll second, ?check~",
+    "reading second|confirming|repeat|check, volumetric second|confirming, ?meter second, ?roll second, ?check~",
     `${AIR_TEST} neck roll after check`,
     "percent divisions",
   ),
@@ -89,7 +89,7 @@ export const GRAMMAR: Readonly<Record<FieldId, FieldGrammar>> = {
   ),
   foam: field(
     "foam, !foam in-order",
-    "size left neck reading amount high number total volume first second third further",
+    "size left neck reading amount high total volume first second third further",
     "divisions percent length",
   ),
   settle: field(
@@ -99,7 +99,7 @@ export const GRAMMAR: Readonly<Record<FieldId, FieldGrammar>> = {
   ),
   packed: field(
     "packed, !dispersed, !dispersed in-order",
-    "left bowl meter inversion roll after amount",
+    "total left bowl meter inversion roll after amount",
     "yes-no",
   ),
   leak: field(
@@ -139,7 +139,7 @@ export const GRAMMAR: Readonly<Record<FieldId, FieldGrammar>> = {
   roll: field("roll, roll time", "total amount", "duration"),
   meter: field("meter number, meter serial, meter", "serial number air volumetric", ""),
   meterCheck: field(
-    "meter calibration, meter calibration date, meter check, meter check date, calibration date",
+    "meter calibration, meter calibration date, meter check, meter check date, calibration date, calibration final",
     "date air of final number",
     "",
   ),

@@ -1,6 +1,7 @@
 import type { CellValue } from "../measure/cell-value";
 import { assign, type Assigned } from "./assignment";
 import {
+  bindingTitle,
   candidatesFor,
   guardIn,
   otherMatterIn,
@@ -9,6 +10,7 @@ import {
   type Candidate,
 } from "./candidates";
 import type { Columns } from "./column-place";
+import { withoutCommonWords } from "./common-words";
 import { DECIDING, decidingByContents, decidingByWords } from "./deciding";
 import { evidenceOf } from "./evidence";
 import { FIELDS, type FieldId } from "./fields";
@@ -60,7 +62,7 @@ export function recognise(
   columns: readonly SheetColumn[],
   kept: readonly KeptColumn[] = [],
 ): Recognition {
-  const considered = consider(columns, kept);
+  const considered = consider(columns, withoutCommonWords(columns), kept);
   const assigned = assign(
     considered.flatMap(({ candidates }, column) =>
       candidates.map(({ field, score }) => ({ column, field, score })),
@@ -76,6 +78,7 @@ export function recognise(
 }
 
 function consider(
+  written: readonly SheetColumn[],
   columns: readonly SheetColumn[],
   kept: readonly KeptColumn[],
 ): readonly Considered[] {
@@ -85,7 +88,7 @@ function consider(
     tellings(headers, evidenceOf(cells), (header) => understand(header, languages)),
   );
   const numbered = numberedReadings(told.map(([first]) => first));
-  const setting = keptFor(columns, kept);
+  const setting = keptFor(written, kept);
   return numbered.map((first, index) => {
     const keptAs = setting[index];
     if (keptAs) {
@@ -206,7 +209,7 @@ function describe(column: Considered, index: number, among: AllColumns): Recogni
     (field) =>
       among.missing(field) && (told.cells.yesNo > 0 || fitOf(field, told.cells, told.unit) >= 0),
   );
-  const guard = guardIn(told);
+  const guard = guardIn(told) ?? bindingTitle(told);
   const speaks = words.some((field) => fitOf(field, told.cells, told.unit) > 0);
   if (guard && !speaks) {
     const what = guard.word;

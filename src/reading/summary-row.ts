@@ -1,10 +1,26 @@
 import { isBlank, type CellValue } from "../measure/cell-value";
+import { folded } from "./tokens";
 
-const SUMS_UP =
-  /^(?:(?:grand |sub-?)?totals?|sum|averages?|avg|mean|min(?:imum)?|max(?:imum)?|count|range|st(?:andar)?d\.? ?dev(?:iation)?)[.:]?$/i;
+/** Words that begin a row which sums up others, in the languages that are read; common practice. */
+const SUMS_UP = new Set(
+  `total, totals, grand total, sub total, subtotal, sum, average, averages, avg, ave, mean, min, minimum,
+  max, maximum, count, range, std dev, std deviation, standard dev, standard deviation, stdev, median,
+  number of tests, coefficient of variation, cov, lowest, highest,
+  totales, suma, promedio, promedios, media, medias, minimo, maximo, cuenta, rango, desviacion,
+  desviacion estandar, desv est, mediana, numero de ensayos,
+  totaux, somme, moyenne, moyennes, moy, mini, maxi, nombre, etendue, ecart type, mediane, nombre d essais,
+  summe, gesamt, mittelwert, mittel, durchschnitt, anzahl, spannweite, standardabweichung, kleinstwert,
+  grosstwert, mw, anzahl der prufungen`
+    .split(",")
+    .map((words) => words.trim().replace(/\s+/g, " ")),
+);
 
 /** Whether a row sums up the tests above it: it begins with a word such as "Average" or "Total". */
 export function isSummaryRow(row: readonly CellValue[]): boolean {
   const first = row.find((cell) => !isBlank(cell));
-  return typeof first === "string" && SUMS_UP.test(first.trim());
+  if (typeof first !== "string" || first.length > 60) return false;
+  const words = folded(first)
+    .replace(/[^\p{L}\p{N}]+/gu, " ")
+    .trim();
+  return SUMS_UP.has(words) || SUMS_UP.has(words.replace(/ (?:of|de|des|der|d) .*$/, ""));
 }

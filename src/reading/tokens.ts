@@ -31,6 +31,8 @@ export function spelledOut(text: string): string {
   return folded(
     splitCamelCase(text)
       .replace(/º(?=\s?[CF](?!\p{L}))/giu, "°")
+      .replace(/\b(T)\s?[º°](?!\s?[CF]\b)/gi, "$1 ")
+      .replace(/\b\d+(?:[.,]\d+)?\s?%(?=\s?\p{L})/gu, " ")
       .replace(NUMBER_SIGNS, " number ")
       .replace(/\+\s?\/\s?[-−–]|±/g, " plusminus ")
       .replace(ORDINALS, " $1 ")

@@ -171,17 +171,23 @@ function unitsAround(
     units.unshift(UNITS.get(last)!);
     if (isTime(last)) times.unshift(pieceOf(last));
   }
-  while (left.length > 1 && UNITS.has(left[0]!) && !TIMID.has(left[0]!)) {
+  while (left.length > 1 && isUnitInFront(left[0]!)) {
     units.unshift(UNITS.get(left.shift()!)!);
   }
   return { units, left: [...left.map((text) => ({ text })), ...times] };
+}
+
+/** As in "% air" and "oz of alcohol". */
+function isUnitInFront(piece: string): boolean {
+  const dimension = TIMID.has(piece) ? undefined : UNITS.get(piece)?.dimension;
+  return dimension === "percent" || dimension === "liquid";
 }
 
 function pieceOf(text: string): Piece {
   return isTime(text) ? { text, timeUnit: text } : { text };
 }
 
-/** "min" is also the least, and "second" the second of several. */
+/** "min" is also the least, and "second" the second of several, in French and Spanish too. */
 function isTime(piece: string): boolean {
-  return piece === "min" || piece === "second";
+  return /^(?:min|seconde?|segundo)$/.test(piece);
 }

@@ -74,12 +74,11 @@ const understood = remembered(
   ({ text, languages }) => `${languages.map(({ language }) => language).join()} ${text}`,
 );
 
-/** "Reading A", "Lectura B": a letter at the end numbers a reading. */
+/** "Reading A", "Alcohol B": a letter at the end numbers what stands before it. */
 function lettered(words: readonly Word[], tokens: readonly Token[]): readonly Word[] {
   const letter = tokens.filter(({ aside }) => !aside).at(-1)?.text ?? "";
   const term = LETTERED[letter];
-  const isReading = words.some(({ terms }) => terms.includes("reading"));
-  if (!term || tokens.length < 2 || !isReading) return words;
+  if (!term || tokens.length < 2 || words.length === 0) return words;
   const others = words.filter(({ text }) => text !== letter);
   return [...others, { text: letter, terms: [term], aside: false, misspelt: false }];
 }

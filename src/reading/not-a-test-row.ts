@@ -1,0 +1,47 @@
+import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
+import { isSummaryRow } from "./summary-row";
+import { folded } from "./tokens";
+
+/** Words that begin what people write below a table. */
+const WRITTEN_BELOW = new RegExp(
+  `^(?:${[
+    "remarks?|notes?|comments?|signature|signed|tested by|checked by|reviewed by|approved by|prepared by",
+    "technician|inspector|certified|distribution|page|end of|legend|key|weather|specification",
+    "observacion(?:es)?|notas?|comentarios?|firma|elaboro|reviso|aprobo|laboratorista|tecnico|pagina",
+    "remarques?|observations?|commentaires?|signature|verifie par|approuve par|technicien|prepare par",
+    "bemerkung(?:en)?|anmerkung(?:en)?|unterschrift|hinweise?|gepruft|prufer|seite|freigabe",
+  ].join("|")})\\b`,
+);
+
+/**
+ * Whether a row below the header holds no test: it sums up the tests above it, repeats the header, or is
+ * a remark or a signature.
+ *
+ * @param row The cells of the row.
+ * @param headers The headers of the table, over the same columns.
+ */
+export function isNotATestRow(row: readonly CellValue[], headers: readonly string[]): boolean {
+  return isSummaryRow(row) || repeatsHeader(row, headers) || isWrittenBelow(row);
+}
+
+/** Whether most cells of a row say what the header of their column says, as on paper of many pages. */
+function repeatsHeader(row: readonly CellValue[], headers: readonly string[]): boolean {
+  const filled = row.flatMap((cell, at) => (isBlank(cell) ? [] : [{ cell, header: headers[at] }]));
+  const same = filled.filter(
+    ({ cell, header }) =>
+      typeof cell === "string" &&
+      header !== undefined &&
+      header.trim() !== "" &&
+      folded(cell.slice(0, 200)).trim() === folded(header.slice(0, 200)).trim(),
+  );
+  return same.length >= 2 && same.length * 2 > filled.length;
+}
+
+/** Whether a row is one or two texts, the first of which begins as remarks and signatures do. */
+function isWrittenBelow(row: readonly CellValue[]): boolean {
+  const filled = row.filter((cell) => !isBlank(cell));
+  const [first] = filled;
+  if (typeof first !== "string" || filled.length > 2) return false;
+  if (filled.some((cell) => typeof cell !== "string")) return false;
+  return WRITTEN_BELOW.test(folded(shownValue(first).slice(0, 60)).trim());
+}
