@@ -145,8 +145,12 @@ export const GRAMMAR: Readonly<Record<FieldId, FieldGrammar>> = {
   ),
   bowlVolume: field("bowl volume, meter volume", "size", "bulk liquid"),
   cupVolume: field("cup volume, cup size", "calibration", "liquid bulk"),
-  start: field("test start, test start time, air start", "time air meter of", "clock"),
-  sampledFrom: field("sampled start, portion first, sampled time", "time sample portion", "clock"),
+  start: field("test start, test start time, air start, test time~", "time air meter of", "clock"),
+  sampledFrom: field(
+    "sampled start, portion first, sampled time~, sample time~, sampled~",
+    "time sample portion",
+    "clock",
+  ),
   sampledTo: field(
     "sampled end, portion final, sampled time end",
     "time sample portion end",
@@ -170,7 +174,7 @@ export const GRAMMAR: Readonly<Record<FieldId, FieldGrammar>> = {
   curingLow: wholeHeadings("temperature"),
   curingHigh: wholeHeadings("temperature"),
   date: field("date, ?test~, ?sampled~, ?cast~, date time", "sample sampled cast number day", ""),
-  time: field("time, time day, test time, ?test~", "day sample", "clock"),
+  time: field("time, time day, test time, test time air, ?test~", "day", "clock"),
   sample: field(
     "sample number, sample, test number, set number, lab number, sample lab, sample batch, ?number~",
     "test set lab number air",

@@ -17,8 +17,10 @@ const BESIDE: ReadonlySet<Term> = new Set<Term>([
  */
 export function numberedReadings(columns: readonly Told[]): readonly Told[] {
   const plain = columns.filter(isPlainReading);
-  const means = (term: Term) => columns.some((column) => isReading(column, term));
-  if (plain.length < 2 && !(means("second") && !means("first"))) return columns;
+  const [alone] = plain;
+  const isNumbered = ({ own }: Told) => own.text.replace(/\s?2$/, "") === alone?.own.text;
+  if (plain.length < 2 && !columns.some((column) => column !== alone && isNumbered(column)))
+    return columns;
   const titles = new Set(plain.map((column) => titlesOf(column)));
   if (titles.size > 1) return columns;
   return columns.map((column) => {
@@ -32,17 +34,14 @@ function isPlainReading({ own, titles }: Told): boolean {
   const ordered = titles.some(({ words }) =>
     words.some(({ terms }) => ORDER.some((o) => terms.includes(o))),
   );
-  return !ordered && isReading({ own }, undefined);
+  return !ordered && isReading({ own });
 }
 
-/** Whether a header says "reading", and the term beside it or nothing else. */
-function isReading({ own: { words } }: Pick<Told, "own">, beside: Term | undefined): boolean {
+/** Whether a header says "reading" and nothing else. */
+function isReading({ own: { words } }: Pick<Told, "own">): boolean {
   const telling = words.filter(({ terms }) => !terms.some((term) => BESIDE.has(term)));
   const rest = telling.filter(({ terms }) => !terms.includes("reading"));
-  if (rest.length === telling.length) return false;
-  return beside === undefined
-    ? rest.length === 0
-    : rest.length === 1 && rest[0]!.terms.includes(beside);
+  return telling.length > 0 && rest.length === 0;
 }
 
 function titlesOf({ titles }: Told): string {

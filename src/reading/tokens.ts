@@ -32,7 +32,6 @@ export function spelledOut(text: string): string {
     splitCamelCase(text)
       .replace(/º(?=\s?[CF](?!\p{L}))/giu, "°")
       .replace(/\b(T)\s?[º°](?!\s?[CF]\b)/gi, "$1 ")
-      .replace(/\b\d+(?:[.,]\d+)?\s?%(?=\s?\p{L})/gu, " ")
       .replace(NUMBER_SIGNS, " number ")
       .replace(/\+\s?\/\s?[-−–]|±/g, " plusminus ")
       .replace(ORDINALS, " $1 ")

@@ -132,7 +132,9 @@ export function readHeader(header: string): HeaderWords {
 function withoutComposed({ text, aside }: Part): { found?: HeaderUnit; pieces: string[] } {
   // In brackets it is yes or no in Spanish; elsewhere it is a serial number.
   const written = aside && /^s ?\/ ?n$/i.test(text) ? "si/no" : text;
-  let spelled = spelledOut(written).replace(/\bfl\.? ?oz\b/g, "oz");
+  // "70 % alcohol", "1 % cups": how much of it there is in what is counted.
+  const counted = aside ? written : written.replace(/\b\d+(?:[.,]\d+)?\s?%(?=\s?\p{L})/gu, " ");
+  let spelled = spelledOut(counted).replace(/\bfl\.? ?oz\b/g, "oz");
   let found: HeaderUnit | undefined;
   for (const [dimension, pattern] of COMPOSED) {
     const match = pattern.exec(spelled);

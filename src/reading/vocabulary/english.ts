@@ -25,7 +25,7 @@ export const ENGLISH: Vocabulary = {
     ],
     load: ["load", "load no", "load id", "ticket", "ticket no", "batch ticket", "delivery"],
     date: ["date", "test date", "date tested", "date cast", "date placed", "day"],
-    time: ["time", "time of day", "clock time", "hour", "time of test", "test time", "time tested"],
+    time: ["time", "time of day", "clock time", "hour"],
     mix: [
       "mix",
       "mix id",
@@ -357,11 +357,6 @@ export const ENGLISH: Vocabulary = {
       "first portion",
       "first portion taken",
       "first portion at",
-      "sampled at",
-      "time sampled",
-      "sampling time",
-      "sample time",
-      "sampled",
     ],
     sampledTo: [
       "sampled to",

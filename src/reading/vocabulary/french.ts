@@ -21,14 +21,8 @@ export const FRENCH: Vocabulary = {
     sample: ["échantillon", "essai", "prélèvement"],
     load: ["livraison", "bon", "billet", "bon de livraison"],
     date: ["date"],
-    time: ["heure", "heure de l'essai", "heure d'essai", "heure essai"],
+    time: ["heure"],
     mix: ["mélange", "formule", "formulation"],
-    sampledFrom: [
-      "heure de prélèvement",
-      "heure du prélèvement",
-      "heure d'échantillonnage",
-      "heure prélèvement",
-    ],
     batched: [
       "heure de malaxage",
       "heure de chargement",
