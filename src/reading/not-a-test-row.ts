@@ -1,6 +1,6 @@
 import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
+import { folded } from "../measure/folded";
 import { isSummaryRow } from "./summary-row";
-import { folded } from "./tokens";
 
 /** Words that begin what people write below a table. */
 const WRITTEN_BELOW = new RegExp(

@@ -1,5 +1,5 @@
 import { isBlank, type CellValue } from "../measure/cell-value";
-import { folded } from "./tokens";
+import { folded } from "../measure/folded";
 
 /** Words that begin a row which sums up others, in the languages that are read; common practice. */
 const SUMS_UP = new Set(

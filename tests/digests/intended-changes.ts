@@ -147,4 +147,20 @@ export const INTENDED_CHANGES: readonly IntendedChange[] = [
     tag: "any",
     reason: "Evaporation in SI units is by Uno's own form, no conversion of the US one.",
   },
+  {
+    of: ["check", "findings"],
+    tag: "field twice",
+    reason: "Of two columns that could both be a field none is read, instead of the left one.",
+  },
+  {
+    of: ["check", "findings"],
+    tag: "column sampledTo",
+    reason:
+      "A single time of sampling is when it began: the words do not say that the last portion was taken then.",
+  },
+  {
+    of: ["check", "findings"],
+    tag: "column start",
+    reason: "A time of test is the start of the test only beside a column for the time of the row.",
+  },
 ];
