@@ -43,7 +43,8 @@ export const paneTestMessages = {
   "test-margin-inside": ({ amount }: Words<"amount">) =>
     `It lies ${amount} % inside the nearer limit.`,
   "test-margin-outside": ({ amount }: Words<"amount">) => `It lies ${amount} % outside the limit.`,
-  "test-margin-on-limit": "It lies on the limit, which is within.",
+  "test-margin-on-limit":
+    "Within, on the limit: a limit itself is within. The true air content is then about as likely beyond the limit as inside it, which changes nothing about the verdict.",
   "test-chance-given": ({ chance, deviation }: Words<"chance" | "deviation">) =>
     `The chance that the true air content lies within the limits is ${chance}, with the deviation of ${deviation} % that you gave.`,
   "test-chance-published": ({

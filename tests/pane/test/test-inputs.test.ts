@@ -83,6 +83,12 @@ test("the sentences give margin, chance and what comes next", () => {
   expect(decision).toMatch(/accept/);
 });
 
+test("on the limit it leads with that, and tells what the chance is (8 − 0.60 = 7.40 → 7.50)", () => {
+  const read = testOfInputs({ ...TYPED, reading: "8" }, ".")!;
+  const [margin] = verdictSentences(resultOf(whatIf(read.test)), ".");
+  expect(margin).toMatch(/^Within, on the limit.*as likely beyond the limit as inside it/);
+});
+
 test("a published deviation is called what it is: from memory and to be verified", () => {
   const { test } = testOfInputs(TYPED, ".")!;
   expect(verdictSentences(resultOf(whatIf(test)), ".")[1]).toMatch(
