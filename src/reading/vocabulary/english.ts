@@ -388,7 +388,7 @@ export const ENGLISH: Vocabulary = {
       "site water",
       "jobsite water",
     ],
-    waterAdditions: ["times water added", "water additions", "number of water additions"],
+    waterAdditions: ["times water added", "number of water additions"],
     revolutionsAfterWater: [
       "revolutions after adding",
       "revolutions after water",

@@ -4,17 +4,17 @@ const C94 = "C94-90 and ready-mix sheets: once, then 30 revolutions";
 
 export const cases: RuleCases = {
   silent: [
-    [{ "Water additions": 1, "Revolutions after adding": 30 }, C94],
-    [{ "Water additions": 0, "Revolutions after adding": 0 }, "nothing was added"],
+    [{ "Times water added": 1, "Revolutions after adding": 30 }, C94],
+    [{ "Times water added": 0, "Revolutions after adding": 0 }, "nothing was added"],
     [{ "Site water": 0, "Revolutions after adding": 0 }, "nothing was added"],
   ],
   speaks: [
     [
-      { "Water additions": 2, "Revolutions after adding": 40 },
+      { "Times water added": 2, "Revolutions after adding": 40 },
       [
         [
           1,
-          "Water additions",
+          "Times water added",
           "Water was added 2 times; it is added once, on arrival. See who allowed it, and work out w/cm with all of it.",
         ],
       ],
