@@ -1,5 +1,6 @@
 import { alcoholFromCell } from "../measure/alcohol";
 import { isBlank, type CellValue } from "../measure/cell-value";
+import { countFromCell, CUPS } from "../measure/counted";
 import { at, isIssue, issue, unavailable, type Issue } from "../measure/issue";
 import { numberFromCell } from "../measure/number-from-cell";
 import { alcoholCorrection } from "../methods/volumetric-air/alcohol-correction";
@@ -36,7 +37,7 @@ export function air(
 const airOf = cellByCell(
   [
     number("reading"),
-    optional(number("cups")),
+    optional({ ...number("cups"), read: (cups) => countFromCell(cups, CUPS) }),
     { ...optional(cell("alcohol")), neededInRange: true },
     setting(text("unit")),
     setting(number("step")),

@@ -7,6 +7,8 @@ export type DecimalMark = "." | ",";
 const WHOLE_AND_FRACTION = /^([+-]?)(?:(\d+)[ -]+)?(\d+)\s*\/\s*(\d+)$/;
 const PLAIN = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;
 const THOUSANDS = /^[+-]?[1-9]\d{0,2}(,\d{3})+\.\d+$/;
+/** A comma that no thousands can follow: 6,25 and 0,125, while 1,250 may be either. */
+const DECIMAL_COMMA = /^[+-]?(?:\d*,\d{1,2}|0?,\d+|\d+,\d{4,})$/;
 const COMMA = /^[+-]?\d*,\d+$/;
 const EITHER =
   /^([+-]?\d[\d.,]*(?: \d+\/\d+)?)\s*(?:\/|-|–|to|or|and|o|a|y|ou|à|et|oder|bis|und)\s*(\d[\d.,]*(?: \d+\/\d+)?)$/;
@@ -16,7 +18,7 @@ const VULGAR: Readonly<Record<string, string>> = { "¼": "1/4", "½": "1/2", "¾
  * Reads the number in a cell.
  *
  * @param value Cell value. Text is read where it can be read only one way: "5.25", "5.25 %",
- *   "5 1/4", "5¼", "1,250.5".
+ *   "5 1/4", "5¼", "5,25", "1,250.5".
  * @param decimal "," where the column or the workbook writes decimal commas.
  * @returns The number, or `undefined` where the cell is blank: a blank is not a zero. The issue
  *   `not-a-number`, `two-ways`, `comma-is-unclear` or `cell-error` where there is none.
@@ -39,7 +41,7 @@ export function numberFromText(written: string, decimal: DecimalMark = "."): num
     .replace(/%/g, "")
     .trim();
   const comma = COMMA.test(text);
-  if (comma && decimal !== ",") {
+  if (comma && decimal !== "," && !DECIMAL_COMMA.test(text)) {
     const read = quoted(text.replace(",", "."));
     return issue("comma-is-unclear", { value: quoted(written), read });
   }

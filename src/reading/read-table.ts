@@ -98,8 +98,8 @@ interface ReadColumns {
   }[];
 }
 
-/** Fields in whose place people write that a test is void. */
-const HOLD_A_WORD: readonly FieldId[] = [...READING_FIELDS, "air"];
+/** Fields in whose place, or beside whose value, people write that a test is void. */
+const HOLD_A_WORD: readonly FieldId[] = [...READING_FIELDS, "air", "sample"];
 
 const OF_ANOTHER_MATTER: ReadonlySet<Guard> = new Set<Guard>([
   "other test",
@@ -131,9 +131,11 @@ function readRow(
       if (cell === null || isBlank(cell)) continue;
       blank = false;
       const value = read(cell, row, index, before);
-      const word = isIssue(value) && own.get(field)?.(cell);
+      // A name of a sample is read whatever else stands beside it, "S-3 void".
+      const word = (isIssue(value) || field === "sample") && own.get(field)?.(cell);
       if (word) testersWord ??= { ...word, field };
-      else if (isIssue(value)) (unreadable ??= {})[field] = value;
+      if (word && field !== "sample") continue;
+      if (isIssue(value)) (unreadable ??= {})[field] = value;
       else if (value !== undefined) values[field] = value;
     }
     for (const column of blank ? [] : beside) {

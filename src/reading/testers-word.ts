@@ -17,20 +17,21 @@ export interface TestersWord {
 
 /** A text that has none of these beginnings of a word says nothing of a void test. */
 const MAY_SAY =
-  /void|valid|discard|reject|disregard|abort|abandon|thrown|not us|\bnul|anul|annul|descart|rechaz|rejet|ecart|ungult|gult|verworf|verwirf|not count/;
+  /void|valid|discard|reject|disregard|abort|abandon|thrown|not us|\bnul|anul|annul|descart|rechaz|rejet|ecart|ungult|gult|verworf|verwirf|valab|verwert|nichtig/;
 const VOID =
-  /^(?:void(?:ed)?|invalid(?:ated)?|discarded|disregard(?:ed)?|aborted|nulo|nula|anulad[oa]|invalid[oa]|descartad[oa]|nul|nulle|annulee?|invalide|ungultig|verworfen)$/;
+  /^(?:void(?:ed)?|invalid(?:ated)?|discarded|disregard(?:ed)?|aborted|nulo|nula|anulad[oa]|invalid[oa]|descartad[oa]|nul|nulle|annulee?|invalide|ungultig|nichtig|verworfen)$/;
 /** Words for a test that was refused, where they stand with the test; alone they may be of the load. */
-const REFUSED = /^(?:rejected|thrown|abandoned|rechazad[oa]|rejetee?|ecartee?|abgelehnt)$/;
-const VALID = /^(?:valid|valid[oa]|valide|gultig)$/;
-const NOT = /^(?:not|no|non|nicht|pas|never|isn't|wasn't|kein|keine|none|nie)$/;
+const REFUSED = /^(?:rejected|thrown|abandoned|rechazad[oa]|rejetee?|ecarte[er]?|abgelehnt)$/;
+const VALID = /^(?:valid|valid[oa]|valide|valable|gultig|verwertbar)$/;
+const NOT = /^(?:not|no|non|nicht|pas|never|isn|wasn|kein|keine|none|nie)$/;
 /** Words that leave a sentence one about this test. */
 const OF_THE_TEST =
-  /^(?:test|tests|result|the|this|is|was|air|reading|as|declared|considered|called|marked|-|ensayo|prueba|el|la|este|esta|resultado|es|fue|essai|le|l'essai|ce|cet|est|resultat|prufung|versuch|test|die|der|diese|dieser|ist|war|messung|result:|to|be|be:)$/;
+  /^(?:a|an|un|una|une|ein|eine|test|tests|result|the|this|is|was|air|reading|as|declared|considered|called|marked|-|ensayo|prueba|el|la|este|esta|resultado|es|fue|essai|le|l|ce|cet|est|resultat|prufung|versuch|test|die|der|diese|dieser|ist|war|messung|result:|to|be|be:)$/;
 const A_TEST =
-  /^(?:test|result|reading|ensayo|prueba|resultado|essai|l'essai|resultat|prufung|versuch|messung)$/;
+  /^(?:test|result|reading|ensayo|prueba|resultado|essai|resultat|prufung|versuch|messung)$/;
 /** After these a word of a void test is a condition, a question or about what comes later. */
-const CONDITION = /\b(?:if|when|unless|si|cuando|wenn|falls|sofern|after|despues|apres|nach)\b|\?/;
+const CONDITION =
+  /\b(?:if|when|unless|si|cuando|wenn|falls|sofern|(?:after|despues|apres|nach)(?! \d))\b|\?/;
 const ONE_LETTER = /^v\.?$/;
 const STATUS = /status|result|state|disposition|estado|resultado|statut|etat|resultat|ergebnis/;
 
@@ -56,21 +57,28 @@ export function saidOfTest(text: string, header = ""): TestersWord["says"] | und
 
 /** Words of another test than the one that they stand beside. */
 const OF_ANOTHER =
-  /\b(?:repeat of|retest of|replaces|previous|last test|first test|repeticion de|anterior|reprise de|precedent|wiederholung (?:von|der)|vorherige\w*|ersetzt)\b/;
+  /\b(?:see|ver|voir|siehe|repeat of|retest of|replaces|previous|last test|first test|repeticion de|anterior|reprise de|precedent|wiederholung (?:von|der)|vorherige\w*|ersetzt)\b/;
+
+/** What is void or invalid in another sense, where it follows the word. */
+const IN_CONCRETE = /^(?:ratio|content|volume|volumes|space|spaces|former|in|under|below)$/;
+const ANOTHER_MATTER =
+  /^(?:ticket|id|load|truck|batch|sample|concrete|cylinder|cylinders|number|signature|date|time|albaran|camion|muestra|hormigon|bon|echantillon|beton|lieferschein|probe|probekorper)$/;
 
 function saidInPart(part: string): "void" | "may be void" | "not void" | undefined {
-  const words = part.split(/\s+/).filter((word) => word !== "");
+  const words = part.split(/[\s!*"“”„'?¿¡_=#]+/).filter((word) => word !== "");
   const at = words.findIndex((word) => VOID.test(word) || REFUSED.test(word) || VALID.test(word));
   if (at < 0)
     return /\bdo not use\b|\bnot used\b|\bthrown out\b/.test(part) ? "may be void" : undefined;
   const word = words[at]!;
   const before = words.slice(0, at);
+  const next = words[at + 1] ?? "";
+  if (IN_CONCRETE.test(next)) return undefined;
   const denied = before.some((each) => NOT.test(each));
   if (VALID.test(word)) {
     if (!denied) return "not void";
   } else if (denied) return "not void";
   const others = before.filter((each) => !OF_THE_TEST.test(each) && !NOT.test(each));
-  if (others.length > 0) return "may be void";
+  if (others.length > 0 || ANOTHER_MATTER.test(next)) return "may be void";
   if (REFUSED.test(word)) return before.some((each) => A_TEST.test(each)) ? "void" : "may be void";
   return "void";
 }

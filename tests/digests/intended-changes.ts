@@ -59,10 +59,10 @@ export const INTENDED_CHANGES: readonly IntendedChange[] = [
     reason: "Cups that lead to more than 30 % of air are refused.",
   },
   {
-    of: ["check", "findings"],
+    of: ["check", "findings", "every function"],
     tag: "decimal comma",
     reason:
-      "A column in which commas can only be decimal commas, and no decimal point stands, is read so.",
+      "A comma that no thousands can follow is a decimal comma: 5,25, while 1,250 may be either.",
   },
   {
     of: ["check", "findings"],

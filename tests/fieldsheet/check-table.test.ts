@@ -260,3 +260,28 @@ test("in steps or at once, the result is the same", () => {
   expect(shares.length).toBeGreaterThan(3);
   expect(shares).toEqual([...shares].sort((a, b) => a - b));
 });
+
+describe("a specification in one cell", () => {
+  test.each<[headers: string[], cells: CellValue[], limits: object]>([
+    [["Target air"], ["6 ± 1.5"], { low: 4.5, high: 7.5 }],
+    [["Target air"], ["6.0 +2/-1"], { low: 5, high: 8 }],
+    [["Target air"], ["min 4"], { low: 4, high: undefined }],
+    [["Target air", "Tolerance"], [6, "+2/-1"], { low: 5, high: 8 }],
+    [["Target air", "Tolerance"], ["4.5 to 7.5", 1], { low: 4.5, high: 7.5 }],
+    [["Low limit", "High limit"], [4.5, "max 7.5"], { low: 4.5, high: 7.5 }],
+    [["Low limit"], ["4.5-7.5"], { low: 4.5, high: 7.5 }],
+    [["Target air"], ["6"], { low: undefined, high: undefined }],
+  ])("%j: %j gives %j (what the words say)", (headers, cells, limits) => {
+    const table = { headers: ["Final reading", ...headers], rows: [[6, ...cells]] };
+    expect(checkTable(table).rows[0]!.judged.limits).toEqual(limits);
+  });
+});
+
+test("a reading on a longer scale counts where the scale is said to reach so far", () => {
+  const table = { headers: ["First reading", "Second reading", "Cups"], rows: [[9.5, 9.5, 1]] };
+  expect(checkTable(table).rows[0]!.test).toBe("incomplete");
+  const { rows } = checkTable(table, { scaleEnd: 10 });
+  expect(rows[0]).toMatchObject({ test: "valid", air: 10.5 });
+  // With the cup the level stood at 10.5, beyond that scale, so the cup was needed.
+  expect(rows[0]!.findings.map(({ rule }) => rule)).not.toContain("cups-not-needed");
+});

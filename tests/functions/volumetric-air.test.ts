@@ -60,7 +60,7 @@ describe("FRESH.AIR says what is wrong", () => {
     [[0.25, 0, 5, "pt"], /^#VALUE! .*below zero/],
     [[5, 0, 0, null, -0.25], /^#VALUE! Step: -0.25 is not a step/],
     [[true], /^#VALUE! Reading: “true” is not a number/],
-    [["5,25"], /^#VALUE! Reading: “5,25” can be read in two ways/],
+    [["5,250"], /^#VALUE! Reading: “5,250” can be read in two ways/],
     [[{ code: "#DIV/0!" }], /^#VALUE! Reading: the cell holds the error #DIV\/0!/],
     [[null, 1], /^#VALUE! Reading: nothing is given/],
   ])("for %j", (given, sentence) => {

@@ -55,7 +55,7 @@ describe("a unit is never guessed", () => {
     [1400, "L", "two-ways"],
     ["2-3 pt", undefined, "two-ways"],
     [true, "oz", "alcohol-not-an-amount"],
-    ["1,4 L", undefined, "comma-is-unclear"],
+    ["1,400 L", undefined, "comma-is-unclear"],
     [{ error: "#N/A" }, "oz", "cell-error"],
   ])("%j in %j: %s", (cell, unit, id) => {
     expect(alcoholFromCell(cell, unit)).toMatchObject({ id });

@@ -28,7 +28,7 @@ test.each<[CellValue, string]>([
   ["long", "not-a-number"],
   ["3 h", "not-a-number"],
   ["1:75", "not-a-number"],
-  ["1,5 min", "comma-is-unclear"],
+  ["1,500 min", "comma-is-unclear"],
   [{ error: "#N/A" }, "cell-error"],
 ])("%j is refused: %s", (cell, id) => {
   expect(durationFromCell(cell, "s")).toMatchObject({ id });

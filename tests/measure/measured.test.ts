@@ -21,7 +21,7 @@ test.each([
 
 test.each([
   ["warm", "not-a-number"],
-  ["7,5 in", "comma-is-unclear"],
+  ["7,500 in", "comma-is-unclear"],
   [true, "not-a-number"],
 ])("%j is refused: %s", (cell, id) => {
   expect(measuredFromCell(cell)).toMatchObject({ id });

@@ -34,6 +34,8 @@ describe("a number is read where it can be read one way only", () => {
 
   test.each<[cell: CellValue, decimal: DecimalMark, number: number]>([
     ["5,25", ",", 5.25],
+    ["5,25", ".", 5.25],
+    ["0,125", ".", 0.125],
     ["5,25 %", ",", 5.25],
     ["1,250", ",", 1.25],
     ["5.25", ",", 5.25],
@@ -61,7 +63,7 @@ describe("what cannot be read says why", () => {
     [true, "not-a-number", { value: "true" }],
     [Number.NaN, "not-a-number", { value: "NaN" }],
     [Number.POSITIVE_INFINITY, "not-a-number", { value: "Infinity" }],
-    ["5,25", "comma-is-unclear", { value: "5,25", read: "5.25" }],
+    ["5,250", "comma-is-unclear", { value: "5,250", read: "5.250" }],
     ["1,250", "comma-is-unclear", { value: "1,250", read: "1.250" }],
     [{ error: "#N/A" }, "cell-error", { value: "#N/A" }],
   ])("%j: %s", (cell, id, values) => {

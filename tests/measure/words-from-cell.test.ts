@@ -59,7 +59,7 @@ test.each<[CellValue, string]>([
 
 test.each<[CellValue, string]>([
   ["after rolling", "not-yes-or-no"],
-  ["0,5 L", "comma-is-unclear"],
+  ["1,250 mL", "comma-is-unclear"],
   [{ error: "#REF!" }, "cell-error"],
 ])("%j says nothing of the kind: %s", (cell, id) => {
   expect(anyFromCell(cell)).toMatchObject({ id });

@@ -105,3 +105,44 @@ describe("a row that sums up others holds no test (common practice: a last row)"
     expect(read({ Sample: "S-1", "First reading": 5.5, Mix: "average" }).blank).toBe(false);
   });
 });
+
+describe("what a column shows counts for each of its cells", () => {
+  const column = (header: string, cells: readonly CellValue[], datesFrom?: 1904) => {
+    const rows = cells.map((cell) => [6, cell]);
+    return readTable({ headers: ["First reading", header], rows }, { datesFrom }).records;
+  };
+
+  test("the order of its dates, where it holds one that can only be read so", () => {
+    const dates = column("Date", ["05/04/2026", "05/13/2026"]).map(({ values }) => values.date);
+    // 2026-05-04 and 2026-05-13, counted from 2026-06-09, day 46182.
+    expect(dates).toEqual([46146, 46155]);
+    const both = column("Date", ["05/04/2026", "05/13/2026", "13/05/2026"]);
+    expect(both[0]!.unreadable.date).toMatchObject({ id: "date-is-unclear" });
+  });
+
+  test("the year from which the workbook counts: 44720 from 1904 is 46182 from 1900", () => {
+    expect(column("Date", [44720], 1904)[0]!.values.date).toBe(46182);
+  });
+
+  test("its decimal comma, where no decimal point stands beside it", () => {
+    const foam = (...cells: string[]) => column("Foam", cells).map(({ values }) => values.foam);
+    expect(foam("0,5", "1,250")).toEqual([{ value: 0.5 }, { value: 1.25 }]);
+    expect(foam("0,5", "1,250", "1.25")).toEqual([{ value: 0.5 }, undefined, { value: 1.25 }]);
+    expect(foam("1,250")).toEqual([undefined]);
+  });
+
+  test("a ditto mark looks through blank rows to the test above, and no further", () => {
+    const table = (...rows: CellValue[][]) =>
+      readTable({ headers: ["First reading", "Alcohol (oz)"], rows }).records.at(-1)!;
+    expect(table([6, 48], [null, null], [6, '"']).values.alcohol).toEqual({
+      amount: 48,
+      unit: "oz",
+    });
+    expect(table([6, 48], [6, "ditto"], [6, '"']).values.alcohol).toMatchObject({ amount: 48 });
+    expect(table([6, 48], [6, null], [6, '"']).unreadable.alcohol).toMatchObject({
+      id: "nothing-above",
+    });
+    // What cannot be read above is not better for being repeated.
+    expect(table([6, "2-3 pt"], [6, '"']).unreadable.alcohol).toMatchObject({ id: "two-ways" });
+  });
+});

@@ -15,8 +15,8 @@ export const cases: RuleCases = {
       "our own rule",
     ],
     [
-      [{ Foam: "5,25" }, { Foam: "0.5" }],
-      [[1, "Foam", "“5,25” can be read in two ways. Type 5.25 if the comma is a decimal comma."]],
+      { Foam: "5,250" },
+      [[1, "Foam", "“5,250” can be read in two ways. Type 5.250 if the comma is a decimal comma."]],
       "our own rule",
     ],
     [

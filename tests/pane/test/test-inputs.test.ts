@@ -62,7 +62,7 @@ test.each([
   [{ reading: "high" }, "not-a-number", "Final reading, %"],
   [{ cups: "one" }, "not-a-number", "Calibrated cups"],
   [{ alcohol: "48" }, "alcohol-has-no-unit", "Alcohol, as 48 oz"],
-  [{ check: "7,25" }, "comma-is-unclear", "Check test, %"],
+  [{ check: "7,250" }, "comma-is-unclear", "Check test, %"],
 ])("%j is said with its label", (typed, id, where) => {
   expect(problemOf({ ...TYPED, ...typed })).toMatchObject({ id, place: where });
 });
@@ -110,7 +110,7 @@ test.each([
 
 test.each([
   ["reading", "about 6", "“about 6” is not a number"],
-  ["cups", "1,5", "1,5"],
+  ["cups", "1,500", "1,500"],
   ["alcohol", "48", "48 has no unit"],
   ["reading", "5 1/4", ""],
   ["alcohol", "1.5 pt", ""],
