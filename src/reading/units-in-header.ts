@@ -132,8 +132,7 @@ export function readHeader(header: string): HeaderWords {
 function withoutComposed({ text, aside }: Part): { found?: HeaderUnit; pieces: string[] } {
   // In brackets it is yes or no in Spanish; elsewhere it is a serial number.
   const written = aside && /^s ?\/ ?n$/i.test(text) ? "si/no" : text;
-  // "70 % alcohol", "1 % cups": how much of it there is in what is counted.
-  const counted = aside ? written : written.replace(/\b\d+(?:[.,]\d+)?\s?%(?=\s?\p{L})/gu, " ");
+  const counted = aside ? written : written.replace(SHARE_OF, " ");
   let spelled = spelledOut(counted).replace(/\bfl\.? ?oz\b/g, "oz");
   let found: HeaderUnit | undefined;
   for (const [dimension, pattern] of COMPOSED) {
@@ -148,6 +147,9 @@ function withoutComposed({ text, aside }: Part): { found?: HeaderUnit; pieces: s
     pieces: pieces.map((piece) => piece.replace(/^\.+|\.+$|[?!*"']/g, "")).filter(Boolean),
   };
 }
+
+/** How strong what is counted is: "70 % alcohol", "1 % cups". Additions of 1 % are another word. */
+const SHARE_OF = /\b\d+(?:[.,]\d+)?\s?%(?=\s?(?:al[ck]|iso|ipa|cup|cop|god|bech|taz|vas|tass))/giu;
 
 /** A piece of a header that may be a word. */
 type Piece = Pick<Token, "text" | "timeUnit">;
