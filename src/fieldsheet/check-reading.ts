@@ -9,6 +9,7 @@ import { notLookedAt } from "./not-looked-at";
 import { rowLimits } from "./row-limits";
 import type { Finding, Remark, RemarkAt, Rule, SheetRule, TestRule, VoidRule } from "./rule";
 import { RULES } from "./rules";
+import { unreadFindings } from "./unread-findings";
 import { SheetTests } from "./sheet-tests";
 
 const NOTHING_FOUND: readonly Finding[] = [];
@@ -37,6 +38,8 @@ export function* checkInSteps(
   const across = rules.filter((rule) => rule.kind === "looks across the sheet");
   const limits = rowLimits(sheet, options);
 
+  const unread = unreadFindings(sheet);
+  const undecided = unread.filter(({ column }) => column.decides);
   const tests: DecidedTest[] = [];
   const found: (readonly Finding[])[] = [];
   for (let i = 0; i < sheet.records.length; i++) {
@@ -46,7 +49,8 @@ export function* checkInSteps(
     const findings: Finding[] = [];
     for (const rule of voiding)
       if (looksAt(rule, judged)) add(findings, rule, judged.row, rule.look(judged, sheet));
-    const test = { ...judged, state: stateOf(judged, findings) };
+    const open = undecided.some(({ column }) => column.touches(i));
+    const test = { ...judged, state: stateOf(judged, findings, open) };
     for (const rule of others)
       if (looksAt(rule, test)) add(findings, rule, test.row, rule.look(test, sheet));
     tests.push(test);
@@ -70,15 +74,17 @@ export function* checkInSteps(
       }
     }
   }
-  const rows = tests.map((test, i) =>
-    rowResult(test, found[i]!, [...touching, ...(behind.get(i) ?? [])]),
-  );
+  const rows = tests.map((test, i) => {
+    const touched = undecided.filter(({ column }) => column.touches(i));
+    const said = [...touched.map(({ finding }) => finding), ...touching, ...(behind.get(i) ?? [])];
+    return rowResult(test, found[i]!, said);
+  });
   return {
     reading: sheet,
     columns: sheet.columns,
     rows,
     tests: together,
-    findings: [...ofTheSheet, ...found.flat()],
+    findings: [...unread.map(({ finding }) => finding), ...ofTheSheet, ...found.flat()],
     notLookedAt: notLookedAt(sheet, tests),
   };
 }
@@ -143,13 +149,13 @@ function findingOf(
   return { ...finding, ...(causes && { causes }), ...(behind && { behind }) };
 }
 
-/** A void finding decides; else a test without a result, or with a deciding cell or word that cannot be read, is incomplete. */
-function stateOf(test: JudgedTest, findings: readonly Finding[]): TestState {
+/** A void finding decides; else a test without a result, or with a deciding cell, word or column that was not read, is incomplete. */
+function stateOf(test: JudgedTest, findings: readonly Finding[], open: boolean): TestState {
   if (test.blank) return "";
   if (findings.some(({ weight }) => weight === "void")) return "void";
   const unread = DECIDING_FIELDS.some((field) => test.unreadable[field]);
   const asked = test.testersWord !== undefined;
-  return test.result === undefined || unread || asked ? "incomplete" : "valid";
+  return test.result === undefined || unread || asked || open ? "incomplete" : "valid";
 }
 
 function rowResult(

@@ -48,7 +48,7 @@ function findingLine(finding: Finding, { rows, columns, reading }: CheckResult):
     result?.sample ?? "",
     rule,
     weight,
-    (field !== null && columns[field]?.header) || "",
+    (field !== null && columns[field]?.header) || finding.header || "",
     plain(cell),
     findingSentence(finding, columns),
     causes.map(({ id }) => id).join(", "),

@@ -146,6 +146,8 @@ export interface Finding {
   readonly field: FieldId | null;
   /** Position of a column that is no field, where the finding is about one. */
   readonly column?: number;
+  /** The header of that column. */
+  readonly header?: string;
   readonly rule: string;
   readonly weight: Weight;
   readonly say: SentenceId;

@@ -51,7 +51,12 @@ export function findTable(block: readonly (readonly CellValue[])[]): SheetLayout
   const { headers, last } = found;
   const single = headers.every((each) => each.length === 1);
   const inOne = single ? top[last]! : inOneRow(headers);
-  return { table: { headers: inOne, rows: block.slice(last + 1) }, headerRow: last, headers };
+  const titles = single ? undefined : headers;
+  return {
+    table: { headers: inOne, titles, rows: block.slice(last + 1) },
+    headerRow: last,
+    headers,
+  };
 }
 
 function isMore(one: Likeness, other: Likeness): boolean {

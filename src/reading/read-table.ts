@@ -1,14 +1,15 @@
 import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
 import { isIssue, type Issue } from "../measure/issue";
 import type { DecimalMark } from "../measure/number-from-cell";
-import type { ColumnPlace } from "./column-place";
+import type { ColumnPlace, Columns } from "./column-place";
 import { columnReader, type FieldColumn } from "./column-reader";
 import { READING_FIELDS, type FieldId } from "./fields";
-import type { RecognisedColumn } from "./recognition";
-import { recognise } from "./recognise";
 import type { FieldRecord, FieldValues } from "./record";
 import type { SheetReading } from "./sheet-reading";
 import type { SheetTable } from "./sheet-table";
+import type { UnreadColumn } from "./unread-column";
+import { recognise } from "./recognise";
+import type { KeptColumn, RecognisedColumn, SheetColumn } from "./recognition";
 import { isSummaryRow } from "./summary-row";
 import type { Guard } from "./terms";
 import { testersWordIn, type TestersWord } from "./testers-word";
@@ -19,6 +20,8 @@ export interface ReadingOptions {
   readonly decimal?: DecimalMark;
   /** From which year the workbook counts its days; 1900 when absent. */
   readonly datesFrom?: 1900 | 1904;
+  /** What the user has said of columns. */
+  readonly kept?: readonly KeptColumn[];
   /** Position of the last header row in the block; 0 unless titles stand above it. */
   readonly headerRow?: number;
 }
@@ -37,12 +40,11 @@ const NOTHING_UNREADABLE = Object.freeze({});
  */
 export function* readTableInSteps(
   table: SheetTable,
-  { decimal = ".", datesFrom, headerRow = 0 }: ReadingOptions = {},
+  { decimal = ".", datesFrom, headerRow = 0, kept }: ReadingOptions = {},
 ): Generator<number, SheetReading> {
-  const { headers, rows } = table;
-  const { all, columns } = recognise(
-    headers.map((header) => ({ headers: [shownValue(header)], cells: [] })),
-  );
+  const { rows } = table;
+  const { columns: found, all } = recognise(columnsOf(table), kept);
+  const columns = table.titles ? withTitles(found, table.headers) : found;
   const written = { decimal, datesFrom };
   const read: ReadColumns = {
     fields: (Object.entries(columns) as [FieldId, ColumnPlace][]).map(([field, place]) =>
@@ -67,7 +69,8 @@ export function* readTableInSteps(
     decimal,
     columns,
     records,
-    unread: [],
+    recognised: all,
+    unread: unreadColumns(all, rows),
     has: (field) => columns[field] !== undefined,
     cell: (row, field) => rows[row]?.[columns[field]?.index ?? -1] ?? null,
     placeOf: (row, field) => ({
@@ -84,6 +87,40 @@ export function readTable(table: SheetTable, options?: ReadingOptions): SheetRea
     const step = steps.next();
     if (step.done) return step.value;
   }
+}
+
+/** So many cells tell what a column holds. */
+const CELLS_LOOKED_AT = 200;
+
+function columnsOf({ headers, titles, rows }: SheetTable): SheetColumn[] {
+  const some = rows.slice(0, CELLS_LOOKED_AT);
+  return headers.map((header, index) => ({
+    headers: titles?.[index] ?? [shownValue(header)],
+    cells: some.map((row) => row[index] ?? null),
+  }));
+}
+
+/** A header that stands below titles is called by all of them. */
+function withTitles(columns: Columns, headers: readonly CellValue[]): Columns {
+  const places = Object.entries(columns).map(([field, place]) => {
+    return [field, { ...place, header: shownValue(headers[place.index]) }];
+  });
+  return Object.fromEntries(places);
+}
+
+/** The columns that hold something and were taken for nothing, or could be one of several things. */
+function unreadColumns(
+  all: readonly RecognisedColumn[],
+  rows: readonly (readonly CellValue[])[],
+): UnreadColumn[] {
+  return all.flatMap((column) => {
+    if (column.state !== "asked" && column.state !== "unknown") return [];
+    const { index, header, because, decides } = column;
+    const touches = (row: number) => !isBlank(rows[row]?.[index]);
+    if (!rows.some((_, row) => touches(row))) return [];
+    const mayBe = column.state === "asked" ? column.candidates : column.mayBe;
+    return [{ index, header, because, decides, mayBe, touches }];
+  });
 }
 
 /** The columns of a table and what is looked for in them. */

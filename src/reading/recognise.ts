@@ -9,7 +9,7 @@ import {
   THINKABLE,
   type Candidate,
 } from "./candidates";
-import type { Columns } from "./column-place";
+import type { ColumnPlace, Columns } from "./column-place";
 import { withoutCommonWords } from "./common-words";
 import { DECIDING, decidingByContents, decidingByWords } from "./deciding";
 import { evidenceOf } from "./evidence";
@@ -19,6 +19,7 @@ import { numberedReadings } from "./numbered-readings";
 import type {
   Because,
   KeptColumn,
+  ReadColumn,
   RecognisedColumn,
   Recognition,
   SheetColumn,
@@ -329,22 +330,12 @@ function headerOf(column: SheetColumn): string {
 
 function columnsOf(all: readonly RecognisedColumn[]): Columns {
   return Object.fromEntries(
-    all.flatMap((column) =>
-      column.state === "read"
-        ? [
-            [
-              column.field,
-              {
-                index: column.index,
-                header: column.header,
-                unit: column.unit,
-                ...(column.opposite && { opposite: column.opposite }),
-              },
-            ],
-          ]
-        : [],
-    ),
+    all.flatMap((column) => (column.state === "read" ? [[column.field, placeOf(column)]] : [])),
   );
+}
+
+function placeOf({ index, header, unit, opposite }: ReadColumn): ColumnPlace {
+  return { index, header, unit, ...(opposite && { opposite }) };
 }
 
 /** Columns of a table from its header row and its rows. */

@@ -2,6 +2,7 @@ import type { CellValue } from "../measure/cell-value";
 import type { DecimalMark } from "../measure/number-from-cell";
 import type { Columns } from "./column-place";
 import type { FieldId } from "./fields";
+import type { RecognisedColumn } from "./recognition";
 import type { FieldRecord } from "./record";
 import type { UnreadColumn } from "./unread-column";
 
@@ -22,6 +23,8 @@ export interface SheetReading {
   readonly columns: Columns;
   /** The tests, in the order of the sheet; blank rows too, so that positions stay. */
   readonly records: readonly FieldRecord[];
+  /** What every column was taken for, and why; none in a form. */
+  readonly recognised: readonly RecognisedColumn[];
   /** Columns that hold something and were taken for nothing, or could be one of two things. */
   readonly unread: readonly UnreadColumn[];
   /** Whether the sheet has a place for the field. */

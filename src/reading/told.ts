@@ -52,7 +52,9 @@ export function tellings(
   const [title, ...higher] = titles;
   if (!title) return [tell(own, titles, cells)];
   const readings = titles.some(({ words }) => words.some(({ terms }) => terms.includes("reading")));
-  const letter = readings ? LETTERED[own.text.toLowerCase()] : undefined;
+  const text = own.text.toLowerCase();
+  // Below the title of the readings "Second" is no unit of time.
+  const letter = readings ? (text === "second" ? text : LETTERED[text]) : undefined;
   if (own.onlyUnit && !letter) {
     return [tell({ ...title, text: own.text, unit: own.onlyUnit }, higher, cells)];
   }

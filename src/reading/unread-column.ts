@@ -1,4 +1,5 @@
 import type { FieldId } from "./fields";
+import type { Because } from "./recognition";
 
 /** A column that holds something and was not read as any field. */
 export interface UnreadColumn {
@@ -10,6 +11,7 @@ export interface UnreadColumn {
   readonly mayBe: readonly FieldId[];
   /** Whether one of these could decide a test, so that the tests it touches are not called valid. */
   readonly decides: boolean;
+  readonly because: Because;
   /** The tests for which it holds something. */
   readonly touches: (row: number) => boolean;
 }

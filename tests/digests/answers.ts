@@ -1,6 +1,8 @@
 import { createHash } from "node:crypto";
 import "../functions/custom-functions-runtime";
 import { check, findings } from "../../src/functions/field-sheet";
+import type { CellValue } from "../../src/measure/cell-value";
+import { readTable } from "../../src/reading/read-table";
 import { callsOf } from "./random-call";
 import { randomSheet } from "./random-sheet";
 
@@ -22,7 +24,8 @@ export interface Answer {
 export function answersNow(): Answer[] {
   const answers: Answer[] = [];
   for (let number = 0; number < SHEETS; number++) {
-    const { headers, rows, low, high, tags } = randomSheet(number);
+    const { headers, rows, low, high, tags: made } = randomSheet(number);
+    const tags = withColumnNotRead(made, headers, rows);
     const given = [[[...headers]], rows, [[low]], [[high]]] as any[][][];
     const [h, r, l, u] = given as [any[][], any[][], any[][], any[][]];
     // The fourth cell of a row, and the last of a finding, are sentences.
@@ -34,6 +37,16 @@ export function answersNow(): Answer[] {
     answers.push({ of, number: number++ % CALLS, tags, digest: digestOf(() => run(...given)) });
   }
   return answers;
+}
+
+/** The tags of a sheet, with one more where a column holds something that is not read. */
+function withColumnNotRead(
+  tags: ReadonlySet<string>,
+  headers: readonly CellValue[],
+  rows: readonly (readonly CellValue[])[],
+): ReadonlySet<string> {
+  const { unread } = readTable({ headers, rows });
+  return unread.length > 0 ? new Set([...tags, "column not read"]) : tags;
 }
 
 /** The list of findings without its closing line, which the first version did not have. */

@@ -107,6 +107,23 @@ export const INTENDED_CHANGES: readonly IntendedChange[] = [
   },
   {
     of: ["check", "findings"],
+    tag: "column not read",
+    reason:
+      "A column that holds something and is not read is said; where it may decide a test, the tests that it touches are incomplete.",
+  },
+  {
+    of: ["check", "findings"],
+    tag: "column final",
+    reason: "Beside a second reading without a first, a plain meter reading is read as the first.",
+  },
+  {
+    of: ["findings"],
+    tag: "column start",
+    reason:
+      "A header such as “Time tested” names the time of the row, not the start of the test after sampling.",
+  },
+  {
+    of: ["check", "findings"],
     tag: "column air",
     reason:
       "A wrong result and its cause are one finding, and a slip that the whole column makes is one of the sheet.",

@@ -199,8 +199,12 @@ describe("whatever stands in the cells", () => {
   test("one row never changes the result of another", () => {
     fc.assert(
       fc.property(anyRows, anyRow, (rows, other) => {
-        const alone = checkTable({ headers: HEADERS, rows }).rows;
-        const together = checkTable({ headers: HEADERS, rows: [...rows, other] }).rows;
+        const one = checkTable({ headers: HEADERS, rows });
+        const both = checkTable({ headers: HEADERS, rows: [...rows, other] });
+        // What stands in a column also tells what it is; a row that tips that is not looked at here.
+        fc.pre(Object.keys(one.columns).join() === Object.keys(both.columns).join());
+        fc.pre(one.reading.unread.length === both.reading.unread.length);
+        const [alone, together] = [one.rows, both.rows];
         const results = (of: readonly RowResult[]) =>
           of
             .slice(0, rows.length)

@@ -20,9 +20,10 @@ export function resultFor(...given: (any[][] | undefined)[]): CheckResult {
     CellValue[][],
     CellValue[][],
   ];
-  const headers = heads.length > 1 ? inOneRow(headersByColumn(heads)) : heads.flat();
+  const titles = heads.length > 1 ? headersByColumn(heads) : undefined;
+  const headers = titles ? inOneRow(titles) : heads.flat();
   try {
-    return checkTable({ headers, rows }, { low: low.flat(), high: high.flat() });
+    return checkTable({ headers, titles, rows }, { low: low.flat(), high: high.flat() });
   } catch (problem) {
     if (!(problem instanceof Problem)) throw problem;
     throw cellErrorFor(problem.issue);

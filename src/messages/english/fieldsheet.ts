@@ -13,6 +13,14 @@ export const fieldsheetMessages = {
   "looked-packed": "undisturbed, packed concrete",
   "looked-leak": "leaks",
   "looked-limits": "limits, so nothing was compared with a specification",
+  "column-named": ({ column }: Words<"column">) => `column ${column}`,
+  "column-headed": ({ column, header }: Words<"column" | "header">) =>
+    `column ${column}, “${header}”`,
+  "column-may-decide": ({ mayBe }: Words<"mayBe">) =>
+    `it may hold ${mayBe} and was not read, so tests that it touches are incomplete. Say what it is: give it a plain header, or name it in the setup.`,
+  "column-may-be": ({ mayBe }: Words<"mayBe">) =>
+    `it may hold ${mayBe} and was not read. Say what it is: give it a plain header, or name it in the setup.`,
+  "column-not-read": "it was not read, because nothing says what it holds.",
   "no-header-row":
     "No header row was found. Select the table with its headers, such as Sample, First reading, Second reading, Alcohol (oz).",
   "no-readings-column":

@@ -1,4 +1,4 @@
-import { findingSentence } from "../../fieldsheet/finding-sentence";
+import { sentenceOfFinding } from "../state/sentence-of-finding";
 import type { Finding } from "../../fieldsheet/rule";
 import { say, sentenceOf } from "../../messages/pane-catalogue";
 import { badge, badgeWord } from "../kit/badge";
@@ -15,7 +15,7 @@ export function findingCard(
   grouping: FindingGrouping,
   fresh: ReadonlySet<Finding>,
 ): HTMLElement {
-  const { rows, columns } = checked.result;
+  const { rows } = checked.result;
   const { causes = [] } = finding;
   const sample = finding.row === null ? "" : rows[finding.row]!.sample;
   const head = [
@@ -31,7 +31,7 @@ export function findingCard(
     element(
       "p",
       { class: "finding-sentence" },
-      findingSentence({ ...finding, causes: [] }, columns),
+      sentenceOfFinding({ ...finding, causes: [] }, checked),
     ),
     ...(causes.length > 0
       ? [

@@ -1,4 +1,4 @@
-import { findingSentence } from "../../fieldsheet/finding-sentence";
+import { sentenceOfFinding } from "../state/sentence-of-finding";
 import { WEIGHTS } from "../../fieldsheet/rule";
 import { say } from "../../messages/pane-catalogue";
 import { badge, badgeWord } from "../kit/badge";
@@ -52,7 +52,7 @@ export function report(checked: CheckedArea, most = MOST_LINES): HTMLElement {
 }
 
 function findingsTable(checked: CheckedArea, most: number): HTMLElement {
-  const { findings, columns, rows } = checked.result;
+  const { findings, rows } = checked.result;
   if (findings.length === 0) return element("p", {}, say("pane-nothing-found"));
   const heads = ["report-where", "report-finding"] as const;
   const lines = findings
@@ -68,7 +68,7 @@ function findingsTable(checked: CheckedArea, most: number): HTMLElement {
           element("span", {}, finding.row === null ? "" : rows[finding.row]!.sample),
           badge(finding.weight),
         ),
-        element("td", {}, findingSentence(finding, columns)),
+        element("td", {}, sentenceOfFinding(finding, checked)),
       ),
     );
   const table = element(

@@ -55,11 +55,11 @@ export function missingLimits(columns: Columns): ("low" | "high")[] {
 /** The cell of a finding; that of the headers for the sheet as a whole. */
 export function placeOf(
   { read, result }: CheckedArea,
-  { row, field }: Pick<Finding, "row" | "field">,
+  { row, field, column }: Pick<Finding, "row" | "field" | "column">,
 ): CellPlace {
   const place = result.reading.placeOf(row, field);
   const { sheetId, row: top, column: left } = read.area;
-  return { sheetId, row: top + place.row, column: left + place.column };
+  return { sheetId, row: top + place.row, column: left + (column ?? place.column) };
 }
 
 /** The row of the table in which a cell of the sheet lies; `undefined` outside the table. */

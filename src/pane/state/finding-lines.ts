@@ -1,4 +1,4 @@
-import { findingSentence } from "../../fieldsheet/finding-sentence";
+import { sentenceOfFinding } from "./sentence-of-finding";
 import type { Weight } from "../../fieldsheet/rule";
 import { badgeWord } from "../kit/badge";
 import type { CheckedArea } from "./checked-area";
@@ -11,14 +11,14 @@ import { whereOf } from "./where-of";
  * @param shown The weights that are wanted.
  */
 export function findingLines(checked: CheckedArea, shown: ReadonlySet<Weight>): string[] {
-  const { findings, columns, rows } = checked.result;
+  const { findings, rows } = checked.result;
   return findings
     .filter(({ weight }) => shown.has(weight))
     .map((finding) => {
       const sample = finding.row === null ? "" : rows[finding.row]!.sample;
       const cells = [whereOf(finding, checked), sample, badgeWord(finding.weight)];
       // A header may hold line breaks or tabs of its own.
-      return [...cells, findingSentence(finding, columns)]
+      return [...cells, sentenceOfFinding(finding, checked)]
         .map((cell) => cell.replace(/\s+/g, " "))
         .join("\t");
     });

@@ -1,4 +1,4 @@
-import { findingSentence } from "../../fieldsheet/finding-sentence";
+import { sentenceOfFinding } from "./sentence-of-finding";
 import type { Mark } from "../../hosts/sheet-host";
 import { placeOf, type CheckedArea } from "./checked-area";
 
@@ -7,10 +7,10 @@ import { placeOf, type CheckedArea } from "./checked-area";
  * concerns the sheet on its header, and on the cell of each row that it rests on.
  */
 export function marksOfFindings(checked: CheckedArea): Mark[] {
-  const { findings, columns } = checked.result;
+  const { findings } = checked.result;
   return findings.flatMap((finding) => {
     const { weight, row, field, behind = [] } = finding;
-    const sentences = [findingSentence(finding, columns)];
+    const sentences = [sentenceOfFinding(finding, checked)];
     return [row, ...behind].map((row) => ({
       ...placeOf(checked, { row, field }),
       weight,

@@ -5,10 +5,11 @@ import { placeOf, type CheckedArea } from "./checked-area";
 
 /** "C7" for a cell, "row 7" for a row as a whole, "whole sheet" for the sheet. */
 export function whereOf(finding: Finding, checked: CheckedArea): string {
-  if (finding.row === null) return say("pane-whole-sheet");
+  const whole = finding.row === null && finding.column === undefined;
+  if (whole) return say("pane-whole-sheet");
   const place = placeOf(checked, finding);
-  const { field } = finding;
-  if (field === null || !checked.result.reading.has(field))
+  const { field, column } = finding;
+  if (column === undefined && (field === null || !checked.result.reading.has(field)))
     return say("pane-row", { row: place.row + 1 });
   return blockAddress({ ...place, rows: 1, columns: 1 });
 }

@@ -1,0 +1,25 @@
+import { FIELDS } from "../reading/fields";
+import type { SheetReading } from "../reading/sheet-reading";
+import type { UnreadColumn } from "../reading/unread-column";
+import type { Finding } from "./rule";
+
+/** What is said of a column that was not read, and the tests that it touches. */
+export interface UnreadFinding {
+  readonly finding: Finding;
+  readonly column: UnreadColumn;
+}
+
+/** One finding for each column that holds something and was not read. */
+export function unreadFindings({ unread }: SheetReading): readonly UnreadFinding[] {
+  return unread.map((column) => ({ column, finding: findingOf(column) }));
+}
+
+function findingOf({ index, header, mayBe, decides }: UnreadColumn): Finding {
+  const names = mayBe.map((field) => FIELDS[field].label).join(", ");
+  const at = { row: null, field: null, column: index, header, values: { mayBe: names } };
+  if (decides) {
+    return { ...at, rule: "column-may-decide", weight: "error", say: "column-may-decide" };
+  }
+  const say = mayBe.length > 0 ? "column-may-be" : "column-not-read";
+  return { ...at, rule: "column-not-read", weight: "note", say };
+}
