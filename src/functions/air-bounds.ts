@@ -8,6 +8,7 @@ import { yesOrNoFromCell } from "../measure/words-from-cell";
 import type { AlcoholUnit } from "../methods/volumetric-air/alcohol-correction";
 import { cell, number, optional, setting, text } from "./runner/argument";
 import { rowByRow } from "./runner/row-by-row";
+import { cups } from "./runner/cups-argument";
 
 /**
  * Least and most air content of a test of which not everything was recorded, and the verdict where all between them gives the same: the record stays wrong, but the load is decided. What is missing is taken to have been done as the method asks. Volumetric method, ASTM C173 / AASHTO T 196.
@@ -37,7 +38,7 @@ export function airBoundsOf(
 const boundsOf = rowByRow(
   [
     number("reading"),
-    optional(number("cups")),
+    optional(cups),
     optional(cell("alcohol")),
     setting(text("unit")),
     setting(number("low")),

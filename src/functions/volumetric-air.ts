@@ -1,6 +1,5 @@
 import { alcoholFromCell } from "../measure/alcohol";
 import { isBlank, type CellValue } from "../measure/cell-value";
-import { countFromCell, CUPS } from "../measure/counted";
 import { at, isIssue, issue, unavailable, type Issue } from "../measure/issue";
 import { numberFromCell } from "../measure/number-from-cell";
 import { alcoholCorrection } from "../methods/volumetric-air/alcohol-correction";
@@ -12,6 +11,7 @@ import { cell, number, optional, setting, text } from "./runner/argument";
 import { cellByCell } from "./runner/cell-by-cell";
 import { orThrow, shownInCell, withoutLoneError } from "./runner/cell-error";
 import { pairedSeries } from "./runner/paired-series";
+import { cups } from "./runner/cups-argument";
 
 /**
  * Corrected air content of fresh concrete, in %: final meter reading less the correction for alcohol plus calibrated cups, rounded to the step with half going to the even step. Volumetric method, ASTM C173 / AASHTO T 196.
@@ -37,7 +37,7 @@ export function air(
 const airOf = cellByCell(
   [
     number("reading"),
-    optional({ ...number("cups"), read: (cups) => countFromCell(cups, CUPS) }),
+    optional(cups),
     { ...optional(cell("alcohol")), neededInRange: true },
     setting(text("unit")),
     setting(number("step")),

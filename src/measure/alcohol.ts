@@ -1,4 +1,4 @@
-import { isBlank, quoted, type CellValue } from "./cell-value";
+import { isBlank, quoted, writtenIn, type CellValue } from "./cell-value";
 import { issue, isIssue, type Issue } from "./issue";
 import type { Words } from "../messages/sentence";
 import { numberFromCell, type DecimalMark } from "./number-from-cell";
@@ -65,7 +65,7 @@ export function alcoholFromCell(
   decimal: DecimalMark = ".",
 ): WrittenAlcohol | undefined | Issue {
   if (isBlank(value)) return undefined;
-  const written = typeof value === "string" ? value.trim().replace(THE_ALCOHOL, "") : value;
+  const written = typeof value === "string" ? writtenIn(value).replace(THE_ALCOHOL, "") : value;
   if (typeof written === "string" && saysNone(written)) return { amount: 0, unit: "pt" };
   const split = typeof written === "string" ? AMOUNT_AND_UNIT.exec(spelledOut(written)) : null;
   const amount = numberFromCell(split ? split[1]! : written, decimal);

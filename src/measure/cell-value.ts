@@ -13,6 +13,9 @@ const ERROR_TEXT = /^#(N\/A|VALUE!|REF!|DIV\/0!|NUM!|NAME\?|NULL!|SPILL!|CALC!|B
 const LARGEST = 9.99999999999999e307;
 const SMALLEST = 2.2250738585072014e-308;
 
+/** Nothing that is read as a number, a date or an amount is written with more characters than this. */
+const LONGEST_WRITTEN = 300;
+
 /** More of a cell's text than this is not quoted in a sentence. */
 const QUOTED_LENGTH = 60;
 
@@ -66,4 +69,13 @@ export function shownValue(value: CellValue | undefined): string {
 export function quoted(value: CellValue | undefined): string {
   const text = shownValue(value);
   return text.length <= QUOTED_LENGTH ? text : `${text.slice(0, QUOTED_LENGTH - 1)}…`;
+}
+
+/**
+ * The text of a cell as its readers look at it, trimmed. Of one that is far too long they see the beginning
+ * and a sign that nobody reads as a number, so that no pattern works its way through 32,767 characters.
+ */
+export function writtenIn(text: string): string {
+  const trimmed = text.trim();
+  return trimmed.length <= LONGEST_WRITTEN ? trimmed : `${trimmed.slice(0, LONGEST_WRITTEN)}…`;
 }

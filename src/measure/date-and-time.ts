@@ -1,4 +1,12 @@
-import { cellNumber, isBlank, isCellError, quoted, shownValue, type CellValue } from "./cell-value";
+import {
+  cellNumber,
+  isBlank,
+  isCellError,
+  quoted,
+  shownValue,
+  writtenIn,
+  type CellValue,
+} from "./cell-value";
 import type { DateOrder, DatesOfColumn } from "./date-order";
 import { folded } from "./folded";
 import { issue, type Issue } from "./issue";
@@ -49,7 +57,7 @@ export function dateFromCell(
   if (isCellError(value)) return issue("cell-error", { value: quoted(value) });
   if (isDayNumber(value))
     return Math.floor(value) + (dates.countedFrom === 1904 ? DAYS_TO_1904 : 0);
-  const written = shownValue(value).trim();
+  const written = writtenIn(shownValue(value));
   const yearFirst = YEAR_FIRST.exec(written);
   if (yearFirst) return dayOf(+yearFirst[1]!, +yearFirst[2]! - 1, +yearFirst[3]!, written);
   const day = written.replace(CLOCK_BEHIND, "");

@@ -1,4 +1,4 @@
-import { isBlank, quoted, type CellValue } from "./cell-value";
+import { isBlank, quoted, writtenIn, type CellValue } from "./cell-value";
 import { folded } from "./folded";
 import { issue, isIssue, type Issue } from "./issue";
 import { numberFromCell, type DecimalMark } from "./number-from-cell";
@@ -55,7 +55,7 @@ export function specificationFromCell(
       : { aim: alone };
   }
   if (typeof value !== "string" || alone === undefined) return alone;
-  return specificationIn(plain(value), value) ?? notASpecification(alone, value);
+  return specificationIn(plain(writtenIn(value)), value) ?? notASpecification(alone, value);
 }
 
 function specificationIn(text: string, value: string): Specification | Issue | undefined {
@@ -114,7 +114,7 @@ export function toleranceFromCell(
   value: CellValue,
   decimal: DecimalMark = ".",
 ): Tolerance | undefined | Issue {
-  const text = typeof value === "string" ? plain(value) : "";
+  const text = typeof value === "string" ? plain(writtenIn(value)) : "";
   const [, above, below] = UNEVEN_ALONE.exec(text) ?? [];
   if (above) return { below: number(below!), above: number(above) };
   const sign = new RegExp(`^\\s*(?:±|\\+\\s*/\\s*[-−])\\s*`);
