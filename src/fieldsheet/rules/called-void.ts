@@ -1,3 +1,4 @@
+import { quoted } from "../../measure/cell-value";
 import { voidRule } from "../rule";
 
 /** The tester himself says that the test does not stand. */
@@ -10,6 +11,6 @@ export const calledVoid = voidRule({
   look({ testersWord }) {
     if (testersWord?.says !== "void") return undefined;
     const { field = null, written, header } = testersWord;
-    return { field, values: { written, header } };
+    return { field, values: { written: quoted(written), header: quoted(header) } };
   },
 });

@@ -1,3 +1,4 @@
+import { quoted } from "../../measure/cell-value";
 import { testRule } from "../rule";
 
 /** A word beside the test that may say that it does not stand, or something else. */
@@ -11,6 +12,6 @@ export const mayBeCalledVoid = testRule({
   look({ state, testersWord }) {
     if (state === "void" || testersWord?.says !== "may be void") return undefined;
     const { field = null, written, header } = testersWord;
-    return { field, values: { written, header } };
+    return { field, values: { written: quoted(written), header: quoted(header) } };
   },
 });
