@@ -11,7 +11,7 @@ import { rowByRow } from "./runner/row-by-row";
 import { cups } from "./runner/cups-argument";
 
 /**
- * Least and most air content of a test of which not everything was recorded, and the verdict where all between them gives the same: the record stays wrong, but the load is decided. What is missing is taken to have been done as the method asks. Volumetric method, ASTM C173 / AASHTO T 196.
+ * Least and most air content of a test of which not everything was recorded, and the verdict where all between them gives the same: the record stays wrong, but the load is decided. What is missing is taken as the method asks. ASTM C173 / AASHTO T 196.
  * @customfunction AIR.BOUNDS AIR.BOUNDS
  * @param reading Meter reading in %: the final one unless the last argument says otherwise.
  * @param [cups] Calibrated cups of water; blank where it is not known whether there were any.

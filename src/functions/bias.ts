@@ -19,7 +19,7 @@ const splitSamples: Argument<boolean | undefined> = setting({
 });
 
 /**
- * Compares each technician, meter or plant with the others on the same mixes: tests, mean difference, its standard error, Student's t and the chance p of so large a difference where there is none. Tests of different mixes are never compared with each other. With several names some p is small by chance: of twenty, one is below 0.05 though nobody differs.
+ * Compares each technician, meter or plant with the others on the same mixes: tests, mean difference, standard error, Student's t and the chance p of so large a difference where there is none. Of twenty names, one is below 0.05 by chance.
  * @customfunction BIAS BIAS
  * @param air Air contents in % (or other results), one column.
  * @param who Who or what made each, over the same rows.

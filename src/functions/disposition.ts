@@ -21,7 +21,7 @@ const rule: Argument<"check test" | "preliminary sample" | "averaged"> = {
 };
 
 /**
- * What to do with a load after a test: "accept", "check test", "adjust and retest", "acceptance sample", "hold" or "reject", by a named rule. The specification says which rule holds. "check test" (ASTM C94): a result outside is checked at once on another portion of the sample, a second failure rejects. "preliminary sample" (ASTM C94): below the limit the producer may adjust, with 30 revolutions after it; the sample for acceptance decides. "averaged" (UFGS 03300A, older text): a result that reaches a limit is tested again, and the average of the two counts.
+ * What to do with a load after a test: "accept", "check test", "adjust and retest", "acceptance sample", "hold" or "reject", by the rule that the specification names: "check test" or "preliminary sample" (ASTM C94), or "averaged" (UFGS 03300A).
  * @customfunction DISPOSITION DISPOSITION
  * @param first First result, in the unit of the limits.
  * @param low Low limit; blank for none.

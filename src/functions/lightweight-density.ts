@@ -61,7 +61,7 @@ const measuredOf = cellByCell(
 );
 
 /**
- * Equilibrium density of structural lightweight concrete, measured on a specimen dried in air of 50 ± 5 % humidity until its mass changes no more. Nothing is added to it: DENSITY.EQUILIBRIUM only estimates the same from the oven-dry density. ASTM C567-11, equations 1 and 2.
+ * Equilibrium density of lightweight concrete, measured on a specimen dried at 50 ± 5 % humidity until its mass changes no more. Nothing is added to it: DENSITY.EQUILIBRIUM estimates the same from the oven-dry density. ASTM C567-11, equations 1, 2.
  * @customfunction DENSITY.EQUILIBRIUM.MEASURED DENSITY.EQUILIBRIUM.MEASURED
  * @param dried Mass of the specimen at equilibrium, in any one unit of mass.
  * @param saturated Its mass saturated with its surface dry, after 24 hours in water.

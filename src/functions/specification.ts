@@ -159,7 +159,7 @@ const guardedOf = rowByRow(
 );
 
 /**
- * What to do with a load by the check-test rule: "accept", "check test" or "reject". A result outside the limits is checked at once on another portion of the sample; a second failure fails the concrete. By this rule of ASTM C94 the two are not averaged; DISPOSITION knows other rules.
+ * What to do with a load by the check-test rule: "accept", "check test" or "reject". A result outside is checked on another portion of the sample; a second failure fails the concrete. By this rule of ASTM C94 they are not averaged; DISPOSITION has others.
  * @customfunction SPEC.ACCEPT SPEC.ACCEPT
  * @param first First result, in the unit of the limits.
  * @param low Low limit; blank for none.

@@ -15,7 +15,7 @@ import { units as unitsArgument } from "./runner/units-argument";
 const HEADER = ["day", "mix", "volume", "required", "made", "missing"];
 
 /**
- * Tests required, made and missing, a line for each day and mix, by a named rule. "ACI 318-08" (an article on it): once a day, for each 150 yd³ (110 m³) and for each 5,000 ft² (460 m²) of slabs or walls. "100 yd3" (common practice): for each 100 yd³ (75 m³). "UFGS 03301A": two of each mix in each 8 hours. What has begun counts as whole; the specification says which rule holds.
+ * Tests required, made and missing, a line for each day and mix, by the rule that the specification names: "ACI 318-08" (daily, each 150 yd³, each 5,000 ft²), "100 yd3" or "UFGS 03301A" (two of each mix in 8 hours). What has begun counts as whole.
  * @customfunction TESTS.DUE TESTS.DUE
  * @param dates Day of each load, one column; with its time of day where the rule counts hours.
  * @param mixes Mix of each load, over the same rows.

@@ -1,4 +1,5 @@
 import { isBlank, isCellError, type CellValue } from "../measure/cell-value";
+import { isDitto } from "./ditto";
 import { folded } from "../measure/folded";
 
 /** More cells than these tell nothing new. */
@@ -54,7 +55,8 @@ export function evidenceOf(cells: readonly CellValue[]): Evidence {
   const seen = new Set<string>();
   let count = 0;
   for (const cell of cells.length > MOST_CELLS ? sampleOf(cells) : cells) {
-    if (isBlank(cell) || isCellError(cell)) continue;
+    // A ditto mark is whatever stands above it.
+    if (isBlank(cell) || isCellError(cell) || (typeof cell === "string" && isDitto(cell))) continue;
     count++;
     const text = textOf(cell);
     seen.add(text);
