@@ -1,9 +1,9 @@
-import { checkTable } from "../fieldsheet/check-table";
+import { checkTests } from "../fieldsheet/check-table";
 import type { CheckOptions } from "../fieldsheet/check-options";
 import type { CellValue } from "../measure/cell-value";
 import { Problem } from "../measure/problem";
 import { say, sentenceOf } from "../messages/pane-catalogue";
-import { findTable } from "../reading/layout";
+import { findTestsIn } from "../reading/read-sheet";
 import type { Said } from "./said";
 import { placeInSheet, saidOfRows, saidOfSheet } from "./said-of-check";
 
@@ -25,12 +25,17 @@ export function checkSheet(
   withTests: boolean,
 ): CheckedSheet {
   try {
-    const { table, headerRow } = findTable(rectangle(rows));
-    const result = checkTable(table, options);
-    const place = placeInSheet(file, sheet, headerRow, result);
+    const block = rectangle(rows);
+    const found = findTestsIn(block);
+    const result = checkTests(found, options);
+    const place = placeInSheet(file, sheet, 0, result);
+    const [top, columns] =
+      "forms" in found
+        ? [0, block[0]!.length]
+        : [found.layout.headerRow, found.layout.table.headers.length];
     const said = [
       ...saidOfRows(result, place, withTests),
-      saidOfSheet(result, place, headerRow, table.headers.length),
+      saidOfSheet(result, place, top, columns, "forms" in found ? block.length - 1 : undefined),
     ];
     return { hasTests: true, said };
   } catch (error) {

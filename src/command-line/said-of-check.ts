@@ -53,15 +53,16 @@ export function* saidOfRows(
   }
 }
 
-/** What was done with a sheet. @param headerRow Row of its header, from 0. */
+/** What was done with a sheet. @param headerRow Row of its header, from 0; @param bottom its last row. */
 export function saidOfSheet(
   { rows, findings, notLookedAt }: CheckResult,
   { file, sheet }: CheckedPlace,
   headerRow: number,
   columns: number,
+  bottom = headerRow + rows.length,
 ): SaidSheet {
   const count = (state: string) => rows.filter(({ test }) => test === state).length;
-  const block = { top: headerRow, left: 0, bottom: headerRow + rows.length, right: columns - 1 };
+  const block = { top: headerRow, left: 0, bottom, right: columns - 1 };
   return {
     kind: "sheet",
     ...{ file, sheet },

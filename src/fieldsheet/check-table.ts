@@ -1,6 +1,7 @@
-import { isBlank } from "../measure/cell-value";
+import { isBlank, type CellValue } from "../measure/cell-value";
 import { Problem } from "../measure/problem";
 import { readTableInSteps, type ReadingOptions } from "../reading/read-table";
+import { findTestsIn, readTestsInSteps, type TestsInBlock } from "../reading/read-sheet";
 import type { SheetReading } from "../reading/sheet-reading";
 import type { SheetTable } from "../reading/sheet-table";
 import type { CheckOptions } from "./check-options";
@@ -22,11 +23,7 @@ export function checkTable(
   table: SheetTable,
   options?: CheckOptions & ReadingOptions,
 ): CheckResult {
-  const steps = checkTableInSteps(table, options);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
+  return inOneGo(checkTableInSteps(table, options));
 }
 
 /** The same in steps; each yields the share that is done. */
@@ -43,6 +40,47 @@ export function* checkTableInSteps(
   const sheet = yield* shareOf([0, READING_TAKES], readTableInSteps(table, options));
   refuseWithoutReadings(sheet);
   return yield* shareOf([READING_TAKES, 1], checkInSteps(sheet, options));
+}
+
+/**
+ * Checks the tests that were found in a block of cells, a table or forms, in steps.
+ *
+ * @throws Problem `no-readings-column`, `limits-do-not-fit`.
+ */
+export function* checkTestsInSteps(
+  found: TestsInBlock,
+  options: CheckOptions & ReadingOptions = {},
+): Generator<number, CheckResult> {
+  const sheet = yield* shareOf([0, READING_TAKES], readTestsInSteps(found, options));
+  refuseWithoutReadings(sheet);
+  return yield* shareOf([READING_TAKES, 1], checkInSteps(sheet, options));
+}
+
+/**
+ * Finds the tests in a block of cells and checks them. Places are counted from its top left corner.
+ *
+ * @throws Problem `no-header-row`, `no-readings-column`, `limits-do-not-fit`.
+ */
+export function checkBlock(
+  block: readonly (readonly CellValue[])[],
+  options?: CheckOptions & ReadingOptions,
+): CheckResult {
+  return checkTests(findTestsIn(block), options);
+}
+
+/** Checks the tests that were found in a block in one go. */
+export function checkTests(
+  found: TestsInBlock,
+  options?: CheckOptions & ReadingOptions,
+): CheckResult {
+  return inOneGo(checkTestsInSteps(found, options));
+}
+
+function inOneGo(steps: Generator<number, CheckResult>): CheckResult {
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
 }
 
 /** A sheet without meter readings has no tests of this method to check. */

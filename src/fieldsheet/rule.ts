@@ -1,7 +1,7 @@
 import type { catalogue, SentenceId } from "../messages/catalogue";
 import type { ValuesFor, Words } from "../messages/sentence";
 import type { FieldId } from "../reading/fields";
-import type { SheetReading } from "../reading/sheet-reading";
+import type { BlockPlace, SheetReading } from "../reading/sheet-reading";
 import type { DecidedTest, JudgedTest } from "./judged-test";
 import type { SheetTests } from "./sheet-tests";
 
@@ -146,6 +146,8 @@ export interface Finding {
   readonly field: FieldId | null;
   /** Position of a column that is no field, where the finding is about one. */
   readonly column?: number;
+  /** Where that stands in the block, where it is in a form. */
+  readonly place?: BlockPlace;
   /** The header of that column. */
   readonly header?: string;
   readonly rule: string;

@@ -14,9 +14,10 @@ export function unreadFindings({ unread }: SheetReading): readonly UnreadFinding
   return unread.map((column) => ({ column, finding: findingOf(column) }));
 }
 
-function findingOf({ index, header, mayBe, decides }: UnreadColumn): Finding {
+function findingOf({ index, place, header, mayBe, decides }: UnreadColumn): Finding {
   const names = mayBe.map((field) => FIELDS[field].label).join(", ");
-  const at = { row: null, field: null, column: index, header, values: { mayBe: names } };
+  const where = { row: null, field: null, column: index, header, ...(place && { place }) };
+  const at = { ...where, values: { mayBe: names } };
   if (decides) {
     return { ...at, rule: "column-may-decide", weight: "error", say: "column-may-decide" };
   }

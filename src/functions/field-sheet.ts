@@ -4,7 +4,7 @@ import { resultFor } from "./runner/checked-table";
 /**
  * Checks a table of volumetric air tests, row by row: test ("valid", "void" or "incomplete"), air content in %, specification ("within", "below" or "above") and the findings in words.
  * @customfunction CHECK CHECK
- * @param headers The header row of the table, or its two header rows.
+ * @param headers The header row of the table, or its two header rows; left out, the rows are searched for a table or forms.
  * @param rows The rows below it, over the same columns.
  * @param [low] Low limit in %: a number or a column; else the sheet's own low or target and tolerance columns are used.
  * @param [high] High limit in %: a number or a column.
@@ -18,7 +18,7 @@ export function check(headers: any[][], rows: any[][], low?: any[][], high?: any
 /**
  * Lists every finding in a table of volumetric air tests, with a header row: row, sample, rule, weight, column, value, message and, for a wrong result, the slips that lead to it.
  * @customfunction FINDINGS FINDINGS
- * @param headers The header row of the table, or its two header rows.
+ * @param headers The header row of the table, or its two header rows; left out, the rows are searched for a table or forms.
  * @param rows The rows below it, over the same columns.
  * @param [low] Low limit in %: a number or a column; else the sheet's own low or target and tolerance columns are used.
  * @param [high] High limit in %: a number or a column.

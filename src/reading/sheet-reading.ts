@@ -38,4 +38,6 @@ export interface SheetReading {
    * @param field The field; null for the test as a whole, which leads to its first cell.
    */
   placeOf(row: number | null, field: FieldId | null): BlockPlace;
+  /** How many forms were read; absent where the tests stand in a table. */
+  readonly forms?: number;
 }

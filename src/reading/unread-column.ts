@@ -1,10 +1,13 @@
 import type { FieldId } from "./fields";
 import type { Because } from "./recognition";
+import type { BlockPlace } from "./sheet-reading";
 
 /** A column that holds something and was not read as any field. */
 export interface UnreadColumn {
   /** Position in the block, from 0. */
   readonly index: number;
+  /** Where it stands, where that is not in the row of the headers. */
+  readonly place?: BlockPlace;
   /** The header as it stands in the sheet; "" where there is none. */
   readonly header: string;
   /** What it may hold, by its words, its unit or its cells; none where nothing speaks for a field. */

@@ -1,13 +1,16 @@
 import type { CheckResult } from "../../fieldsheet/check-result";
-import { checkTable } from "../../fieldsheet/check-table";
-import type { CellValue } from "../../measure/cell-value";
+import { checkBlock, checkTable } from "../../fieldsheet/check-table";
+import { isBlank, type CellValue } from "../../measure/cell-value";
 import { at } from "../../measure/issue";
 import { Problem } from "../../measure/problem";
 import { headersByColumn, inOneRow } from "../../reading/header-rows";
 import { cellErrorFor, orThrow } from "./cell-error";
 import { CellTable } from "./cell-table";
 
-/** Checks the table that a worksheet function is given. A table that cannot be read fails the function. */
+/**
+ * Checks the table that a worksheet function is given; where its headers are left out, the rows are searched
+ * for a table or forms. What cannot be read fails the function.
+ */
 export function resultFor(...given: (any[][] | undefined)[]): CheckResult {
   const tables = ["headers", "rows", "low", "high"].map((name, i) => {
     const table = new CellTable(given[i]);
@@ -20,10 +23,16 @@ export function resultFor(...given: (any[][] | undefined)[]): CheckResult {
     CellValue[][],
     CellValue[][],
   ];
+  const limits = { low: low.flat(), high: high.flat() };
+  if (heads.flat().every(isBlank)) return orFail(() => checkBlock(rows, limits));
   const titles = heads.length > 1 ? headersByColumn(heads) : undefined;
   const headers = titles ? inOneRow(titles) : heads.flat();
+  return orFail(() => checkTable({ headers, titles, rows }, limits));
+}
+
+function orFail(check: () => CheckResult): CheckResult {
   try {
-    return checkTable({ headers, titles, rows }, { low: low.flat(), high: high.flat() });
+    return check();
   } catch (problem) {
     if (!(problem instanceof Problem)) throw problem;
     throw cellErrorFor(problem.issue);

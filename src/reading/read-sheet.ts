@@ -1,0 +1,107 @@
+import { isBlank, type CellValue } from "../measure/cell-value";
+import { Problem } from "../measure/problem";
+import { READING_FIELDS, type FieldId } from "./fields";
+import { findForms, type FoundForms } from "./find-forms";
+import { fieldSaidBy, isKnownLabel } from "./labelled-values";
+import { findTable, type SheetLayout } from "./layout";
+import { readFormsInSteps } from "./read-forms";
+import { readTableInSteps, type ReadingOptions } from "./read-table";
+import { recognise } from "./recognise";
+import type { SheetReading } from "./sheet-reading";
+
+/** Forms are short; a block of more rows is a table. */
+const MOST_ROWS_OF_FORMS = 1000;
+/** So many rows below a header tell whether it is one. */
+const ROWS_LOOKED_AT = 200;
+
+/** What holds the tests of a block: a table, or forms. */
+export type TestsInBlock = { readonly layout: SheetLayout } | { readonly forms: FoundForms };
+
+/**
+ * Finds the tests in a block of cells: a table with one test a row, else forms with labels beside or
+ * above their values.
+ *
+ * @throws Problem `no-header-row`.
+ */
+export function findTestsIn(block: readonly (readonly CellValue[])[]): TestsInBlock {
+  let layout: SheetLayout | undefined;
+  let lacking: unknown;
+  try {
+    layout = findTable(block);
+  } catch (problem) {
+    if (!(problem instanceof Problem)) throw problem;
+    lacking = problem;
+  }
+  if (layout && isTable(layout)) return { layout };
+  const forms = block.length > MOST_ROWS_OF_FORMS ? undefined : findForms(block);
+  if (forms) return { forms };
+  if (layout) return { layout };
+  throw lacking;
+}
+
+/**
+ * Reads the tests in a block of cells, in steps, each of which yields the share that is done. Places are
+ * counted from the top left corner of the block.
+ *
+ * @throws Problem `no-header-row`.
+ */
+export function* readTestsInSteps(
+  found: TestsInBlock,
+  options: ReadingOptions = {},
+): Generator<number, SheetReading> {
+  if ("forms" in found) return yield* readFormsInSteps(found.forms, options);
+  const { table, headerRow } = found.layout;
+  return yield* readTableInSteps(table, { ...options, headerRow });
+}
+
+/** The same in one go, from the block. */
+export function readSheet(
+  block: readonly (readonly CellValue[])[],
+  options?: ReadingOptions,
+): SheetReading {
+  const steps = readTestsInSteps(findTestsIn(block), options);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/**
+ * Whether below the header of a meter reading stands what a table has there: readings, and neither the
+ * next label of a form nor another row of labels.
+ */
+function isTable({ table, headers }: SheetLayout): boolean {
+  const single = headers.every((each) => each.length === 1);
+  const texts = headers.map((each, at) =>
+    single && typeof table.headers[at] !== "string" ? [""] : each,
+  );
+  const found = recognise(texts.map((each) => ({ headers: each, cells: [] }))).columns;
+  const own = new Set(Object.keys(found) as FieldId[]);
+  const readings = READING_FIELDS.flatMap((field) => found[field] ?? []);
+  if (readings.length === 0) return false;
+  const rows = table.rows.slice(0, ROWS_LOOKED_AT);
+  if (rows.every((row) => row.every(isBlank))) return !hasNumber(table.headers);
+  const isLabel = (cell: CellValue | undefined) => fieldSaidBy(cell) !== undefined;
+  // Two tests with a reading, right below a header without a number, are the rows of a table.
+  const first = rows.filter((row) => !row.every(isBlank)).slice(0, 2);
+  const isRead = (row: readonly CellValue[]) =>
+    readings.some(({ index }) => typeof row[index] === "number") && !row.some(isKnownLabel);
+  if (!hasNumber(table.headers) && first.length === 2 && first.every(isRead)) return true;
+  const labelled = readings.some(({ index }) => {
+    const below = rows.map((row) => row[index]).filter((cell) => !isBlank(cell));
+    return below.some((cell) => isLabel(cell) && !table.headers.includes(cell ?? null));
+  });
+  if (labelled && hasNumber(table.headers)) return false;
+  return !rows.some((row) => {
+    const filled = row.filter((cell) => !isBlank(cell));
+    const others = filled.filter((cell) => {
+      const field = fieldSaidBy(cell);
+      return field !== undefined && !own.has(field);
+    });
+    return others.length > 0 && others.length * 2 >= filled.length;
+  });
+}
+
+function hasNumber(cells: readonly CellValue[]): boolean {
+  return cells.some((cell) => typeof cell === "number");
+}

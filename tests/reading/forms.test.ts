@@ -1,0 +1,152 @@
+import { checkSheet } from "../../src/command-line/check-sheet";
+import { checkBlock } from "../../src/fieldsheet/check-table";
+import { check } from "../../src/functions/field-sheet";
+import type { CellValue } from "../../src/measure/cell-value";
+import type { FieldId } from "../../src/reading/fields";
+import { readSheet } from "../../src/reading/read-sheet";
+import type { SheetReading } from "../../src/reading/sheet-reading";
+import type { FormCase } from "./corpus/form-case";
+import { FORMS_WORKED } from "./corpus/forms-worked";
+
+interface Score {
+  right: number;
+  readonly missed: string[];
+  readonly wrong: string[];
+}
+
+function readingOf(cells: FormCase["sheets"][number]["cells"]): SheetReading | undefined {
+  try {
+    return readSheet(cells);
+  } catch {
+    return undefined;
+  }
+}
+
+/** Compares where each value of each test is read with where a careful reader finds it. */
+function scoreOf(form: FormCase): Score {
+  const score: Score = { right: 0, missed: [], wrong: [] };
+  for (const { name, cells } of form.sheets) {
+    const expected = form.tests.filter(({ sheet }) => sheet === name);
+    const reading = readingOf(cells);
+    const read = (reading?.records ?? []).filter(({ blank }) => !blank);
+    const withReading = read.filter(({ row }) =>
+      (["first", "second", "final"] as const).some((field) => reading!.cell(row, field) !== null),
+    );
+    if (withReading.length > expected.length) score.wrong.push(`${name}: ${read.length} tests`);
+    expected.forEach(({ values }, i) => {
+      const row = withReading[i]?.row;
+      for (const [field, at] of Object.entries(values) as [FieldId, typeof values.air][]) {
+        const what = `${name} ${i} ${field}`;
+        if (row === undefined || !reading!.has(field)) {
+          if (at!.value !== null && at!.value !== "") score.missed.push(what);
+          continue;
+        }
+        const place = reading!.placeOf(row, field);
+        const isThere = place.row === at!.row && place.column === at!.column;
+        const isBlank = at!.value === null || at!.value === "";
+        if (isThere && (isBlank || reading!.cell(row, field) === at!.value)) score.right++;
+        else if (reading!.cell(row, field) === null) {
+          if (!isBlank) score.missed.push(what);
+        } else score.wrong.push(`${what}: ${String(reading!.cell(row, field))}`);
+      }
+      for (const field of Object.keys(reading?.columns ?? {}) as FieldId[]) {
+        const cell = row === undefined ? null : reading!.cell(row, field);
+        if (!values[field] && cell !== null && cell !== "") {
+          score.wrong.push(`${name} ${i} ${field} is none: ${String(cell)}`);
+        }
+      }
+    });
+  }
+  return score;
+}
+
+test.each(FORMS_WORKED.map((form) => [form.name, form] as const))("%s", (_, form) => {
+  const { missed, wrong } = scoreOf(form);
+  expect({ missed, wrong }).toEqual({ missed: [], wrong: [] });
+});
+
+const cellsOf = (name: string) =>
+  FORMS_WORKED.find((form) => form.name === name)!.sheets[0]!.cells as CellValue[][];
+const states = (cells: CellValue[][]) => checkBlock(cells).rows.map(({ test }) => test);
+
+/** Packed concrete left in the bowl voids a test, as does more than six minutes (memory: C173). */
+describe("forms are judged as tables are", () => {
+  test("blocks side by side: the second was left packed", () => {
+    expect(states(cellsOf("two blocks side by side"))).toEqual(["valid", "void"]);
+  });
+
+  test("tests as columns: the third took seven minutes, and is pointed at", () => {
+    const { reading, rows, findings } = checkBlock(
+      cellsOf("tests as columns, labels down the left"),
+    );
+    expect(rows.map(({ test }) => test)).toEqual(["valid", "valid", "void"]);
+    expect(reading.forms).toBe(3);
+    const slow = findings.find(({ rule }) => rule === "slow-to-settle")!;
+    expect(reading.placeOf(slow.row, slow.field)).toEqual({ row: 8, column: 3 });
+  });
+
+  test("the worksheet function finds them where its headers are left out", () => {
+    const cells = cellsOf("two blocks side by side");
+    expect(check([[null]], cells).map(([state, air]) => [state, air])).toEqual([
+      ["valid", 5],
+      ["void", ""],
+    ]);
+    const [header, ...tests] = TABLE;
+    expect(check([[null]], [["Tests of today", "", ""], ...TABLE])).toEqual(
+      check([header!], tests),
+    );
+  });
+
+  test("the command line finds them and says their cells", () => {
+    const { said } = checkSheet("f.xlsx", "Pair", cellsOf("two blocks side by side"), {}, false);
+    expect(said).toContainEqual(
+      expect.objectContaining({ rule: "packed-concrete-left", cell: "E6", sample: "20" }),
+    );
+    expect(said.at(-1)).toMatchObject({
+      kind: "sheet",
+      area: "A1:E7",
+      tests: 2,
+      valid: 1,
+      void: 1,
+    });
+  });
+});
+
+const TABLE: CellValue[][] = [
+  ["First reading", "Second reading", "Alcohol (pt)"],
+  [6, 6, 2],
+  [5, 5, 2],
+];
+const FORM: CellValue[][] = [
+  ["First reading", 6, null],
+  ["Second reading", 6, null],
+  ["Alcohol (pt)", 2, null],
+];
+
+describe("nothing in a form is passed over", () => {
+  test.each<[string, CellValue[], string, number, number]>([
+    ["a label that may decide", ["Lump check", "bad", null], "incomplete", 3, 0],
+    ["a number without a label that may be cups", [null, null, 7], "incomplete", 3, 2],
+    ["a second label of the same", ["Second reading", 8, null], "incomplete", 1, 0],
+  ])("%s", (_, row, state, at, column) => {
+    const result = checkBlock([...FORM, row]);
+    expect(result.rows.map(({ test }) => test)).toEqual([state]);
+    expect(result.findings[0]).toMatchObject({
+      rule: "column-may-decide",
+      column,
+      place: { row: at, column },
+    });
+  });
+
+  test("a word of the tester without a label", () => {
+    expect(states([...FORM, [null, null, "VOID"]])).toEqual(["void"]);
+  });
+
+  test("a table stays a table, with labels and values above or below it", () => {
+    const above: CellValue[][] = [["Date:", 46120, null]];
+    const below: CellValue[][] = [["Slump", 4, null]];
+    for (const block of [TABLE, [...above, ...TABLE], [...TABLE, ...below]]) {
+      expect(checkBlock(block).reading.forms).toBeUndefined();
+    }
+  });
+});
