@@ -1,6 +1,7 @@
 import { catalogue, say } from "../messages/catalogue";
 import type { FieldId } from "../reading/fields";
 import type { SheetReading } from "../reading/sheet-reading";
+import { mayStandUnread } from "../reading/unread-column";
 import type { JudgedTest } from "./judged-test";
 
 /** What the method asks for, and the field that would show it. */
@@ -18,7 +19,9 @@ export type NotLookedAt = (typeof ASKED_FOR)[number][0] | "limits";
 
 /** What could not be looked at, because the sheet does not record it and nobody gave it. */
 export function notLookedAt(sheet: SheetReading, tests: readonly JudgedTest[]): NotLookedAt[] {
-  const missing = ASKED_FOR.filter(([, field]) => !sheet.has(field)).map(([what]) => what);
+  const missing = ASKED_FOR.filter(
+    ([, field]) => !sheet.has(field) && !mayStandUnread(sheet, field),
+  ).map(([what]) => what);
   const limited = tests.some(
     ({ limits: { low, high } }) => low !== undefined || high !== undefined,
   );

@@ -15,7 +15,7 @@ export function unreadFindings({ unread }: SheetReading): readonly UnreadFinding
 }
 
 function findingOf({ index, place, header, mayBe, decides }: UnreadColumn): Finding {
-  const names = mayBe.map((field) => FIELDS[field].label).join(", ");
+  const names = oneOf(mayBe.map((field) => FIELDS[field].label));
   const where = { row: null, field: null, column: index, header, ...(place && { place }) };
   const at = { ...where, values: { mayBe: names } };
   if (decides) {
@@ -23,4 +23,9 @@ function findingOf({ index, place, header, mayBe, decides }: UnreadColumn): Find
   }
   const say = mayBe.length > 0 ? "column-may-be" : "column-not-read";
   return { ...at, rule: "column-not-read", weight: "note", say };
+}
+
+function oneOf(names: readonly string[]): string {
+  const first = names.slice(0, -1).join(", ");
+  return [first, ...names.slice(-1)].filter((part) => part !== "").join(" or ");
 }

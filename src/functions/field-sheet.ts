@@ -23,7 +23,7 @@ export function check(headers: any[][], rows: any[][], low?: any[][], high?: any
  * @param [low] Low limit in %: a number or a column; else the sheet's own low or target and tolerance columns are used.
  * @param [high] High limit in %: a number or a column.
  * @returns One line for each finding, or one that says that nothing was found; at the end, what was not looked at because the sheet does not record it.
- * @example =FRESH.FINDINGS({"Reading 1","Reading 2","Alcohol (oz)"}, {6,6,0}, 4.5, 7.5) gives "row", "sample", "rule", "weight", "column", "value", "message", "cause"; "", "", "", "", "", "", "Nothing was found. Rows checked: 1.", ""; "", "", "not-looked-at", "note", "", "", "Not looked at, because the sheet does not record it: foam, time to settle, undisturbed, packed concrete, leaks.", "" [two equal readings, nothing to subtract]
+ * @example =FRESH.FINDINGS({"Reading 1","Reading 2","Alcohol (oz)"}, {6,6,0}, 4.5, 7.5) gives "row", "sample", "rule", "weight", "column", "value", "message", "cause"; "", "", "", "", "", "", "Nothing was found. Rows checked: 1.", ""; "", "", "not-looked-at", "note", "", "", "Not looked at, because the sheet does not record it: foam, time to settle, undisturbed packed concrete, leaks.", "" [two equal readings, nothing to subtract]
  */
 export function findings(headers: any[][], rows: any[][], low?: any[][], high?: any[][]): any[][] {
   return findingsList(resultFor(headers, rows, low, high));

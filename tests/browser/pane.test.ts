@@ -57,7 +57,7 @@ const sheetState = () =>
 test("a check lists what is wrong, and a click on a finding goes to its cell", async () => {
   await workbench.click("B3");
   await press("Check");
-  await said(/^Loads!A1:R\d+ is checked\. Tests: \d+\./);
+  await said(/^Checked: Loads!A1:R\d+\. Tests: \d+\./);
   const foam = page.getByRole("option").filter({ hasText: "S-07" }).filter({ hasText: "foam" });
   expect(await foam.textContent()).toMatch(/^Row 8, S-07: Void Void K8 .*3 divisions of foam/);
   await foam.click();
@@ -97,7 +97,7 @@ test("marking twice marks once, and removing takes every mark away", async () =>
   expect(marked.rules).toBeLessThanOrEqual(4);
   expect(marked.notes).toBeGreaterThan(0);
   await press("Check");
-  await said(/is checked\..* Marked cells: \d+/);
+  await said(/^Checked: .* Marked cells: \d+/);
   expect(await sheetState()).toEqual(marked);
   await marking.uncheck();
   await press("Remove marks");
@@ -108,7 +108,7 @@ test("marking twice marks once, and removing takes every mark away", async () =>
 test("the keyboard alone checks, moves through the findings and goes to a cell", async () => {
   await page.getByRole("button", { name: "Check", exact: true }).focus();
   await page.keyboard.press("Enter");
-  await said("is checked");
+  await said(/^Checked: /);
   const inTheList = () => findings().evaluate((list) => list === document.activeElement);
   // Marking, removing, what was not checked, four filters, two choices, and the list.
   for (let i = 0; i < 10 && !(await inTheList()); i++) await page.keyboard.press("Tab");
@@ -265,7 +265,7 @@ test("text from cells stays text", async () => {
   await page.getByText("Check other cells").click();
   await press("Check the selected cells");
   // Whole columns are cut to the rows in use.
-  await said("A1:E2 is checked. Tests: 1.");
+  await said("A1:E2. Tests: 1.");
   await page.getByRole("option").filter({ hasText: "“<i>6</i>” is not a number" }).waitFor();
   expect(await page.locator("#pane img, #pane i, #pane td b").count()).toBe(0);
 });

@@ -289,3 +289,30 @@ test("a reading on a longer scale counts where the scale is said to reach so far
   // With the cup the level stood at 10.5, beyond that scale, so the cup was needed.
   expect(rows[0]!.findings.map(({ rule }) => rule)).not.toContain("cups-not-needed");
 });
+
+test.each<[second: CellValue, says: string[], unrecorded: boolean, source: string]>([
+  [6.25, ["column-may-decide", "column-may-decide"], false, "all is said of the two columns"],
+  [
+    null,
+    ["column-may-decide", "column-may-decide", "agreement-not-recorded"],
+    true,
+    "the second test has one reading only, whatever the columns hold",
+  ],
+])(
+  "two columns that could both be the second reading are asked about, not called absent (our own rule): %s",
+  (second, says, unrecorded) => {
+    const twice = "Second reading (%)";
+    const { findings, notLookedAt } = checkTable({
+      headers: ["Sample", "First reading (%)", twice, twice, "Alcohol (oz)"],
+      rows: [
+        ["S-1", 6, 6, 6.25, 16],
+        ["S-2", 6, second, second, 16],
+      ],
+    });
+    expect(findings.map(({ rule }) => rule)).toEqual(says);
+    expect(notLookedAt.includes("second-reading")).toBe(unrecorded);
+    expect(findings[0]!.values).toEqual({
+      mayBe: "second reading, third reading or final reading",
+    });
+  },
+);

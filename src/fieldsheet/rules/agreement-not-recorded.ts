@@ -1,4 +1,6 @@
 import { readingsAgree } from "../../methods/volumetric-air/meter-reading";
+import { READING_FIELDS } from "../../reading/fields";
+import { mayStandUnread } from "../../reading/unread-column";
 import { singleReadingField } from "../judge-test";
 import type { DecidedTest } from "../judged-test";
 import { sheetRule } from "../rule";
@@ -14,7 +16,7 @@ export const agreementNotRecorded = sheetRule({
     "A reading is final when another, taken after rolling again, agrees with it within 0.25 % (a meter maker's manual, 2019, describing ASTM C173); one reading alone does not show that.",
   look({ all: rows }, sheet) {
     const field = singleReadingField(sheet);
-    if (!field) return [];
+    if (!field || READING_FIELDS.some((each) => mayStandUnread(sheet, each))) return [];
     if (field === "final" && sheet.has("first")) {
       const tests = rows.filter(readingsApart).length;
       return tests > 0

@@ -1,3 +1,4 @@
+import { mayStandUnread } from "../../reading/unread-column";
 import { sheetRule } from "../rule";
 
 /** No column says how much alcohol was used. */
@@ -11,6 +12,7 @@ export const alcoholNotInSheet = sheetRule({
     "Without the amount of alcohol no correction can be applied; from 2.5 pt (40 fl oz, 1.2 L) on the air is then stated too high (ASTM C173 Table 1 as reproduced in a meter maker's manual, 2019).",
   look({ all: rows }, sheet) {
     const tested = rows.some(({ blank }) => !blank);
-    return tested && !sheet.has("alcohol") ? [{ row: null, field: null }] : [];
+    const lacking = !sheet.has("alcohol") && !mayStandUnread(sheet, "alcohol");
+    return tested && lacking ? [{ row: null, field: null }] : [];
   },
 });

@@ -10,9 +10,9 @@ export const fieldsheetMessages = {
   "looked-alcohol": "alcohol",
   "looked-foam": "foam",
   "looked-settle": "time to settle",
-  "looked-packed": "undisturbed, packed concrete",
+  "looked-packed": "undisturbed packed concrete",
   "looked-leak": "leaks",
-  "looked-limits": "limits, so nothing was compared with a specification",
+  "looked-limits": "limits (so nothing was compared with a specification)",
   "column-named": ({ column }: Words<"column">) => `column ${column}`,
   "column-headed": ({ column, header }: Words<"column" | "header">) =>
     `column ${column}, “${header}”`,

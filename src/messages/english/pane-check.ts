@@ -49,7 +49,7 @@ export const paneCheckMessages = {
   "pane-column-read-as": "Read as",
   "pane-every-column-known": "Every column with a header was recognised.",
   "pane-columns-unknown": ({ names }: Words<"names">) =>
-    `Not recognised, so not looked at: ${names}. Give a column another header if it should be.`,
+    `Not recognised: ${names}. Nothing there is checked; only a remark that calls a test void is seen. Give a column another header if it should be checked.`,
 
   "pane-limits": "Specification",
   "pane-limits-hint":

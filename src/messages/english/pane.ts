@@ -26,7 +26,7 @@ export const paneMessages = {
   "pane-unmarking": "Removing the marks",
   "pane-writing": "Writing",
   "pane-checked": ({ address, tests, findings }: Words<"address" | "tests" | "findings">) =>
-    `${address} is checked. Tests: ${tests}. Findings: ${findings}.`,
+    `Checked: ${address}. Tests: ${tests}. Findings: ${findings}.`,
   "pane-not-read-below": ({ from, to }: Words<"from" | "to">) =>
     from === to
       ? `Row ${from} below it was not read.`

@@ -21,7 +21,7 @@ function pane(cells = ROWS, top = 0, left = 0) {
 test("a check says what was checked and found", async () => {
   const { store, commands } = pane();
   await commands.check();
-  expect(store.get().status).toBe("Loads!A1:E4 is checked. Tests: 3. Findings: 2.");
+  expect(store.get().status).toBe("Checked: Loads!A1:E4. Tests: 3. Findings: 2.");
   expect(store.get()).toMatchObject({ error: "", work: undefined });
 });
 
@@ -298,7 +298,7 @@ test("a check once more takes in rows that were added below", async () => {
   cells.push(["S-04", 6, 6, 16, "some"]);
   await commands.checkAgain();
   expect(store.get().status).toBe(
-    "Loads!A1:E5 is checked. Tests: 4. Findings: 3. New findings: 1. No longer found: 0.",
+    "Checked: Loads!A1:E5. Tests: 4. Findings: 3. New findings: 1. No longer found: 0.",
   );
 });
 
