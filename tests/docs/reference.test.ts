@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { functionsPage } from "../../scripts/reference/functions-page";
+import { withHouseTable } from "../../scripts/reference/house-table";
 import { rulesPage } from "../../scripts/reference/rules-page";
 
 /** A committed page. */
@@ -12,6 +13,11 @@ describe("the reference pages are those that the sources give; if not, run: npm 
 
   test("docs/functions.md", async () => {
     expect(committed("functions.md")).toBe(await functionsPage());
+  });
+
+  test("the house in DEVELOPERS.md", () => {
+    const page = readFileSync("DEVELOPERS.md", "utf8").replaceAll("\r\n", "\n");
+    expect(page).toBe(withHouseTable(page));
   });
 
   // docs/diagnosis.md is held by tests/simulation, which measures what it tells.
