@@ -1,7 +1,7 @@
 import { catalogue, say } from "../messages/catalogue";
 import type { FieldId } from "../reading/fields";
 import type { SheetReading } from "../reading/sheet-reading";
-import { mayStandUnread } from "../reading/unread-column";
+import { mayStandUnread } from "../reading/may-stand-unread";
 import type { JudgedTest } from "./judged-test";
 
 /** What the method asks for, and the field that would show it. */

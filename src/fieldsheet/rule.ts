@@ -1,7 +1,8 @@
 import type { catalogue, SentenceId } from "../messages/catalogue";
 import type { ValuesFor, Words } from "../messages/sentence";
 import type { FieldId } from "../reading/fields";
-import type { BlockPlace, SheetReading } from "../reading/sheet-reading";
+import type { BlockPlace } from "../reading/block-place";
+import type { SheetReading } from "../reading/sheet-reading";
 import type { DecidedTest, JudgedTest } from "./judged-test";
 import type { SheetTests } from "./sheet-tests";
 

@@ -2,7 +2,7 @@ import type { CellValue } from "../measure/cell-value";
 import { READING_FIELDS, type FieldId } from "./fields";
 import { labelsAndValues, type LabelledValue } from "./labelled-values";
 import { recognise } from "./recognise";
-import type { BlockPlace } from "./sheet-reading";
+import type { BlockPlace } from "./block-place";
 
 /** Forms as a table: one test a row, one column for what is called alike, and where each value stands. */
 export interface FoundForms {

@@ -5,7 +5,7 @@ import { DECIDING } from "./deciding";
 import { READING_FIELDS, type FieldId } from "./fields";
 import { recognise } from "./recognise";
 import { remembered } from "./remembered";
-import type { BlockPlace } from "./sheet-reading";
+import type { BlockPlace } from "./block-place";
 import { testersWordIn } from "./testers-word";
 import { readHeader } from "./units-in-header";
 

@@ -1,6 +1,7 @@
 import type { FoundForms } from "./find-forms";
 import { readTableInSteps, type ReadingOptions } from "./read-table";
-import type { BlockPlace, SheetReading } from "./sheet-reading";
+import type { BlockPlace } from "./block-place";
+import type { SheetReading } from "./sheet-reading";
 
 /**
  * Reads forms as a table of tests is read, by the same words and with the same values; only where things

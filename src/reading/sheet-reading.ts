@@ -1,3 +1,4 @@
+import type { BlockPlace } from "./block-place";
 import type { CellValue } from "../measure/cell-value";
 import type { DecimalMark } from "../measure/number-from-cell";
 import type { Columns } from "./column-place";
@@ -5,12 +6,6 @@ import type { FieldId } from "./fields";
 import type { RecognisedColumn } from "./recognition";
 import type { FieldRecord } from "./record";
 import type { UnreadColumn } from "./unread-column";
-
-/** A cell of the block that was read, from its top left corner, from 0. */
-export interface BlockPlace {
-  readonly row: number;
-  readonly column: number;
-}
 
 /**
  * The tests of a sheet as they were read: a table with one test a row, or forms with one test each.

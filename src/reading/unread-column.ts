@@ -1,6 +1,6 @@
+import type { BlockPlace } from "./block-place";
 import type { FieldId } from "./fields";
 import type { Because } from "./recognition";
-import type { BlockPlace, SheetReading } from "./sheet-reading";
 
 /** A column that holds something and was not read as any field. */
 export interface UnreadColumn {
@@ -17,18 +17,4 @@ export interface UnreadColumn {
   readonly because: Because;
   /** The tests for which it holds something. */
   readonly touches: (row: number) => boolean;
-}
-
-/**
- * Whether a field may stand, for every test, in a column that was not read. Then what is said of that
- * column says it all, and "the sheet does not record it" beside it would contradict it.
- */
-export function mayStandUnread(
-  { unread, records }: Pick<SheetReading, "unread" | "records">,
-  field: FieldId,
-): boolean {
-  return unread.some(
-    ({ decides, mayBe, touches }) =>
-      decides && mayBe.includes(field) && records.every(({ blank, row }) => blank || touches(row)),
-  );
 }

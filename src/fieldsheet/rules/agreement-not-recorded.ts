@@ -1,6 +1,6 @@
 import { readingsAgree } from "../../methods/volumetric-air/meter-reading";
 import { READING_FIELDS } from "../../reading/fields";
-import { mayStandUnread } from "../../reading/unread-column";
+import { mayStandUnread } from "../../reading/may-stand-unread";
 import { singleReadingField } from "../judge-test";
 import type { DecidedTest } from "../judged-test";
 import { sheetRule } from "../rule";

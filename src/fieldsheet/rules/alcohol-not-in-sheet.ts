@@ -1,4 +1,4 @@
-import { mayStandUnread } from "../../reading/unread-column";
+import { mayStandUnread } from "../../reading/may-stand-unread";
 import { sheetRule } from "../rule";
 
 /** No column says how much alcohol was used. */
