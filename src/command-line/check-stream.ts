@@ -146,8 +146,8 @@ class StreamCheck {
   }
 
   /** What concerns the sheet as a whole is said with the first batch in which it is so. */
-  private isNewOfTheSheet({ rule, column }: SaidFinding): boolean {
-    const what = `${rule} ${column}`;
+  private isNewOfTheSheet({ rule, column, message }: SaidFinding): boolean {
+    const what = rule === "setup-not-applied" ? message : `${rule} ${column}`;
     const isNew = !this.ofTheSheet.has(what);
     this.ofTheSheet.add(what);
     return isNew;

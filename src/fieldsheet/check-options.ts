@@ -1,5 +1,6 @@
 import type { CellValue } from "../measure/cell-value";
 import type { DecimalMark } from "../measure/number-from-cell";
+import type { Setup } from "../reading/setup";
 
 /** A limit given for the whole table, for each row, or not at all (then columns are looked for). */
 export type GivenLimit = number | readonly CellValue[] | undefined;
@@ -10,6 +11,8 @@ export interface CheckOptions {
   readonly high?: GivenLimit;
   /** "," where the workbook writes decimal commas. */
   readonly decimal?: DecimalMark;
+  /** What is written down of columns and mixes, once for many sheets. */
+  readonly setup?: Setup;
   /** Where the scale of the meter ends, %; 9 when absent, to which every scale reaches. */
   readonly scaleEnd?: number;
 }

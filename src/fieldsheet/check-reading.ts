@@ -9,6 +9,7 @@ import { notLookedAt } from "./not-looked-at";
 import { rowLimits } from "./row-limits";
 import type { Finding, Remark, RemarkAt, Rule, SheetRule, TestRule, VoidRule } from "./rule";
 import { RULES } from "./rules";
+import { setupFindings } from "./setup-findings";
 import { unreadFindings } from "./unread-findings";
 import { SheetTests } from "./sheet-tests";
 
@@ -84,7 +85,12 @@ export function* checkInSteps(
     columns: sheet.columns,
     rows,
     tests: together,
-    findings: [...unread.map(({ finding }) => finding), ...ofTheSheet, ...found.flat()],
+    findings: [
+      ...setupFindings(sheet, tests, options.setup),
+      ...unread.map(({ finding }) => finding),
+      ...ofTheSheet,
+      ...found.flat(),
+    ],
     notLookedAt: notLookedAt(sheet, tests),
   };
 }

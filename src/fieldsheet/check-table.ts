@@ -37,7 +37,8 @@ export function* checkTableInSteps(
     throw new Problem("headers-and-rows-differ", { headers: headers.length, columns: odd.length });
   }
   if (headers.every(isBlank)) throw new Problem("no-header-row");
-  const sheet = yield* shareOf([0, READING_TAKES], readTableInSteps(table, options));
+  const reading = readTableInSteps(table, asSetUp(options));
+  const sheet = yield* shareOf([0, READING_TAKES], reading);
   refuseWithoutReadings(sheet);
   return yield* shareOf([READING_TAKES, 1], checkInSteps(sheet, options));
 }
@@ -51,7 +52,7 @@ export function* checkTestsInSteps(
   found: TestsInBlock,
   options: CheckOptions & ReadingOptions = {},
 ): Generator<number, CheckResult> {
-  const sheet = yield* shareOf([0, READING_TAKES], readTestsInSteps(found, options));
+  const sheet = yield* shareOf([0, READING_TAKES], readTestsInSteps(found, asSetUp(options)));
   refuseWithoutReadings(sheet);
   return yield* shareOf([READING_TAKES, 1], checkInSteps(sheet, options));
 }
@@ -74,6 +75,11 @@ export function checkTests(
   options?: CheckOptions & ReadingOptions,
 ): CheckResult {
   return inOneGo(checkTestsInSteps(found, options));
+}
+
+/** What the setup says of columns goes into the reading. */
+function asSetUp(options: CheckOptions & ReadingOptions): ReadingOptions {
+  return { ...options, kept: options.kept ?? options.setup?.columns };
 }
 
 function inOneGo(steps: Generator<number, CheckResult>): CheckResult {

@@ -2,8 +2,8 @@ import { isBlank } from "../measure/cell-value";
 import { isIssue, type Issue } from "../measure/issue";
 import { numberFromCell, type DecimalMark } from "../measure/number-from-cell";
 import { Problem } from "../measure/problem";
-import { exact } from "../measure/rounding";
-import type { FieldRecord, FieldValues, Unreadable } from "../reading/record";
+import { limitsIn } from "../reading/limits-in";
+import type { FieldRecord, Unreadable } from "../reading/record";
 import type { SheetReading } from "../reading/sheet-reading";
 import type { CheckOptions, GivenLimit } from "./check-options";
 import type { Limits } from "./judged-test";
@@ -19,7 +19,8 @@ type ReadLimit = number | Issue | undefined;
 
 /**
  * The specification limits of each test: those given with the check, else the sheet's own low and
- * high, else its target and tolerance. Each may be written in one cell. Either limit may be absent.
+ * high, else its target and tolerance, else what the setup specifies for its mix. Each may be written
+ * in one cell. Either limit may be absent.
  *
  * @throws Problem `limits-do-not-fit` when a column of limits has another length than the rows, and
  *   those of `numberFromCell` for a single limit that is not a number.
@@ -38,39 +39,29 @@ export function rowLimits({ records, decimal }: SheetReading, options: CheckOpti
   let last: Limits = {};
   return {
     unreadable,
-    of({ row, values }) {
+    of(record) {
+      const { row, values } = record;
       const own = limitsIn(values);
-      const limits = {
+      const said = {
         low: limitAt(low, row) ?? own.low,
         high: limitAt(high, row) ?? own.high,
       };
+      const none = said.low === undefined && said.high === undefined;
+      const limits = none && !unreadable.has(row) ? limitsOfMix(record, options) : said;
       if (limits.low !== last.low || limits.high !== last.high) last = limits;
       return last;
     },
   };
 }
 
-/**
- * The limits that a row holds: in its columns of a low and a high one, each of which may hold a whole
- * specification such as "4.5 to 7.5", else in its target, with the tolerance where it names none.
- */
-function limitsIn({ low, high, target, tolerance }: FieldValues): Limits {
-  const aim = tolerance && target?.aim;
-  return {
-    low:
-      low?.low ??
-      low?.aim ??
-      high?.low ??
-      target?.low ??
-      (aim === undefined ? undefined : exact(aim - tolerance!.below)),
-    high:
-      high?.high ??
-      high?.aim ??
-      low?.high ??
-      target?.high ??
-      (aim === undefined ? undefined : exact(aim + tolerance!.above)),
-  };
+/** What a setup specifies for the mix of a row, where the sheet says nothing of limits in it. */
+function limitsOfMix({ values, unreadable }: FieldRecord, { setup }: CheckOptions): Limits {
+  const says = LIMIT_FIELDS.some((field) => unreadable[field]);
+  if (says || values.mix === undefined) return {};
+  return setup?.specificationFor(values.mix) ?? {};
 }
+
+const LIMIT_FIELDS = ["low", "high", "target", "tolerance"] as const;
 
 function limitAt(
   limit: number | readonly ReadLimit[] | undefined,

@@ -8,11 +8,18 @@ import { resultFor } from "./runner/checked-table";
  * @param rows The rows below it, over the same columns.
  * @param [low] Low limit in %: a number or a column; else the sheet's own low or target and tolerance columns are used.
  * @param [high] High limit in %: a number or a column.
+ * @param [setup] What columns hold (header, taken for, unit) and what is specified by mix (mix, low, high, target, tolerance), each under its headings.
  * @returns Four cells for each row.
- * @example =FRESH.CHECK({"First reading","Second reading","Alcohol (oz)"}, {6,6.25,48}, 4.5, 7.5) gives "valid", 6, "within", "" [6.25 − 0.30 = 5.95, rounded to 6.00]
+ * @example =FRESH.CHECK({"First reading","Second reading","Spirit"}, {6,6.25,48}, 4.5, 7.5, {"Header","Taken for","Unit";"Spirit","alcohol","oz"}) gives "valid", 6, "within", "" [48 oz of alcohol read as 0.30 %: 6.25 − 0.30 = 5.95, rounded to 6.00]
  */
-export function check(headers: any[][], rows: any[][], low?: any[][], high?: any[][]): any[][] {
-  return checkedRows(resultFor(headers, rows, low, high));
+export function check(
+  headers: any[][],
+  rows: any[][],
+  low?: any[][],
+  high?: any[][],
+  setup?: any[][],
+): any[][] {
+  return checkedRows(resultFor(headers, rows, low, high, setup));
 }
 
 /**
@@ -22,9 +29,16 @@ export function check(headers: any[][], rows: any[][], low?: any[][], high?: any
  * @param rows The rows below it, over the same columns.
  * @param [low] Low limit in %: a number or a column; else the sheet's own low or target and tolerance columns are used.
  * @param [high] High limit in %: a number or a column.
+ * @param [setup] What columns hold (header, taken for, unit) and what is specified by mix (mix, low, high, target, tolerance), each under its headings.
  * @returns One line for each finding, or one that says that nothing was found; at the end, what was not looked at because the sheet does not record it.
- * @example =FRESH.FINDINGS({"Reading 1","Reading 2","Alcohol (oz)"}, {6,6,0}, 4.5, 7.5) gives "row", "sample", "rule", "weight", "column", "value", "message", "cause"; "", "", "", "", "", "", "Nothing was found. Rows checked: 1.", ""; "", "", "not-looked-at", "note", "", "", "Not looked at, because the sheet does not record it: foam, time to settle, undisturbed packed concrete, leaks.", "" [two equal readings, nothing to subtract]
+ * @example =FRESH.FINDINGS({"Reading 1","Reading 2","Spirit"}, {6,6,0}, 4.5, 7.5, {"Header","Taken for","Unit";"Spirit","alcohol","oz"}) gives "row", "sample", "rule", "weight", "column", "value", "message", "cause"; "", "", "", "", "", "", "Nothing was found. Rows checked: 1.", ""; "", "", "not-looked-at", "note", "", "", "Not looked at, because the sheet does not record it: foam, time to settle, undisturbed packed concrete, leaks.", "" [two equal readings, nothing to subtract]
  */
-export function findings(headers: any[][], rows: any[][], low?: any[][], high?: any[][]): any[][] {
-  return findingsList(resultFor(headers, rows, low, high));
+export function findings(
+  headers: any[][],
+  rows: any[][],
+  low?: any[][],
+  high?: any[][],
+  setup?: any[][],
+): any[][] {
+  return findingsList(resultFor(headers, rows, low, high, setup));
 }

@@ -6,6 +6,7 @@ import { measureMessages } from "./english/measure";
 import { neighbouringTestsMessages } from "./english/neighbouring-tests";
 import { readingMessages } from "./english/reading";
 import { ruleMessages } from "./english/rules";
+import { setupMessages } from "./english/setup";
 import { slipMessages } from "./english/slips";
 import { volumetricAirMessages } from "./english/volumetric-air";
 import { filled, joined, type ValuesFor, type Words } from "./sentence";
@@ -22,6 +23,7 @@ export const catalogue = {
   ...fieldsheetMessages,
   ...readingMessages,
   ...ruleMessages,
+  ...setupMessages,
   ...slipMessages,
   ...columnSlipMessages,
   ...neighbouringTestsMessages,

@@ -8,6 +8,7 @@ import type { FieldRecord, FieldValues } from "./record";
 import type { SheetReading } from "./sheet-reading";
 import type { SheetTable } from "./sheet-table";
 import type { UnreadColumn } from "./unread-column";
+import { unfitSettings } from "./kept-columns";
 import { recognise } from "./recognise";
 import type { KeptColumn, RecognisedColumn, SheetColumn } from "./recognition";
 import { isSummaryRow } from "./summary-row";
@@ -40,10 +41,11 @@ const NOTHING_UNREADABLE = Object.freeze({});
  */
 export function* readTableInSteps(
   table: SheetTable,
-  { decimal = ".", datesFrom, headerRow = 0, kept }: ReadingOptions = {},
+  { decimal = ".", datesFrom, headerRow = 0, kept = [] }: ReadingOptions = {},
 ): Generator<number, SheetReading> {
   const { rows } = table;
-  const { columns: found, all } = recognise(columnsOf(table), kept);
+  const sheetColumns = columnsOf(table);
+  const { columns: found, all } = recognise(sheetColumns, kept);
   const columns = table.titles ? withTitles(found, table.headers) : found;
   const written = { decimal, datesFrom };
   const read: ReadColumns = {
@@ -70,6 +72,7 @@ export function* readTableInSteps(
     columns,
     records,
     recognised: all,
+    unfit: unfitSettings(sheetColumns, kept),
     unread: unreadColumns(all, rows),
     has: (field) => columns[field] !== undefined,
     cell: (row, field) => rows[row]?.[columns[field]?.index ?? -1] ?? null,

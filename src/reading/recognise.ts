@@ -15,6 +15,7 @@ import { DECIDING, decidingByContents, decidingByWords } from "./deciding";
 import { evidenceOf } from "./evidence";
 import { FIELDS, type FieldId } from "./fields";
 import { fitOf } from "./fit";
+import { keptFor } from "./kept-columns";
 import { numberedReadings } from "./numbered-readings";
 import type {
   Because,
@@ -134,23 +135,6 @@ const thought = remembered(
   ({ all }: { readonly all: Tellings; readonly key: string }) => thoughtOf(all),
   ({ key }) => key,
 );
-
-/** Where a kept setting names one column of the sheet, by its whole header, it holds for that column. */
-function keptFor(
-  columns: readonly SheetColumn[],
-  kept: readonly KeptColumn[],
-): readonly (KeptColumn | undefined)[] {
-  const plain = (text: string) => text.trim().replace(/\s+/g, " ").toLowerCase();
-  const names = columns.map(({ headers }) => plain(headers.join(" ")));
-  const own = columns.map((column) => plain(headerOf(column)));
-  return columns.map((_, index) =>
-    kept.find(({ header }) => {
-      const wanted = plain(header);
-      const among = names.includes(wanted) ? names : own;
-      return among[index] === wanted && among.indexOf(wanted) === among.lastIndexOf(wanted);
-    }),
-  );
-}
 
 /** The fields that are read for sure, by column. */
 function readOf(

@@ -3,6 +3,7 @@ import type { CellValue } from "../measure/cell-value";
 import type { DecimalMark } from "../measure/number-from-cell";
 import type { Columns } from "./column-place";
 import type { FieldId } from "./fields";
+import type { UnfitSetting } from "./kept-columns";
 import type { RecognisedColumn } from "./recognition";
 import type { FieldRecord } from "./record";
 import type { UnreadColumn } from "./unread-column";
@@ -20,6 +21,8 @@ export interface SheetReading {
   readonly records: readonly FieldRecord[];
   /** What every column was taken for, and why; none in a form. */
   readonly recognised: readonly RecognisedColumn[];
+  /** What the user has said of columns and names no column of this sheet, or several. */
+  readonly unfit: readonly UnfitSetting[];
   /** Columns that hold something and were taken for nothing, or could be one of two things. */
   readonly unread: readonly UnreadColumn[];
   /** Whether the sheet has a place for the field. */

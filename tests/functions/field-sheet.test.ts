@@ -98,3 +98,85 @@ test("a sheet without alcohol, or with one reading a test, says so once", () => 
     ["", "not-looked-at", "note"],
   ]);
 });
+
+describe("a setup", () => {
+  const heads = [["Sample", "Mix", "Dial one", "Dial two", "Spirit"]];
+  const tests = [
+    ["A-1", "LW-4", 6, 6.25, 48],
+    ["A-2", "lw-4 ", 8, 8, 80],
+    ["A-3", "LW-9", 6, 6, 0],
+  ];
+  const setup = [
+    ["Header", "Taken for", "Unit"],
+    ["Dial one", "first reading", ""],
+    ["dial  two", "second reading", ""],
+    ["Spirit", "alcohol", "oz"],
+    ["", "", ""],
+    ["Mix", "Target", "Tolerance"],
+    ["LW-4", 6, "±0.5"],
+  ];
+  const said = (given: unknown[][], rows = tests, low?: unknown[][], headed = heads) =>
+    (shown(() => findings(headed, rows, low as any[][], undefined, given)) as unknown[][])
+      .filter(([, , rule]) => rule === "setup-not-applied")
+      .map((line) => line[6]);
+
+  test(`says what columns are and what is specified for a mix (${SOURCE})`, () => {
+    const cells = shown(() => check(heads, tests, undefined, undefined, setup)) as unknown[][];
+    expect(cells.map((row) => row.slice(0, 3))).toEqual([
+      ["valid", 6, "within"],
+      ["valid", 7, "above"],
+      ["valid", 6, ""],
+    ]);
+    expect(said(setup)).toEqual([expect.stringMatching(/^The setup has no specification.*“LW-9”/)]);
+  });
+
+  test("yields to limits that are given, and to those of the sheet", () => {
+    const given = shown(() => check(heads, tests, [[4]], [[8]], setup)) as unknown[][];
+    expect(given.map((row) => row[2])).toEqual(["within", "within", "within"]);
+    const own = [[...heads[0]!, "Low limit", "High limit"]];
+    const rows = tests.map((row) => [...row, 6.5, 9]);
+    const inSheet = shown(() => check(own, rows, undefined, undefined, setup)) as unknown[][];
+    expect(inSheet.map((row) => row[2])).toEqual(["below", "within", "below"]);
+  });
+
+  test("is not put in the place of limits of the sheet that cannot be read", () => {
+    const own = [[...heads[0]!, "Low limit"]];
+    const rows = tests.map((row) => [...row, "four"]);
+    const cells = shown(() => check(own, rows, undefined, undefined, setup)) as unknown[][];
+    expect(cells.map((row) => row[2])).toEqual(["", "", ""]);
+  });
+
+  test.each([
+    [
+      "no such header",
+      [...setup.slice(0, 4), ["Foam 2", "foam", ""]],
+      /“Foam 2”: nothing that is read/,
+    ],
+    ["no such field", [...setup.slice(0, 4), ["Sample", "smaple", ""]], /line 5: “smaple”/],
+  ])("%s is said, and the rest applied", (_, given, sentence) => {
+    expect(said(given)).toEqual([expect.stringMatching(sentence)]);
+    const cells = shown(() => check(heads, tests, undefined, undefined, given)) as unknown[][];
+    expect(cells.map((row) => row[1])).toEqual([6, 7, 6]);
+    expect(cells[0]![3]).toMatch(sentence);
+  });
+
+  test("a header that several columns have is not settled by it", () => {
+    const twice = [["Sample", "First reading", "Second reading", "Extra", "Extra"]];
+    const given = [setup[0]!, ["Extra", "alcohol", "oz"]];
+    expect(said(given, [["A", 6, 6, 16, 8]], undefined, twice)).toEqual([
+      "The setup was not applied to “Extra”: several columns of this sheet are headed so. Give each its own header.",
+    ]);
+  });
+
+  test("specifications by mix need a column of mixes", () => {
+    const given = [
+      ["Mix", "Low"],
+      ["A", 4],
+    ];
+    const without = [["Sample", "First reading", "Second reading"]];
+    expect(said(given, [["A", 6, 6]], undefined, without)).toEqual([
+      expect.stringMatching(/no column of this sheet is read as the mix/),
+    ]);
+    expect(said(given, [["A", 6, 6]], [[4]], without)).toEqual([]);
+  });
+});

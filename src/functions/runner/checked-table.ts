@@ -4,6 +4,7 @@ import { isBlank, type CellValue } from "../../measure/cell-value";
 import { at } from "../../measure/issue";
 import { Problem } from "../../measure/problem";
 import { headersByColumn, inOneRow } from "../../reading/header-rows";
+import { readSetup } from "../../reading/setup";
 import { cellErrorFor, orThrow } from "./cell-error";
 import { CellTable } from "./cell-table";
 
@@ -12,22 +13,23 @@ import { CellTable } from "./cell-table";
  * for a table or forms. What cannot be read fails the function.
  */
 export function resultFor(...given: (any[][] | undefined)[]): CheckResult {
-  const tables = ["headers", "rows", "low", "high"].map((name, i) => {
+  const tables = ["headers", "rows", "low", "high", "setup"].map((name, i) => {
     const table = new CellTable(given[i]);
     orThrow(at(name, table.tooLong()));
     return table.values();
   });
-  const [heads, rows, low, high] = tables as [
+  const [heads, rows, low, high, written] = tables as [
+    CellValue[][],
     CellValue[][],
     CellValue[][],
     CellValue[][],
     CellValue[][],
   ];
-  const limits = { low: low.flat(), high: high.flat() };
-  if (heads.flat().every(isBlank)) return orFail(() => checkBlock(rows, limits));
+  const options = { low: low.flat(), high: high.flat(), setup: readSetup(written) };
+  if (heads.flat().every(isBlank)) return orFail(() => checkBlock(rows, options));
   const titles = heads.length > 1 ? headersByColumn(heads) : undefined;
   const headers = titles ? inOneRow(titles) : heads.flat();
-  return orFail(() => checkTable({ headers, titles, rows }, limits));
+  return orFail(() => checkTable({ headers, titles, rows }, options));
 }
 
 function orFail(check: () => CheckResult): CheckResult {
