@@ -35,6 +35,8 @@ export const paneMessages = {
     "Cells next to the selected ones hold something and were not read, because they were not selected.",
   "pane-row-changed": ({ row }: Words<"row">) =>
     `Row ${row} holds something else than was checked. Check again to see its test.`,
+  "pane-still-shown": ({ address }: Words<"address">) =>
+    `What is shown is still the earlier check of ${address}.`,
   "pane-checked-anew": ({ address }: Words<"address">) =>
     `The sheet was changed since the check, so ${address} was checked again first.`,
   "pane-test-moved": ({ row, sample, now }: Words<"row" | "sample" | "now">) =>

@@ -50,6 +50,8 @@ export function otherSheetsView(store: PaneStore, commands: PaneCommands): HTMLE
           ),
         ),
       );
+      // The buttons stand above the list that may have been scrolled to.
+      view.scrollIntoView({ block: "nearest" });
     },
   );
   return view;

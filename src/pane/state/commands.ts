@@ -9,7 +9,7 @@ import type { SheetWithTests } from "./find-tests";
 import { findingLines } from "./finding-lines";
 import { goTo } from "./go-to";
 import { marking } from "./marking";
-import { oneAtATime } from "./one-at-a-time";
+import { oneAtATime, type Job } from "./one-at-a-time";
 import { keptSettings, type PaneStore } from "./pane-state";
 import { resultsSheetTable } from "./results-sheet-table";
 
@@ -56,16 +56,27 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
     }
   }
 
+  /** Where a check comes to nothing, the one before stays in sight, and it is said of what it is. */
+  async function check(work: (job: Job) => Promise<string>): Promise<boolean> {
+    const ran = await run("pane-checking", work, true);
+    const { error, checked } = store.get();
+    if (ran && error !== "" && checked) {
+      const { address } = checked.read;
+      store.set({ error: `${error} ${say("pane-still-shown", { address })}` });
+    }
+    return ran;
+  }
+
   return {
     stop,
-    check: () => run("pane-checking", checks.found, true),
-    checkSheet: (sheet) => run("pane-checking", (job) => checks.sheet(sheet, job), true),
-    checkSelection: () => run("pane-checking", checks.selection, true),
-    checkCells: (address) => run("pane-checking", (job) => checks.cells(address, job), true),
+    check: () => check(checks.found),
+    checkSheet: (sheet) => check((job) => checks.sheet(sheet, job)),
+    checkSelection: () => check(checks.selection),
+    checkCells: (address) => check((job) => checks.cells(address, job)),
     async checkAgain() {
       const { checked } = store.get();
       if (!checked) return true;
-      return run("pane-checking", (job) => checks.again(checked, job), true);
+      return check((job) => checks.again(checked, job));
     },
     async goTo(at) {
       const { checked } = store.get();

@@ -25,6 +25,17 @@ test("a check says what was checked and found", async () => {
   expect(store.get()).toMatchObject({ error: "", work: undefined });
 });
 
+test("where a later check comes to nothing, the earlier one is said to be still shown", async () => {
+  const cells = ROWS.map((row) => [...row]);
+  const { store, commands } = pane(cells);
+  await commands.check();
+  cells[0] = [null, null, null, null, null];
+  await commands.check();
+  expect(store.get().error).toBe(
+    `${say("no-header-row")} What is shown is still the earlier check of Loads!A1:E4.`,
+  );
+});
+
 test("a finding leads to its cell, also where the table stands away from the corner", async () => {
   const title = ["Air tests", null, null, null, null];
   const { store, commands, asked } = pane([title, ...ROWS], 4, 2);
@@ -227,7 +238,12 @@ test.each([
   const before = store.get().checked;
   host.read = () => Promise.reject(thrown);
   await commands.check();
-  expect(store.get()).toMatchObject({ error: sentence, status: "", work: undefined });
+  const shown = say("pane-still-shown", { address: "Loads!A1:E4" });
+  expect(store.get()).toMatchObject({
+    error: `${sentence} ${shown}`,
+    status: "",
+    work: undefined,
+  });
   expect(store.get().checked).toBe(before);
 });
 
