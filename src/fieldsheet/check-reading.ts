@@ -48,12 +48,12 @@ export function* checkInSteps(
     const record = withUnreadable(sheet.records[i]!, limits.unreadable.get(i));
     const judged = judgeTest(record, sheet, limits.of(record), options.scaleEnd);
     const findings: Finding[] = [];
-    for (const rule of voiding)
-      if (looksAt(rule, judged)) add(findings, rule, judged.row, rule.look(judged, sheet));
+    for (const rule of lookingAt(judged, voiding))
+      add(findings, rule, judged.row, rule.look(judged, sheet));
     const open = undecided.some(({ column }) => column.touches(i));
     const test = { ...judged, state: stateOf(judged, findings, open) };
-    for (const rule of others)
-      if (looksAt(rule, test)) add(findings, rule, test.row, rule.look(test, sheet));
+    for (const rule of lookingAt(test, others))
+      add(findings, rule, test.row, rule.look(test, sheet));
     tests.push(test);
     found.push(findings.length > 0 ? withoutYielded(findings) : NOTHING_FOUND);
   }
@@ -75,11 +75,12 @@ export function* checkInSteps(
       }
     }
   }
-  const rows = tests.map((test, i) => {
-    const touched = undecided.filter(({ column }) => column.touches(i));
-    const said = [...touched.map(({ finding }) => finding), ...touching, ...(behind.get(i) ?? [])];
-    return rowResult(test, found[i]!, said);
-  });
+  const saidOf = (row: number): readonly Finding[] => {
+    if (undecided.length === 0 && !behind.has(row)) return touching;
+    const touched = undecided.filter(({ column }) => column.touches(row));
+    return [...touched.map(({ finding }) => finding), ...touching, ...(behind.get(row) ?? [])];
+  };
+  const rows = tests.map((test, i) => rowResult(test, found[i]!, saidOf(i)));
   return {
     reading: sheet,
     columns: sheet.columns,
@@ -113,9 +114,13 @@ function withUnreadable(record: FieldRecord, more: Unreadable | undefined): Fiel
   return more ? { ...record, unreadable: { ...record.unreadable, ...more } } : record;
 }
 
-/** Whether a rule looks at a test at all. */
-function looksAt(rule: VoidRule | TestRule, { blank, otherMethod }: JudgedTest): boolean {
-  return !blank && (otherMethod === undefined || rule.anyMethod === true);
+/** The rules that look at a test at all. */
+function lookingAt<R extends VoidRule | TestRule>(
+  { blank, otherMethod }: JudgedTest,
+  rules: readonly R[],
+): readonly R[] {
+  if (blank) return [];
+  return otherMethod === undefined ? rules : rules.filter(({ anyMethod }) => anyMethod);
 }
 
 /** Adds what a rule says of a test to what was found. */

@@ -16,7 +16,7 @@ export function checkedRows(result: CheckResult): Cell[][] {
   return result.rows.map(({ row, test, air, specification, findings }) => {
     // What concerns the whole sheet is said once, with its first test, unless it changes every test.
     const more = row === firstTested ? ofTheSheet.filter((one) => !findings.includes(one)) : [];
-    const said = [...more, ...findings];
+    const said = more.length > 0 ? [...more, ...findings] : findings;
     const sentences = said.map((finding) => findingSentence(finding, result.columns));
     return [test, air ?? "", specification ?? "", listed(sentences)];
   });

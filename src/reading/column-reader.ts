@@ -60,19 +60,19 @@ export function columnReader(
   };
   const readOne = FIELD_READERS[kind];
   const unitColumn = field === "alcohol" ? columns.alcoholUnit?.index : undefined;
-  let last: { readonly row: number; readonly value: unknown } | undefined;
+  let lastRow = -1;
+  let last: unknown;
   const read: FieldColumn["read"] = (cell, row, at, before) => {
-    // A mark for "the same" looks to the test above, through blank rows.
     if (typeof cell === "string" && isDitto(cell)) {
-      const value = last?.row === before ? last.value : nothingAbove(cell);
-      last = { row: at, value };
-      return value;
+      // A mark for "the same" looks to the test above, through blank rows.
+      if (lastRow === -1 || lastRow !== before) last = nothingAbove(cell);
+    } else {
+      // The unit for an amount without one: from the row's own unit column, else from the header.
+      const own = unitColumn === undefined ? null : (row[unitColumn] ?? null);
+      last = readOne(cell, isBlank(own) ? written : { ...written, unit: shownValue(own) });
     }
-    // The unit for an amount without one: from the row's own unit column, else from the header.
-    const own = unitColumn === undefined ? null : (row[unitColumn] ?? null);
-    const value = readOne(cell, isBlank(own) ? written : { ...written, unit: shownValue(own) });
-    last = { row: at, value };
-    return value;
+    lastRow = at;
+    return last;
   };
   return { field, index, read };
 }

@@ -38,12 +38,12 @@ const LEAST_SHARE = 0.8;
  * wrong formula does. What a whole column does in one way needs no second cause.
  */
 export function columnSlips(tests: readonly DecidedTest[]): readonly ColumnSlip[] {
+  if (tests.filter(isWronglyReported).length < LEAST_ROWS) return [];
   const results = tests.flatMap((test): Reported[] => {
     const result = test.state === "valid" ? wrongResultOf(test) : undefined;
     return result ? [{ row: test.row, result, right: test.result!.air }] : [];
   });
   const wrong = results.filter(({ result, right }) => differs(result.reported, right));
-  if (wrong.length < LEAST_ROWS) return [];
   const found = SLIPS.flatMap((slip) => {
     const say = BY_FORMULA[slip.id];
     if (!say) return [];
@@ -53,6 +53,10 @@ export function columnSlips(tests: readonly DecidedTest[]): readonly ColumnSlip[
       .filter(({ rows, of }) => rows.length >= LEAST_SHARE * of);
   });
   return withoutSecondCauses(found);
+}
+
+function isWronglyReported({ state, result, values: { air } }: DecidedTest): boolean {
+  return state === "valid" && result !== undefined && air !== undefined && differs(air, result.air);
 }
 
 /** A test with a reported result. */

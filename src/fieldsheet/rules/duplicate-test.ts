@@ -13,25 +13,27 @@ export const duplicateTest = sheetRule({
   needsOneOf: ["sample", "load"],
   says: ["duplicate-test"],
   basis: "Two rows alike in every cell are one test entered twice (our own rule).",
-  look({ all }, sheet) {
+  *look({ all }, sheet) {
     const field = sheet.has("sample") ? "sample" : "load";
     const fields = Object.keys(sheet.columns) as FieldId[];
     // Whole contents are compared only where name and readings, which are quick to look at, are alike.
     const alike = new Map<string, DecidedTest[]>();
-    return all.flatMap((test) => {
+    for (const test of all) {
       const { sample, load } = test.values;
-      if (sample === undefined && load === undefined) return [];
+      if (sample === undefined && load === undefined) continue;
       const readings = readingsTaken(test);
-      if (readings.length === 0) return [];
+      if (readings.length === 0) continue;
       const key = `${sample}|${load}|${readings.join()}`;
       const others = alike.get(key);
-      if (!others) alike.set(key, [test]);
-      if (!others) return [];
+      if (!others) {
+        alike.set(key, [test]);
+        continue;
+      }
       const content = contentOf(test, fields, sheet);
       const before = others.find((other) => contentOf(other, fields, sheet) === content);
-      if (!before) others.push(test);
-      return before ? [{ row: test.row, field, values: { before: before.row + 1 } } as const] : [];
-    });
+      if (before) yield { row: test.row, field, values: { before: before.row + 1 } } as const;
+      else others.push(test);
+    }
   },
 });
 

@@ -16,6 +16,9 @@ const NEVER_NEGATIVE = [
   "theoreticalDensity",
 ] as const satisfies readonly FieldId[];
 
+const BOUNDED = ["foam", "settle"] as const;
+const AMOUNTS = ["alcohol", "water"] as const;
+
 /** A quantity below zero that cannot be. */
 export const negativeValue = testRule({
   id: "negative-value",
@@ -26,20 +29,13 @@ export const negativeValue = testRule({
   basis:
     "The scale, counts, amounts and times of the method begin at zero (from the definition of the method).",
   look({ values }) {
-    const numbers = NEVER_NEGATIVE.map((field) => ({
-      field: field as FieldId,
-      value: values[field],
-    }));
-    const bounded = (["foam", "settle"] as const).map((field) => ({
-      field,
-      value: values[field]?.value,
-    }));
-    const amounts = (["alcohol", "water"] as const).map((field) => ({
-      field,
-      value: values[field]?.amount,
-    }));
-    return [...numbers, ...bounded, ...amounts].flatMap(({ field, value }) =>
-      value !== undefined && value < 0 ? [{ field, values: { value } }] : [],
-    );
+    const found: { field: FieldId; values: { value: number } }[] = [];
+    const look = (field: FieldId, value: number | undefined) => {
+      if (value !== undefined && value < 0) found.push({ field, values: { value } });
+    };
+    for (const field of NEVER_NEGATIVE) look(field, values[field]);
+    for (const field of BOUNDED) look(field, values[field]?.value);
+    for (const field of AMOUNTS) look(field, values[field]?.amount);
+    return found;
   },
 });

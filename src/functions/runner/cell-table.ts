@@ -33,8 +33,10 @@ export class CellTable {
 
   /** All cells, row by row. */
   values(): CellValue[][] {
-    return Array.from({ length: this.rows }, (_, row) =>
-      Array.from({ length: this.columns }, (_, column) => this.cell(row, column)),
+    return this.given.map((row, at) =>
+      Array.isArray(row) && row.length === this.columns
+        ? row.map(cellValueFrom)
+        : Array.from({ length: this.columns }, (_, column) => this.cell(at, column)),
     );
   }
 
