@@ -9,7 +9,7 @@ import {
 import { cupsCountedTwice, cupsForgotten, cupsSubtracted } from "./cup-slips";
 import { likelihoodOf } from "./likelihood";
 import { firstReadingUsed, readingsAveraged, recordedFinalUsed } from "./reading-slips";
-import type { Outcome, Slip, SlipId } from "./slip";
+import type { SlipOutcome, Slip, SlipId } from "./slip";
 import { digitsSwapped, roundedToOtherStep } from "./writing-slips";
 import type { WrongResult } from "./wrong-result";
 
@@ -31,7 +31,7 @@ export const SLIPS: readonly Slip[] = [
 ];
 
 /** A slip that explains a wrong result, with its sentence and what that is filled with. */
-export interface Cause extends Outcome {
+export interface Cause extends SlipOutcome {
   readonly slip: SlipId;
 }
 

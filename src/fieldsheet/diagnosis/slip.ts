@@ -9,7 +9,7 @@ export type SlipId = Exclude<SlipMessageId, "half-rounded-up" | "left-unrounded"
 type SlipMessageId = keyof typeof slipMessages;
 
 /** A number that a slip leads to, and what its sentence is filled with. */
-export interface Outcome {
+export interface SlipOutcome {
   /** Air as it would be reported, %. */
   readonly air: number;
   /** The sentence; the one with the slip's own id when left out. */
@@ -21,7 +21,7 @@ export interface Outcome {
 export interface Slip {
   readonly id: SlipId;
   /** The results that it leads to in this row; none when it cannot happen there. */
-  readonly gives: (row: WrongResult) => readonly Outcome[];
+  readonly gives: (row: WrongResult) => readonly SlipOutcome[];
 }
 
 /** The parts of a result, % air. */
