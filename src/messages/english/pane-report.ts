@@ -7,7 +7,8 @@ export const paneReportMessages = {
   "report-print-hint":
     "If no window to print opens, write a results sheet on the page “Check” and print that.",
   "report-title": "Check of field tests of fresh concrete",
-  "report-of": ({ address, tests }: Words<"address" | "tests">) => `${address}, ${tests} tests.`,
+  "report-of": ({ address, tests }: Words<"address" | "tests">) =>
+    `Checked: ${address}. Tests in it: ${tests}.`,
   "report-tests": ({ counts }: Words<"counts">) => `Tests: ${counts}.`,
   "report-specification": ({ counts }: Words<"counts">) =>
     `Valid tests against the specification: ${counts}.`,

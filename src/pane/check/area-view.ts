@@ -51,7 +51,7 @@ export function otherSheetsView(store: PaneStore, commands: PaneCommands): HTMLE
         ),
       );
       // The buttons stand above the list that may have been scrolled to.
-      view.scrollIntoView({ block: "nearest" });
+      view.scrollIntoView({ block: "center" });
     },
   );
   return view;
