@@ -23,7 +23,7 @@ export function* readFormsInSteps(
     const place = labels[each.index]!;
     return { ...each, index: place.column, place };
   });
-  return { ...read, unread, forms, placeOf };
+  return { ...read, unread, forms, labels, placeOf };
 }
 
 function firstOf(places: readonly (BlockPlace | undefined)[]): BlockPlace | undefined {

@@ -10,7 +10,7 @@ import { recognise } from "./recognise";
 import type { SheetReading } from "./sheet-reading";
 
 /** Forms are short; a block of more rows is a table. */
-const MOST_ROWS_OF_FORMS = 1000;
+export const MOST_ROWS_OF_FORMS = 1000;
 /** So many rows below a header tell whether it is one. */
 const ROWS_LOOKED_AT = 200;
 

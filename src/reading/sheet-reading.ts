@@ -38,4 +38,6 @@ export interface SheetReading {
   placeOf(row: number | null, field: FieldId | null): BlockPlace;
   /** How many forms were read; absent where the tests stand in a table. */
   readonly forms?: number;
+  /** In forms, where the label of each of `recognised` stands first. */
+  readonly labels?: readonly BlockPlace[];
 }

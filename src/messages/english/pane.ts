@@ -27,6 +27,8 @@ export const paneMessages = {
   "pane-writing": "Writing",
   "pane-checked": ({ address, tests, findings }: Words<"address" | "tests" | "findings">) =>
     `Checked: ${address}. Tests: ${tests}. Findings: ${findings}.`,
+  "pane-forms": ({ forms }: Words<"forms">) =>
+    Number(forms) === 1 ? "One form on this sheet." : `${forms} forms on this sheet.`,
   "pane-not-read-below": ({ from, to }: Words<"from" | "to">) =>
     from === to
       ? `Row ${from} below it was not read.`

@@ -31,7 +31,7 @@ interface ColumnLine {
   readonly field?: FieldId;
 }
 
-/** Every column with a header: those that were recognised, and the others. */
+/** Every column with a header, or label of a form with its cell: those that were recognised, and the others. */
 export function columnsOf({ table, result, read }: CheckedArea): {
   readonly recognised: readonly ColumnLine[];
   readonly others: readonly ColumnLine[];
@@ -39,12 +39,18 @@ export function columnsOf({ table, result, read }: CheckedArea): {
   const fieldAt = new Map(
     Object.entries(result.columns).map(([field, { index }]) => [index, field as FieldId]),
   );
+  const { labels } = result.reading;
+  const letters = (index: number) => {
+    const label = labels?.[index];
+    const name = columnLetters(read.area.column + (label?.column ?? index));
+    return label ? `${name}${read.area.row + label.row + 1}` : name;
+  };
   const lines = table.headers.flatMap((header, index): ColumnLine[] =>
     isBlank(header)
       ? []
       : [
           {
-            letters: columnLetters(read.area.column + index),
+            letters: letters(index),
             header: shownValue(header),
             field: fieldAt.get(index),
           },

@@ -1,8 +1,10 @@
-import { checkTableInSteps } from "../../fieldsheet/check-table";
+import { checkTestsInSteps } from "../../fieldsheet/check-table";
 import type { Finding } from "../../fieldsheet/rule";
 import type { CheckResult, RowResult } from "../../fieldsheet/check-result";
 import { recogniseColumns } from "../../reading/columns";
-import { findTable, type SheetLayout } from "../../reading/layout";
+import type { FieldId } from "../../reading/fields";
+import type { SheetLayout } from "../../reading/layout";
+import { findTestsIn, type TestsInBlock } from "../../reading/read-sheet";
 import type { Columns } from "../../reading/column-place";
 import type { CellPlace, ReadArea } from "../../hosts/sheet-host";
 import { isBlank } from "../../measure/cell-value";
@@ -19,7 +21,7 @@ export interface GivenWithCheck {
   readonly decimal: DecimalMark;
 }
 
-/** An area of the sheet with what the check says about it. */
+/** An area of the sheet with what the check says about it; forms have the layout of a table of them. */
 export interface CheckedArea extends SheetLayout {
   readonly read: ReadArea;
   readonly decimal: DecimalMark;
@@ -29,21 +31,29 @@ export interface CheckedArea extends SheetLayout {
 /**
  * Checks what was read from a sheet, in steps, each of which yields the share that is done.
  *
- * @throws Problem as `findTable` and `checkTable`, `pane-no-tests`, and those of a limit that is not
+ * @throws Problem as `findTestsIn` and `checkTestsInSteps`, `pane-no-tests`, and those of a limit that is not
  *   a number.
  */
 export function* checkAreaInSteps(
   read: ReadArea,
   given: GivenWithCheck,
 ): Generator<number, CheckedArea> {
-  const layout = findTable(read.values);
+  const found = findTestsIn(read.values);
+  const layout = layoutOf(found);
   const { decimal } = given;
   if (layout.table.rows.every((row) => row.every(isBlank))) throw new Problem("pane-no-tests");
   const missing = missingLimits(recogniseColumns(layout.table.headers));
   const limit = (which: "low" | "high") =>
     missing.includes(which) ? typedNumber(given[which], say(`pane-${which}`), decimal) : undefined;
-  const options = { low: limit("low"), high: limit("high"), decimal, headerRow: layout.headerRow };
-  return { ...layout, read, decimal, result: yield* checkTableInSteps(layout.table, options) };
+  const options = { low: limit("low"), high: limit("high"), decimal };
+  return { ...layout, read, decimal, result: yield* checkTestsInSteps(found, options) };
+}
+
+function layoutOf(found: TestsInBlock): SheetLayout {
+  if ("layout" in found) return found.layout;
+  const { headers, labels, rows } = found.forms;
+  const headerRow = Math.min(...labels.map(({ row }) => row));
+  return { table: { headers, rows }, headerRow, headers: headers.map((header) => [header]) };
 }
 
 /** The limits that a sheet does not hold, so that they may be given. */
@@ -55,19 +65,29 @@ export function missingLimits(columns: Columns): ("low" | "high")[] {
 /** The cell of a finding; that of the headers for the sheet as a whole. */
 export function placeOf(
   { read, result }: CheckedArea,
-  { row, field, column }: Pick<Finding, "row" | "field" | "column">,
+  { row, field, column, place: own }: Pick<Finding, "row" | "field" | "column" | "place">,
 ): CellPlace {
-  const place = result.reading.placeOf(row, field);
+  const place = own ?? result.reading.placeOf(row, field);
   const { sheetId, row: top, column: left } = read.area;
   return { sheetId, row: top + place.row, column: left + (column ?? place.column) };
 }
 
-/** The row of the table in which a cell of the sheet lies; `undefined` outside the table. */
+/** The test to which a cell of the sheet belongs, in a table the one of its row; `undefined` outside. */
 export function rowAt(checked: CheckedArea, place: CellPlace): RowResult | undefined {
-  const { area } = checked.read;
+  const { read, result, headerRow } = checked;
+  const { area } = read;
   const inside =
     place.sheetId === area.sheetId &&
     place.column >= area.column &&
     place.column < area.column + area.columns;
-  return inside ? checked.result.rows[place.row - area.row - checked.headerRow - 1] : undefined;
+  if (!inside) return undefined;
+  const { forms, columns, placeOf: placeIn } = result.reading;
+  if (forms === undefined) return result.rows[place.row - area.row - headerRow - 1];
+  const fields = Object.keys(columns) as FieldId[];
+  return result.rows.find(({ row }) =>
+    fields.some((field) => {
+      const at = placeIn(row, field);
+      return at.row === place.row - area.row && at.column === place.column - area.column;
+    }),
+  );
 }

@@ -37,6 +37,13 @@ export function checking(store: PaneStore, host: SheetHost, marks: Marking): Che
     return [...said, ...more].join(" ");
   }
 
+  async function checkFound(job: Job): Promise<string> {
+    const found = await findTests(host, progress(job));
+    if ("read" in found) return checkAndMark(found.read, job);
+    store.set({ elsewhere: found.elsewhere });
+    throw new Problem("tests-elsewhere");
+  }
+
   /** Reads cells that were named, and sees whether they cut through a table. */
   async function readNamed(address: string): Promise<ReadArea> {
     const block = blockOf(address);
@@ -49,14 +56,10 @@ export function checking(store: PaneStore, host: SheetHost, marks: Marking): Che
   }
 
   return {
-    async found(job) {
-      const found = await findTests(host, progress(job));
-      if ("read" in found) return checkAndMark(found.read, job);
-      store.set({ elsewhere: found.elsewhere });
-      throw new Problem("tests-elsewhere");
-    },
-    async sheet({ place }, job) {
+    found: checkFound,
+    async sheet({ place, forms }, job) {
       await host.select(place);
+      if (forms) return checkFound(job);
       return checkAndMark(await host.read("table", progress(job), place), job);
     },
     async selection(job) {

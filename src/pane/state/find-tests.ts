@@ -2,7 +2,9 @@ import type { CellPlace, ReadArea, SheetHost } from "../../hosts/sheet-host";
 import { Problem } from "../../measure/problem";
 import { recogniseColumns } from "../../reading/columns";
 import { READING_FIELDS } from "../../reading/fields";
-import { findTable } from "../../reading/layout";
+import type { SheetLayout } from "../../reading/layout";
+import { findTestsIn, MOST_ROWS_OF_FORMS } from "../../reading/read-sheet";
+import type { BlockPlace } from "../../reading/sheet-reading";
 
 /** Rows of a sheet that are looked through for headers. */
 const TOP_ROWS = 120;
@@ -11,6 +13,13 @@ const TOP_ROWS = 120;
 export interface SheetWithTests {
   readonly sheetName: string;
   readonly place: CellPlace;
+  /** Whether they stand in forms, which blank rows and columns do not end. */
+  readonly forms: boolean;
+}
+
+/** A sheet down to where forms are no longer looked for, blank rows and all. */
+function wholeSheet(top: ReadArea): ReadArea {
+  return { ...top, area: { ...top.area, rows: MOST_ROWS_OF_FORMS + 1 } };
 }
 
 /** The tests that were found, or the other sheets that hold some. */
@@ -29,16 +38,21 @@ export async function findTests(
   progress: (rows: number) => void,
 ): Promise<FoundTests> {
   let lacking: unknown;
+  let piece: ReadArea | undefined;
   try {
     const read = await host.read("table", progress);
-    headerPlace(read);
-    return { read };
+    if (!testsIn(read).forms) return { read };
+    // A blank row cuts a form in two.
+    piece = read;
   } catch (problem) {
     if (!isLackOfTests(problem)) throw problem;
     lacking = problem;
   }
-  const [front, ...others] = (await host.sheetTops(TOP_ROWS)).map(testsOn);
+  const tops = await host.sheetTops(TOP_ROWS);
+  const [front, ...others] = tops.map(testsOn);
+  if (front?.forms) return { read: await host.readAgain(wholeSheet(tops[0]!), progress) };
   if (front) return { read: await host.read("table", progress, front.place) };
+  if (piece) return { read: piece };
   const elsewhere = others.filter((sheet) => sheet !== undefined);
   if (elsewhere.length > 0) return { elsewhere };
   throw lacking;
@@ -46,24 +60,26 @@ export async function findTests(
 
 function testsOn(top: ReadArea): SheetWithTests | undefined {
   try {
-    return { sheetName: top.area.sheetName, place: headerPlace(top) };
+    return { sheetName: top.area.sheetName, ...testsIn(top) };
   } catch (problem) {
     if (isLackOfTests(problem)) return undefined;
     throw problem;
   }
 }
 
-/** A cell in the header of a table of tests. @throws Problem `no-header-row`, `no-readings-column`. */
-function headerPlace({ area, values }: ReadArea): CellPlace {
-  const { table, headerRow } = findTable(values);
+/** A cell in the header of the tests. @throws Problem `no-header-row`, `no-readings-column`. */
+function testsIn({ area, values }: ReadArea): Pick<SheetWithTests, "place" | "forms"> {
+  const found = findTestsIn(values);
+  const at = "forms" in found ? found.forms.labels[0] : headerPlace(found.layout);
+  if (!at) throw new Problem("no-readings-column");
+  const place = { sheetId: area.sheetId, row: area.row + at.row, column: area.column + at.column };
+  return { place, forms: "forms" in found };
+}
+
+function headerPlace({ table, headerRow }: SheetLayout): BlockPlace | undefined {
   const columns = recogniseColumns(table.headers);
   const reading = READING_FIELDS.map((field) => columns[field]).find((column) => column);
-  if (!reading) throw new Problem("no-readings-column");
-  return {
-    sheetId: area.sheetId,
-    row: area.row + headerRow,
-    column: area.column + reading.index,
-  };
+  return reading && { row: headerRow, column: reading.index };
 }
 
 function isLackOfTests(problem: unknown): problem is Problem {

@@ -15,7 +15,7 @@ import { whereRowIs } from "./where-row-is";
 export async function goTo(
   host: SheetHost,
   checked: CheckedArea,
-  at: Pick<Finding, "row" | "field">,
+  at: Pick<Finding, "row" | "field" | "column" | "place">,
 ): Promise<string> {
   const { area, values } = checked.read;
   const place = placeOf(checked, at);
@@ -29,12 +29,14 @@ export async function goTo(
 async function goToMoved(
   host: SheetHost,
   { read, result, headerRow }: CheckedArea,
-  at: Pick<Finding, "row" | "field">,
+  at: Pick<Finding, "row" | "field" | "column" | "place">,
   place: CellPlace,
 ): Promise<string> {
   const now = await host.readAgain(read);
   const { sample, load } = result.columns;
-  const checkedRow = { row: place.row - read.area.row, headerRow, id: (sample ?? load)?.index };
+  // In forms a row of the sheet has no name of its own.
+  const id = result.reading.forms === undefined ? (sample ?? load)?.index : undefined;
+  const checkedRow = { row: place.row - read.area.row, headerRow, id };
   const found = whereRowIs(read, checkedRow, now);
   const values = {
     row: place.row + 1,
