@@ -87,13 +87,32 @@ export function labelsAndValues(block: Cells): readonly LabelledValue[] {
 function strayIn(block: Cells, pairs: readonly LabelledValue[]): LabelledValue[] {
   const nameOf = ({ row, column }: BlockPlace) => `${row} ${column}`;
   const used = new Set(pairs.flatMap(({ label, value }) => [nameOf(label), nameOf(value)]));
+  const labels = new Set(pairs.map(({ label }) => nameOf(label)));
+  const isLineNumber = lineNumbersIn(block, (place) => labels.has(nameOf(place)));
   return block.flatMap((cells, row) =>
     cells.flatMap((cell, column): LabelledValue[] => {
       const place = { row, column };
+      if (isLineNumber(column) && labels.has(nameOf({ row, column: column + 1 }))) return [];
       if (isBlank(cell) || used.has(nameOf(place)) || !saysSomething(cell)) return [];
       return [{ text: "", key: `stray ${nameOf(place)}`, label: place, value: place, stray: true }];
     }),
   );
+}
+
+/** Says which columns hold nothing but numbers that rise by one from label to label to their right. */
+function lineNumbersIn(
+  block: Cells,
+  isLabel: (place: BlockPlace) => boolean,
+): (column: number) => boolean {
+  const columns = (block[0] ?? []).map((_, column) => {
+    const numbers = block.flatMap((cells, row) =>
+      isLabel({ row, column: column + 1 }) && !isBlank(cells[column])
+        ? [Number(cells[column])]
+        : [],
+    );
+    return numbers.length > 2 && numbers.every((number, i) => number === numbers[0]! + i);
+  });
+  return (column) => columns[column] ?? false;
 }
 
 const wordIn = testersWordIn("");
@@ -123,7 +142,11 @@ function isAboveItsValues(block: Cells, row: number): boolean {
     return endsWithColon(cell) && !isBlank(next) && !endsWithColon(next);
   });
   if (besides) return false;
-  if (filled.length === 1) return typeof below[filled[0]![0]] === "number";
+  if (filled.length === 1) {
+    // A title stands over more than one cell.
+    const alone = below.filter((cell) => !isBlank(cell)).length === 1;
+    return alone && typeof below[filled[0]![0]] === "number";
+  }
   const isFilled = (cells: Cells[number] | undefined) =>
     fields.some(([column]) => !isBlank(cells?.[column]) && !isKnownLabel(cells?.[column]));
   return isFilled(below) && !isFilled(block[row + 2]);

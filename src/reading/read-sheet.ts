@@ -1,4 +1,4 @@
-import { isBlank, type CellValue } from "../measure/cell-value";
+import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
 import { Problem } from "../measure/problem";
 import { READING_FIELDS, type FieldId } from "./fields";
 import { findForms, type FoundForms } from "./find-forms";
@@ -72,9 +72,9 @@ export function readSheet(
  */
 function isTable({ table, headers }: SheetLayout): boolean {
   const single = headers.every((each) => each.length === 1);
-  const texts = headers.map((each, at) =>
-    single && typeof table.headers[at] !== "string" ? [""] : each,
-  );
+  // A number is no header of its own: forms number their lines.
+  const isNumber = (at: number) => !/\p{L}/u.test(shownValue(table.headers[at]));
+  const texts = headers.map((each, at) => (single && isNumber(at) ? [""] : each));
   const found = recognise(texts.map((each) => ({ headers: each, cells: [] }))).columns;
   const own = new Set(Object.keys(found) as FieldId[]);
   const readings = READING_FIELDS.flatMap((field) => found[field] ?? []);

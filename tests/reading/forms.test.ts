@@ -142,6 +142,15 @@ describe("nothing in a form is passed over", () => {
     expect(states([...FORM, [null, null, "VOID"]])).toEqual(["void"]);
   });
 
+  test.each(["text", "number"])("numbers of the lines, as %s, are no values", (as) => {
+    const rows = FORM.map(([label, value], i): CellValue[] => {
+      return [as === "text" ? String(i + 1) : i + 1, label!, value!];
+    });
+    const { rows: tests, findings } = checkBlock([["Air test", null, null], ...rows]);
+    expect(tests.map(({ test, air }) => [test, air])).toEqual([["valid", 6]]);
+    expect(findings).toEqual([]);
+  });
+
   test("a table stays a table, with labels and values above or below it", () => {
     const above: CellValue[][] = [["Date:", 46120, null]];
     const below: CellValue[][] = [["Slump", 4, null]];

@@ -4,7 +4,7 @@ import { recogniseColumns } from "../../reading/columns";
 import { READING_FIELDS } from "../../reading/fields";
 import type { SheetLayout } from "../../reading/layout";
 import { findTestsIn, MOST_ROWS_OF_FORMS } from "../../reading/read-sheet";
-import type { BlockPlace } from "../../reading/sheet-reading";
+import type { BlockPlace } from "../../reading/block-place";
 
 /** Rows of a sheet that are looked through for headers. */
 const TOP_ROWS = 120;
