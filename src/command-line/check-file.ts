@@ -47,7 +47,14 @@ export async function* checkFile(
   if (!tested) yield notRead(file, say("file-without-tests", { name: file }));
 }
 
-async function sheetsOf(file: string, bytes: Uint8Array) {
+/** What a file holds. */
+interface SheetsOfFile {
+  readonly read: readonly SheetOfFile[];
+  readonly remarks: readonly SaidNotRead[];
+}
+
+/** Reads the sheets of a file, and what there is to say of it. */
+export async function sheetsOf(file: string, bytes: Uint8Array): Promise<SheetsOfFile> {
   const opened = openedFile(file, bytes, MOST_ROWS);
   if (opened.kind === "text") {
     const { rows, nulCharacters, openQuote } = opened.table;

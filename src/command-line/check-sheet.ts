@@ -26,7 +26,7 @@ export function checkSheet(
 ): CheckedSheet {
   try {
     const block = rectangle(rows);
-    const found = findTestsIn(block);
+    const found = findTestsIn(block, options.setup?.columns);
     const result = checkTests(found, options);
     const place = placeInSheet(file, sheet, 0, result);
     const [top, columns] =

@@ -98,7 +98,8 @@ class StreamCheck {
   private *begin(): Generator<Said> {
     const rows = this.beginning.map(({ cells }) => cells!);
     const width = Math.max(0, ...rows.map((row) => row.length));
-    const { table, headerRow } = findTable(rows.map((row) => padded(row, width)));
+    const block = rows.map((row) => padded(row, width));
+    const { table, headerRow } = findTable(block, this.options.setup?.columns);
     this.headers = table.headers;
     for (const row of this.beginning.slice(headerRow + 1)) yield* this.add(row);
     this.beginning = [];

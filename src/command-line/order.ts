@@ -12,18 +12,20 @@ export interface Order {
   readonly low?: number;
   readonly high?: number;
   readonly decimal: DecimalMark;
+  /** Name of the file that holds the setup. */
+  readonly setup?: string;
   readonly help: boolean;
 }
 
 /**
  * Reads the words of a command line.
  *
- * @throws Problem `option-unknown`, `option-needs-number`, `option-decimal`, `no-file-named`.
+ * @throws Problem `option-unknown`, `option-needs-number`, `option-needs-file`, `option-decimal`, `no-file-named`.
  */
 export function orderFrom(words: readonly string[]): Order {
   const files: string[] = [];
   const order = { json: false, tests: false, help: false, decimal: "." as DecimalMark };
-  const limits: { low?: number; high?: number } = {};
+  const given: { low?: number; high?: number; setup?: string } = {};
   const waiting = [...words];
   let onlyFiles = false;
   for (let word = waiting.shift(); word !== undefined; word = waiting.shift()) {
@@ -33,12 +35,13 @@ export function orderFrom(words: readonly string[]): Order {
     else if (word === "--tests") order.tests = true;
     else if (word === "--help" || word === "-h") order.help = true;
     else if (word === "--low" || word === "--high")
-      limits[word === "--low" ? "low" : "high"] = numberAfter(word, waiting.shift());
+      given[word === "--low" ? "low" : "high"] = numberAfter(word, waiting.shift());
     else if (word === "--decimal") order.decimal = decimalMark(waiting.shift());
+    else if (word === "--setup") given.setup = fileAfter(word, waiting.shift());
     else throw new Problem("option-unknown", { option: word });
   }
   if (files.length === 0 && !order.help) throw new Problem("no-file-named");
-  return { ...order, ...limits, files };
+  return { ...order, ...given, files };
 }
 
 function numberAfter(option: string, word = ""): number {
@@ -46,6 +49,11 @@ function numberAfter(option: string, word = ""): number {
   if (word.trim() === "" || !Number.isFinite(number))
     throw new Problem("option-needs-number", { option, value: word });
   return number;
+}
+
+function fileAfter(option: string, word = ""): string {
+  if (word === "" || word.startsWith("-")) throw new Problem("option-needs-file", { option });
+  return word;
 }
 
 function decimalMark(word = ""): DecimalMark {

@@ -4,7 +4,9 @@ import { commandLineWords } from "../messages/english/command-line-words";
 import { say, sentenceOf } from "../messages/pane-catalogue";
 import { checkFile } from "./check-file";
 import { checkStream } from "./check-stream";
+import type { Setup } from "../reading/setup";
 import { orderFrom, type Order } from "./order";
+import { setupOfFile } from "./setup-of-file";
 import type { Said } from "./said";
 import { jsonLine, plainLine } from "./said-line";
 
@@ -38,8 +40,15 @@ export type ExitCode = 0 | 1 | 2;
 /** Does what the words of a command line ask for. */
 export async function run(words: readonly string[], machine: Machine): Promise<ExitCode> {
   let order: Order;
+  let setup: Setup | undefined;
+  let ofSetup: readonly Said[] = [];
   try {
     order = orderFrom(words);
+    if (order.setup !== undefined && !order.help) {
+      const bytes = fileNamed(order.setup, machine).whole();
+      const read = await setupOfFile(order.setup, bytes, order.decimal);
+      [setup, ofSetup] = [read.setup, read.remarks];
+    }
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
     machine.tell(sentenceOf(error.id, error.values));
@@ -51,8 +60,12 @@ export async function run(words: readonly string[], machine: Machine): Promise<E
   }
   const line = order.json ? jsonLine : plainLine;
   let code: ExitCode = 0;
+  for (const said of ofSetup) {
+    code = Math.max(code, codeOf(said)) as ExitCode;
+    await machine.write(line(said));
+  }
   for (const name of order.files)
-    for await (const said of checked(name, order, machine)) {
+    for await (const said of checked(name, order, machine, setup)) {
       code = Math.max(code, codeOf(said)) as ExitCode;
       await machine.write(line(said));
     }
@@ -64,8 +77,9 @@ async function* checked(
   name: string,
   { tests, low, high, decimal }: Order,
   machine: Machine,
+  setup: Setup | undefined,
 ): AsyncGenerator<Said> {
-  const options: CheckOptions = { low, high, decimal };
+  const options: CheckOptions = { low, high, decimal, setup };
   try {
     const file = name === "-" ? undefined : fileNamed(name, machine);
     if (!file) yield* checkStream(name, machine.input(), options, tests);

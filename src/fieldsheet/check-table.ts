@@ -66,7 +66,7 @@ export function checkBlock(
   block: readonly (readonly CellValue[])[],
   options?: CheckOptions & ReadingOptions,
 ): CheckResult {
-  return checkTests(findTestsIn(block), options);
+  return checkTests(findTestsIn(block, options?.kept ?? options?.setup?.columns), options);
 }
 
 /** Checks the tests that were found in a block in one go. */

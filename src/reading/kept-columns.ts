@@ -11,6 +11,7 @@ export function keptFor(
   columns: readonly SheetColumn[],
   kept: readonly KeptColumn[],
 ): readonly (KeptColumn | undefined)[] {
+  if (kept.length === 0) return [];
   const named = kept.map(columnsNamed(columns));
   return columns.map((_, index) =>
     kept.find((_, i) => named[i]!.length === 1 && named[i]![0] === index),
@@ -29,6 +30,7 @@ export function unfitSettings(
   columns: readonly SheetColumn[],
   kept: readonly KeptColumn[],
 ): readonly UnfitSetting[] {
+  if (kept.length === 0) return [];
   const named = kept.map(columnsNamed(columns));
   return kept.flatMap((setting, i) =>
     named[i]!.length === 1 ? [] : [{ kept: setting, several: named[i]!.length > 1 }],

@@ -3,6 +3,7 @@ import { Problem } from "../measure/problem";
 import { READING_FIELDS } from "./fields";
 import { headersByColumn, inOneRow, mayBeOneOfSeveral } from "./header-rows";
 import { recognise } from "./recognise";
+import type { KeptColumn } from "./recognition";
 import type { SheetTable } from "./sheet-table";
 
 /** A header row further down than this is not looked for: title rows are few. */
@@ -32,9 +33,13 @@ interface Likeness {
  * header where more columns are recognised from all of them.
  *
  * @param block Cell values of a rectangle, row by row.
+ * @param kept What the user has said of columns.
  * @throws Problem `no-header-row`.
  */
-export function findTable(block: readonly (readonly CellValue[])[]): SheetLayout {
+export function findTable(
+  block: readonly (readonly CellValue[])[],
+  kept?: readonly KeptColumn[],
+): SheetLayout {
   const top = block.slice(0, DEEPEST_HEADER);
   let best: Likeness = { fields: 0, readings: false };
   let found: { headers: readonly (readonly string[])[]; last: number } | undefined;
@@ -43,7 +48,7 @@ export function findTable(block: readonly (readonly CellValue[])[]): SheetLayout
       const rows = top.slice(last - count + 1, last + 1);
       if (count > 1 && !rows.every(mayBeOneOfSeveral)) continue;
       const headers = headersByColumn(rows);
-      const likeness = headerLikeness(rows, headers);
+      const likeness = headerLikeness(rows, headers, kept);
       if (isMore(likeness, best)) [found, best] = [{ headers, last }, likeness];
     }
   }
@@ -67,6 +72,7 @@ function isMore(one: Likeness, other: Likeness): boolean {
 function headerLikeness(
   rows: readonly (readonly CellValue[])[],
   headers: readonly (readonly string[])[],
+  kept: readonly KeptColumn[] | undefined,
 ): Likeness {
   const nothing = { fields: 0, readings: false };
   const row = rows.at(-1)!;
@@ -78,7 +84,7 @@ function headerLikeness(
     const isText = rows.length > 1 || typeof row[index] === "string";
     return { headers: isText ? each : [""], cells: [] };
   });
-  const fields = Object.keys(recognise(columns).columns);
+  const fields = Object.keys(recognise(columns, kept).columns);
   const readings = READING_FIELDS.some((field) => fields.includes(field));
   if (fields.length <= numbers) return nothing;
   // One word alone over a table is a title, such as "Tests"; a header stands beside others.

@@ -7,6 +7,7 @@ import { findTable, type SheetLayout } from "./layout";
 import { readFormsInSteps } from "./read-forms";
 import { readTableInSteps, type ReadingOptions } from "./read-table";
 import { recognise } from "./recognise";
+import type { KeptColumn } from "./recognition";
 import type { SheetReading } from "./sheet-reading";
 
 /** Forms are short; a block of more rows is a table. */
@@ -21,18 +22,22 @@ export type TestsInBlock = { readonly layout: SheetLayout } | { readonly forms: 
  * Finds the tests in a block of cells: a table with one test a row, else forms with labels beside or
  * above their values.
  *
+ * @param kept What the user has said of columns.
  * @throws Problem `no-header-row`.
  */
-export function findTestsIn(block: readonly (readonly CellValue[])[]): TestsInBlock {
+export function findTestsIn(
+  block: readonly (readonly CellValue[])[],
+  kept?: readonly KeptColumn[],
+): TestsInBlock {
   let layout: SheetLayout | undefined;
   let lacking: unknown;
   try {
-    layout = findTable(block);
+    layout = findTable(block, kept);
   } catch (problem) {
     if (!(problem instanceof Problem)) throw problem;
     lacking = problem;
   }
-  if (layout && isTable(layout)) return { layout };
+  if (layout && isTable(layout, kept)) return { layout };
   const forms = block.length > MOST_ROWS_OF_FORMS ? undefined : findForms(block);
   if (forms) return { forms };
   if (layout) return { layout };
@@ -59,7 +64,7 @@ export function readSheet(
   block: readonly (readonly CellValue[])[],
   options?: ReadingOptions,
 ): SheetReading {
-  const steps = readTestsInSteps(findTestsIn(block), options);
+  const steps = readTestsInSteps(findTestsIn(block, options?.kept), options);
   for (;;) {
     const step = steps.next();
     if (step.done) return step.value;
@@ -70,12 +75,13 @@ export function readSheet(
  * Whether below the header of a meter reading stands what a table has there: readings, and neither the
  * next label of a form nor another row of labels.
  */
-function isTable({ table, headers }: SheetLayout): boolean {
+function isTable({ table, headers }: SheetLayout, kept?: readonly KeptColumn[]): boolean {
   const single = headers.every((each) => each.length === 1);
   // A number is no header of its own: forms number their lines.
   const isNumber = (at: number) => !/\p{L}/u.test(shownValue(table.headers[at]));
   const texts = headers.map((each, at) => (single && isNumber(at) ? [""] : each));
-  const found = recognise(texts.map((each) => ({ headers: each, cells: [] }))).columns;
+  const columns = texts.map((each) => ({ headers: each, cells: [] }));
+  const found = recognise(columns, kept).columns;
   const own = new Set(Object.keys(found) as FieldId[]);
   const readings = READING_FIELDS.flatMap((field) => found[field] ?? []);
   if (readings.length === 0) return false;

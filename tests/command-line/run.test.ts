@@ -248,3 +248,48 @@ test("lines for people say file, place, weight and what to do, and who decides",
   expect(lines[0]).toMatch(/^foam\.csv: E2: void: S-1: Foam \(%\): 3 divisions of foam/);
   expect(told).toEqual([expect.stringMatching(/never replace, the project specification/)]);
 });
+
+describe("--setup", () => {
+  const DAY = "Sample,Mix,Dial one,Dial two,Spirit\nA-1,LW-4,6,6.25,48\nA-2,LW-4,8,8,80\n";
+  const SETUP =
+    "Header,Taken for,Unit\nDial one,first reading,\nDial two,second reading,\nSpirit,alcohol,oz\n\nMix,Target,Tolerance\nLW-4,6,0.5\n";
+  const both = (setup: string) => ({ "day.csv": DAY, "setup.csv": setup });
+
+  test.each(["day.csv", "-"])(
+    "says in %s what columns hold (derived: 6.25 − 0.30 → 6.00, 8.00 − 0.90 → 7.00)",
+    async (name) => {
+      const { tests } = await runOn(`--json --tests --setup setup.csv ${name}`, both(SETUP), DAY);
+      expect(tests.map(({ air, specification }) => [air, specification])).toEqual([
+        [6, "within"],
+        [7, "above"],
+      ]);
+    },
+  );
+
+  test("lines that cannot be used are said once each, in a stream too", async () => {
+    const wrong = SETUP.replace("alcohol,oz", "alcohol,°F").replace("LW-4,6,0.5", "LW-4,6,");
+    for (const name of ["day.csv", "-"]) {
+      const run = await runOn(`--json --setup setup.csv ${name}`, both(wrong), DAY);
+      const said = run.findings.filter(({ rule }) => rule === "setup-not-applied");
+      expect(said.map(({ message }) => message)).toEqual([
+        expect.stringMatching(/line 4: alcohol is not given in °F/),
+        expect.stringMatching(/line 7: it gives no limit for mix “LW-4”/),
+      ]);
+    }
+  });
+
+  test.each([
+    ["--setup none.csv day.csv", /“none.csv” is not there/],
+    ["day.csv --setup", /--setup needs the name of a file/],
+    ["--setup empty.csv day.csv", /empty/],
+  ])("%s checks nothing and says why", async (words, sentence) => {
+    const { code, lines, told } = await runOn(words, { ...both(SETUP), "empty.csv": "" });
+    expect([code, lines, told]).toEqual([2, [], [expect.stringMatching(sentence)]]);
+  });
+
+  test("a quote that is never closed in it is said", async () => {
+    const run = await runOn("--json --setup setup.csv day.csv", both(`${SETUP}"LW-5,6,1\n`));
+    expect(run.code).toBe(2);
+    expect(run.said[0]).toMatchObject({ kind: "not read", file: "setup.csv", amiss: true });
+  });
+});

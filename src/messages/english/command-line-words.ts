@@ -34,6 +34,8 @@ A "-" reads CSV or JSON lines from standard input, of any length.
   --json           one JSON object a line
   --tests          also a line for each test: its state, air and specification
   --low, --high    specification limits in % for sheets
+  --setup FILE     what columns hold and what is specified by mix: CSV, or a workbook
+                   with a sheet "Fresh setup"
   --decimal ,      texts are written with decimal commas
   --               what follows are names of files
   --help           this text

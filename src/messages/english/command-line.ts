@@ -6,6 +6,8 @@ export const commandLineMessages = {
     `${option} is no option. Say --help for those that there are.`,
   "option-needs-number": ({ option, value }: Words<"option" | "value">) =>
     `${option} needs a number, such as ${option} 4.5, and “${value}” is none.`,
+  "option-needs-file": ({ option }: Words<"option">) =>
+    `${option} needs the name of a file, such as ${option} setup.csv.`,
   "option-decimal": ({ value }: Words<"value">) =>
     `--decimal needs a point or a comma, and “${value}” is neither.`,
   "no-file-named": "No file is named. Name files, or - for what comes in; --help says more.",
