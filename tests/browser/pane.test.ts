@@ -150,6 +150,12 @@ test("the test under the cursor is shown step by step, and numbers can be tried"
   expect(await typed.inputValue()).not.toBe("7.75");
 });
 
+test("what was found in a valid test stands beside its result", async () => {
+  await workbench.click("B7");
+  await page.getByRole("heading", { name: "The test in row 7, S-06" }).waitFor();
+  await page.getByRole("listitem").filter({ hasText: "6.5 % is reported" }).first().waitFor();
+});
+
 test("the trend has a picture, the same in words, and a table", async () => {
   await goTo("Trend");
   const picture = page.getByRole("img", { name: /Air content, All tests.*Results: \d+/ });

@@ -9,6 +9,7 @@ export const paneTestMessages = {
   "test-check-first":
     "Press Check and select a test in the sheet, or type the numbers of a test here.",
   "test-select-row": "Select a test in the checked table, or type the numbers of a test here.",
+  "test-found": "Found in this test:",
   "test-is-void":
     "Its result does not stand and is not compared with the specification. What follows is what the numbers alone would give.",
   "test-is-incomplete":

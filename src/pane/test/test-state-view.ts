@@ -1,24 +1,40 @@
 import { findingSentence } from "../../fieldsheet/finding-sentence";
 import type { CheckResult, RowResult } from "../../fieldsheet/check-result";
+import type { Finding } from "../../fieldsheet/rule";
 import { say } from "../../messages/pane-catalogue";
 import { badge } from "../kit/badge";
 import { element } from "../kit/element";
 
-/** That a test is void or incomplete, large, and why. A valid test shows its result instead. */
+/**
+ * That a test is void or incomplete, large, and why; then whatever else was found in it. A valid test
+ * shows its result instead, and what was found stands before it, so that nobody accepts without it.
+ */
 export function testStateView(row: RowResult, { columns }: CheckResult): HTMLElement | undefined {
   const { test, findings } = row;
-  if (test !== "void" && test !== "incomplete") return undefined;
-  const weighs = test === "void" ? "void" : "error";
+  const weighs = test === "void" ? "void" : test === "incomplete" ? "error" : undefined;
   const reasons = findings.filter(({ weight }) => weight === weighs);
-  return element(
-    "div",
-    { class: "test-state" },
-    element("p", { class: "air" }, badge(test)),
+  const others = findings.filter(({ weight }) => weight !== weighs);
+  if (!weighs && others.length === 0) return undefined;
+  const sentence = (finding: Finding) => findingSentence(finding, columns);
+  const found = [
+    element("p", { class: "hint" }, say("test-found")),
     element(
       "ul",
-      {},
-      ...reasons.map((finding) => element("li", {}, findingSentence(finding, columns))),
+      { class: "test-found" },
+      ...others.map((finding) => element("li", {}, badge(finding.weight), " ", sentence(finding))),
     ),
-    element("p", { class: "hint" }, say(test === "void" ? "test-is-void" : "test-is-incomplete")),
+  ];
+  if (!weighs) return element("div", {}, ...found);
+  return element(
+    "div",
+    {},
+    element(
+      "div",
+      { class: "test-state" },
+      element("p", { class: "air" }, badge(weighs === "void" ? "void" : "incomplete")),
+      element("ul", {}, ...reasons.map((finding) => element("li", {}, sentence(finding)))),
+    ),
+    ...(others.length > 0 ? found : []),
+    element("p", { class: "hint" }, say(weighs === "void" ? "test-is-void" : "test-is-incomplete")),
   );
 }
