@@ -46,6 +46,11 @@ test.each([
   expect(cells[1]![1]).toEqual(content);
 });
 
+test("CSV: 100,000 tests below a header open, the last one too", async () => {
+  const cells = await cellsOf("year.csv", csv(`Reading\n${"5.25\n".repeat(100_000)}`));
+  expect(cells[100_000]![0]).toEqual({ v: 5.25, t: 2 });
+});
+
 test("CSV of an older program, not in UTF-8", async () => {
   const cells = await cellsOf("yard.csv", csv("Temperature (°C)\n21\n", "latin1"));
   expect(cells[0]![0]).toMatchObject({ v: "Temperature (°C)" });

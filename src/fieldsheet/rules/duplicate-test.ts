@@ -16,28 +16,33 @@ export const duplicateTest = sheetRule({
   *look({ all }, sheet) {
     const field = sheet.has("sample") ? "sample" : "load";
     const fields = Object.keys(sheet.columns) as FieldId[];
-    // Whole contents are compared only where name and readings, which are quick to look at, are alike.
-    const alike = new Map<string, DecidedTest[]>();
+    // Whole contents are compared only where a name, which is quick to look at, comes again.
+    const names = new Set<string>();
+    const again = new Set<string>();
     for (const test of all) {
-      const { sample, load } = test.values;
-      if (sample === undefined && load === undefined) continue;
-      const readings = readingsTaken(test);
-      if (readings.length === 0) continue;
-      const key = `${sample}|${load}|${readings.join()}`;
-      const others = alike.get(key);
-      if (!others) {
-        alike.set(key, [test]);
-        continue;
-      }
+      const name = nameOf(test);
+      if (name !== undefined) (names.has(name) ? again : names).add(name);
+    }
+    const rows = new Map<string, number>();
+    for (const test of all) {
+      const name = nameOf(test);
+      if (name === undefined || !again.has(name) || readingsTaken(test).length === 0) continue;
       const content = contentOf(test, fields, sheet);
-      const before = others.find((other) => contentOf(other, fields, sheet) === content);
-      if (before) yield { row: test.row, field, values: { before: before.row + 1 } } as const;
-      else others.push(test);
+      const before = rows.get(content);
+      if (before === undefined) rows.set(content, test.row);
+      else yield { row: test.row, field, values: { before: before + 1 } } as const;
     }
   },
 });
 
-function contentOf({ row }: DecidedTest, fields: readonly FieldId[], sheet: SheetReading): string {
-  const cells = fields.map((field) => sheet.cell(row, field));
-  return JSON.stringify(cells.map((cell) => (isBlank(cell) ? "" : shownValue(cell).trim())));
+function nameOf({ values: { sample, load } }: DecidedTest): string | undefined {
+  return sample ?? load;
+}
+
+/** What stands in the cells of a test, and what marks for "the same" among them stand for. */
+function contentOf(test: DecidedTest, fields: readonly FieldId[], sheet: SheetReading): string {
+  const { sample, load } = test.values;
+  const cells = fields.map((field) => sheet.cell(test.row, field));
+  const written = cells.map((cell) => (isBlank(cell) ? "" : shownValue(cell).trim()));
+  return JSON.stringify([sample, load, readingsTaken(test), written]);
 }
