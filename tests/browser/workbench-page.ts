@@ -12,7 +12,7 @@ const CELLS = "canvas[id^='univer-sheet-main-canvas']";
 /** The letters that were typed, in the names of the functions that are offered. */
 const OFFERED = "li span.univer-text-red-500";
 const TAB_PICTURE = "/assets/icon-32.png";
-const LONGEST_WAIT = 10_000;
+const LONGEST_WAIT = 20_000;
 
 /** What the browser asked for and complained about since the page was opened. */
 export interface Traffic {
