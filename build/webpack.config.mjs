@@ -60,6 +60,12 @@ const configuration = async (env, mode, address, version) => ({
     parser: { javascript: { dynamicImportMode: "eager" } },
     rules: [
       { test: /\.ts$/, loader: "esbuild-loader", options: { target } },
+      {
+        test: /\.ts$/,
+        include: resolve(root, "src/fieldsheet/rules"),
+        loader: resolve(root, "build/without-basis.mjs"),
+        enforce: "pre",
+      },
       { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
     ],
   },
