@@ -1,9 +1,10 @@
 import { compareWithLimits } from "../acceptance/limits";
+import { DECIDING } from "../reading/deciding";
 import type { FieldRecord, Unreadable } from "../reading/record";
 import type { SheetReading } from "../reading/sheet-reading";
 import type { CheckOptions } from "./check-options";
 import type { CheckResult, RowResult } from "./check-result";
-import { DECIDING_FIELDS, judgeTest } from "./judge-test";
+import { judgeTest } from "./judge-test";
 import type { DecidedTest, JudgedTest, TestState } from "./judged-test";
 import { notLookedAt } from "./not-looked-at";
 import { rowLimits } from "./row-limits";
@@ -14,6 +15,9 @@ import { unreadFindings } from "./unread-findings";
 import { SheetTests } from "./sheet-tests";
 
 const NOTHING_FOUND: readonly Finding[] = [];
+
+/** Cells that must be readable before a test can be called valid. */
+const DECIDING_FIELDS = [...DECIDING];
 
 /** Few enough to take some hundredths of a second. */
 const TESTS_IN_A_STEP = 500;

@@ -10,21 +10,6 @@ import type { FieldRecord } from "../reading/record";
 import type { SheetReading } from "../reading/sheet-reading";
 import type { JudgedTest, Limits } from "./judged-test";
 
-/** Cells that must be readable before a test can be called valid. */
-export const DECIDING_FIELDS: readonly FieldId[] = [
-  "first",
-  "second",
-  "third",
-  "final",
-  "cups",
-  "alcohol",
-  "foam",
-  "settle",
-  "packed",
-  "leak",
-  "lateAlcohol",
-];
-
 /** The field that holds the only reading which the sheet records; `undefined` where there are more. */
 export function singleReadingField(sheet: SheetReading): "first" | "final" | undefined {
   if (sheet.has("second")) return undefined;
