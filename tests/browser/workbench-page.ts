@@ -13,6 +13,8 @@ const CELLS = "canvas[id^='univer-sheet-main-canvas']";
 const OFFERED = "li span.univer-text-red-500";
 const TAB_PICTURE = "/assets/icon-32.png";
 const LONGEST_WAIT = 20_000;
+/** How long a cell is given to take what was typed into it. */
+const TIME_TO_TAKE = 4_000;
 
 /** What the browser asked for and complained about since the page was opened. */
 export interface Traffic {
@@ -49,13 +51,41 @@ export class WorkbenchPage {
     return workbench;
   }
 
-  /** Types into a cell of the sheet that is shown, as a person does, and presses Enter. */
+  /**
+   * Types into a cell of the sheet that is shown, as a person does, and presses Enter. On a machine
+   * that is busy the spreadsheet may still be offering functions when Enter comes, and takes it for
+   * an answer: a person would see it and type again, and so is done here.
+   */
   async type(cell: string, text: string): Promise<void> {
-    await this.click(cell);
-    await this.page.keyboard.type(text);
-    // Enter would take one of the functions that are offered for what was typed a moment ago.
-    await this.page.locator(OFFERED).first().waitFor({ state: "hidden" });
-    await this.page.keyboard.press("Enter");
+    for (let again = 2; ; again--) {
+      await this.click(cell);
+      await this.page.keyboard.type(text);
+      // Enter would take one of the functions that are offered for what was typed a moment ago.
+      await this.page.locator(OFFERED).first().waitFor({ state: "hidden" });
+      await this.page.keyboard.press("Enter");
+      if (await this.holds(cell, text)) return;
+      if (again === 0) throw new Error(`${cell} did not take “${text}”`);
+      await this.page.keyboard.press("Escape");
+      await this.page.keyboard.press("Escape");
+    }
+  }
+
+  /** Whether a cell comes to hold what was typed, and the spreadsheet has left its editor. */
+  private async holds(cell: string, text: string): Promise<boolean> {
+    const taken = this.page.waitForFunction(
+      ([address, typed]) => {
+        const workbook = globalThis.univer.getActiveWorkbook()!;
+        const range = workbook.getActiveSheet().getRange(address!);
+        const held = range.getFormula() || String(range.getValue() ?? "");
+        return (held === typed || Number(held) === Number(typed)) && !workbook.isCellEditing();
+      },
+      [cell, text],
+      { timeout: TIME_TO_TAKE },
+    );
+    return taken.then(
+      () => true,
+      () => false,
+    );
   }
 
   async click(cell: string): Promise<void> {
