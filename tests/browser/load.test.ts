@@ -2,7 +2,7 @@ import type { Browser } from "playwright-core";
 import { launchBrowser } from "./browser";
 import { serveDist } from "./dist-server";
 
-jest.setTimeout(60_000);
+jest.setTimeout(120_000);
 
 const TIMES = 3;
 

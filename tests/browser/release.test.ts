@@ -10,7 +10,8 @@ import { launchBrowser } from "./browser";
 import { serveDist } from "./dist-server";
 import { staticHost, type StaticHost } from "./static-host";
 
-jest.setTimeout(90_000);
+// It builds everything once more, which takes long where other work goes on.
+jest.setTimeout(240_000);
 
 const FOLDER = "/tools/fresh/";
 const MADE = new Date("2026-06-10T23:30:00Z");
