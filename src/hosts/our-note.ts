@@ -75,9 +75,10 @@ function digest(text: string): string {
 }
 
 function lane(text: string, start: number): string {
+  const { imul } = Math;
   let hash = start;
-  for (let i = 0; i < text.length; i += 1) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
+  for (let i = 0; i < text.length; i += 1) hash = imul(hash ^ text.charCodeAt(i), 0x01000193);
   // FNV leaves its last letters in the low bits; this spreads them.
-  hash = Math.imul(hash ^ (hash >>> 16), 0x85ebca6b);
+  hash = imul(hash ^ (hash >>> 16), 0x85ebca6b);
   return ((hash ^ (hash >>> 13)) >>> 0).toString(36).padStart(7, "0");
 }

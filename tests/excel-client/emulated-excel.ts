@@ -76,8 +76,7 @@ export class EmulatedExcel implements Session {
     const message = JSON.parse(text) as ClientMessage;
     const { body } = message.message;
     const request = typeof body === "string" ? (JSON.parse(body) as RequestBody) : body;
-    const answer = (): void =>
-      this.send({ id: message.id, type: 2, message: this.answer(request, text) });
+    const answer = (): void => this.send(answerTo(message.id, this.answer(request, text)));
     if (this.editing && (message.flags & DELAY_FOR_CELL_EDIT) !== 0) this.waiting.push(answer);
     else setImmediate(answer);
   }
@@ -180,31 +179,32 @@ export class EmulatedExcel implements Session {
       targetId: EVENT_TARGET,
       message: JSON.stringify(event),
     };
-    setImmediate(() => this.send({ type: 3, message: { entries: [entry] } }));
+    setImmediate(() => this.send(JSON.stringify({ type: 3, message: { entries: [entry] } })));
   }
 
-  private answer(request: RequestBody, text: string): object {
-    if (releasesOnly(request)) return accepted(this.interpreter.execute(request));
+  /** The body of an answer, as JSON. */
+  private answer(request: RequestBody, text: string): string {
+    if (releasesOnly(request)) return JSON.stringify(this.interpreter.execute(request));
     this.traffic.calls += 1;
     this.traffic.objects += Object.keys(request.ObjectPaths).length;
     const asked = Buffer.byteLength(text);
     this.traffic.largestRequest = Math.max(this.traffic.largestRequest, asked);
-    if (this.editing) return accepted(refusal("InvalidOperationInCellEditMode"));
-    if (asked > MOST_BYTES) return accepted(refusal("RequestPayloadSizeLimitExceeded"));
+    if (this.editing) return refusal("InvalidOperationInCellEditMode");
+    if (asked > MOST_BYTES) return refusal("RequestPayloadSizeLimitExceeded");
     for (const one of this.interruptions.filter(({ call }) => call === this.traffic.calls)) {
       this.interruptions.splice(this.interruptions.indexOf(one), 1);
       one.act();
     }
-    if (this.closed) return {};
+    if (this.closed) return "";
     if (this.openUndoGroups > 0 && this.undoGroups) {
       this.callsInUndoGroup += 1;
       const { code, fromCall } = this.undoGroups;
-      if (this.callsInUndoGroup >= fromCall) return accepted(refusal(code));
+      if (this.callsInUndoGroup >= fromCall) return refusal(code);
     }
-    const response = this.execute(request);
-    const answered = Buffer.byteLength(JSON.stringify(response));
+    const response = JSON.stringify(this.execute(request));
+    const answered = Buffer.byteLength(response);
     this.traffic.largestResponse = Math.max(this.traffic.largestResponse, answered);
-    return accepted(answered > MOST_BYTES ? refusal("ResponsePayloadSizeLimitExceeded") : response);
+    return answered > MOST_BYTES ? refusal("ResponsePayloadSizeLimitExceeded") : response;
   }
 
   private execute(request: RequestBody): ResponseBody {
@@ -216,9 +216,9 @@ export class EmulatedExcel implements Session {
     return this.interpreter.execute(request, done, failure.code);
   }
 
-  private send(message: object): void {
+  private send(message: string): void {
     if (this.closed) return;
-    for (const receive of this.toClient) receive(JSON.stringify(message));
+    for (const receive of this.toClient) receive(message);
   }
 }
 
@@ -226,13 +226,15 @@ function newTraffic(): Traffic {
   return { calls: 0, objects: 0, largestRequest: 0, largestResponse: 0 };
 }
 
-function accepted(body: ResponseBody): object {
-  return { statusCode: 200, headers: {}, body };
+/** The message around the body of an answer. */
+function answerTo(id: number, body: string): string {
+  return `{"id":${JSON.stringify(id)},"type":2,"message":{"statusCode":200,"headers":{},"body":${body}}}`;
 }
 
-function refusal(code: string): ResponseBody {
+function refusal(code: string): string {
   const { message } = new ExcelError(code);
-  return { Results: [], Error: { Code: code, Message: message, ActionIndex: 0, Location: "" } };
+  const Error = { Code: code, Message: message, ActionIndex: 0, Location: "" };
+  return JSON.stringify({ Results: [], Error } satisfies ResponseBody);
 }
 
 /** Whether the client library does nothing but let go of objects, which it does in the background. */

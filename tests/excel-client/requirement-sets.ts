@@ -11,7 +11,10 @@ const CLASS = /^ {4}class (\w+)/;
 const MEMBER = /^ {8}(?:readonly )?(\w+)\??[(:]/;
 const SET = /\[Api set: (\w+) (\d+)\.(\d+)/;
 
-let table: Map<string, number> | undefined;
+/** Sets by class and member. */
+type Sets = Map<string, Map<string, number>>;
+
+let table: Sets | undefined;
 
 /**
  * The minor version of ExcelApi that brings a member, such as 18 for `Worksheet.notes`; `Infinity` for a
@@ -19,13 +22,13 @@ let table: Map<string, number> | undefined;
  */
 export function setOf(className: string, member: string): number {
   table ??= readTable();
-  const set = table.get(`${className}.${member}`);
+  const set = table.get(className)?.get(member);
   if (set === undefined) throw new Error(`${className}.${member} is not a member of Excel's API`);
   return set;
 }
 
-function readTable(): Map<string, number> {
-  const sets = new Map<string, number>();
+function readTable(): Sets {
+  const sets: Sets = new Map();
   const lines = readFileSync(DECLARATIONS, "utf8").split("\n");
   let className = "";
   let set = Infinity;
@@ -38,8 +41,10 @@ function readTable(): Map<string, number> {
     className = CLASS.exec(line)?.[1] ?? className;
     const member = className && MEMBER.exec(line)?.[1];
     if (!member) continue;
+    const ofClass = sets.get(className) ?? new Map<string, number>();
+    sets.set(className, ofClass);
     // Overloads of one member carry the same set.
-    sets.set(`${className}.${member}`, Math.min(set, sets.get(`${className}.${member}`) ?? set));
+    ofClass.set(member, Math.min(set, ofClass.get(member) ?? set));
   }
   return sets;
 }

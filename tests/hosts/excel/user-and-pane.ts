@@ -1,177 +1,155 @@
 import fc from "fast-check";
-import type { Rectangle } from "../../excel-client/block";
-import type { EmulatedExcel } from "../../excel-client/emulated-excel";
-import type { Held, NoteModel, SheetModel } from "../../excel-client/sheet-model";
-import {
-  copyCells,
-  copySheet,
-  deleteColumns,
-  deleteRows,
-  edit,
-  giveNote,
-  insertColumns,
-  insertRows,
-  sortRows,
-} from "../../excel-client/user-edits";
+import { excelHost } from "../../../src/hosts/excel/excel-host";
+import { placeKey } from "../../../src/hosts/excel/note-places";
+import { MARK_STYLES } from "../../../src/hosts/mark-style";
+import { markedCellsBySheet } from "../../../src/hosts/marked-cells";
+import type { ReadArea } from "../../../src/hosts/sheet-host";
+import { cellValueFrom } from "../../../src/measure/cell-value";
+import { checkAreaInSteps } from "../../../src/pane/state/checked-area";
+import { paneCommands } from "../../../src/pane/state/commands";
+import { followEdits } from "../../../src/pane/state/listening";
+import { marksOfFindings } from "../../../src/pane/state/marks-of-findings";
+import { createPaneStore } from "../../../src/pane/state/pane-state";
+import { startExcel, untilReleased } from "../../excel-client/excel-client";
 import { WorkbookModel } from "../../excel-client/workbook-model";
+import { expectSame } from "./expect-same";
+import { meanwhile, Pair, table, userAct } from "./user-and-twin";
 
 /*
- * A user and our pane at work on one workbook, and the same user on a twin of it that we are never in. What the
- * user writes into a note of ours is, on the twin, a note of its own; a note of ours that the user changes is the
- * user's from then on, on both.
+ * Random sequences of what a user does, around checking, marking, checking live and removing marks: at the end
+ * everything that is not ours is, letter for letter, as if we had never been there, and each mark is put on the
+ * test that it is about.
  */
 
-export const HEADERS = [...["Sample", "First reading", "Second reading", "Alcohol (oz)", "Foam"]];
-const COLUMNS = HEADERS.length;
+/** In each of the two files. More or others on demand: SEQUENCES=100000 SEED=7 npx jest user-and. */
+const SEQUENCES = Number(process.env.SEQUENCES ?? 2_500);
+const SEED = Number(process.env.SEED ?? 173);
 
-/** Both workbooks, and the pane on the first. */
-export class Pair {
-  twin: WorkbookModel;
-  private readonly earlier: { readonly real: WorkbookModel; readonly twin: WorkbookModel }[] = [];
+const excel = startExcel();
+afterAll(untilReleased);
 
-  constructor(readonly excel: EmulatedExcel) {
-    this.twin = copyOf(excel.workbook);
-  }
+// The pane's pauses last no time here: with thousands of sequences they would be seconds.
+const { setTimeout: wait } = globalThis;
+beforeAll(() => {
+  const soon = (act: () => void, delay = 0) => (delay > 0 ? wait(act, delay) : setImmediate(act));
+  Object.assign(globalThis, { setTimeout: soon });
+});
+afterAll(() => void Object.assign(globalThis, { setTimeout: wait }));
 
-  get sheet(): SheetModel {
-    return this.excel.workbook.sheet(0);
-  }
+const LIMITS = { low: "4.5", high: "7.5" };
 
-  /** Remembers how both are, for Undo. */
-  remember(): void {
-    this.earlier.push({ real: copyOf(this.excel.workbook), twin: copyOf(this.twin) });
-  }
-
-  /** Undo takes back the last step, whether it was the user's or ours. */
-  undo(): void {
-    const last = this.earlier.pop();
-    if (!last) return;
-    this.excel.workbook = last.real;
-    this.twin = last.twin;
-  }
-
-  /** Does the same to both. */
-  both(act: (sheet: SheetModel, workbook: WorkbookModel) => void): void {
-    act(this.sheet, this.excel.workbook);
-    act(this.twin.sheet(0), this.twin);
-  }
-}
-
-/** Something that happens. */
-export type Act = (pair: Pair) => void;
-
-function copyOf(workbook: WorkbookModel): WorkbookModel {
-  return Object.assign(new WorkbookModel(), structuredClone({ ...workbook }));
-}
-
-const row = fc.integer({ min: 0, max: 7 });
-const testRow = fc.integer({ min: 1, max: 6 });
-const column = fc.nat(COLUMNS - 1);
-const count = fc.integer({ min: 1, max: 2 });
-const held: fc.Arbitrary<Held> = fc.constantFrom<Held>(5, 5.25, 6, 12, "", "5.25", "six", -1, true);
-const line = fc.constantFrom("Ask the driver.", "Ana:", "see\nbelow", "Look at it.");
-
-const userEdit: fc.Arbitrary<Act> = fc.oneof(
-  fc.tuple(row, column, held).map(([r, c, value]): Act => (pair) => {
-    pair.both((sheet) => edit(sheet, r, c, value));
-    pair.excel.userChanged(pair.sheet, "RangeEdited");
-  }),
-  fc.tuple(row, count).map(([at, rows]): Act => (pair) => {
-    pair.both((sheet) => insertRows(sheet, at, rows));
-    pair.excel.userChanged(pair.sheet, "RowInserted", `${at + 1}:${at + rows}`);
-  }),
-  fc.tuple(row, count).map(([at, rows]): Act => (pair) => {
-    pair.both((sheet) => deleteRows(sheet, at, rows));
-    pair.excel.userChanged(pair.sheet, "RowDeleted", `${at + 1}:${at + rows}`);
-  }),
-  column.map((at): Act => (pair) => {
-    pair.both((sheet) => insertColumns(sheet, at, 1));
-    const letter = String.fromCharCode(65 + at);
-    pair.excel.userChanged(pair.sheet, "ColumnInserted", `${letter}:${letter}`);
-  }),
-  column.map((at): Act => (pair) => {
-    pair.both((sheet) => deleteColumns(sheet, at, 1));
-    const letter = String.fromCharCode(65 + at);
-    pair.excel.userChanged(pair.sheet, "ColumnDeleted", `${letter}:${letter}`);
-  }),
-  fc.tuple(testRow, column).map(([top, by]): Act => (pair) => {
-    const block: Rectangle = { top, left: 0, bottom: 7, right: COLUMNS };
-    pair.both((sheet) => sortRows(sheet, block, by));
-    pair.excel.userSorted(pair.sheet, block);
-  }),
-  fc
-    .tuple(row, row, column, column, count, count)
-    .map(([from, to, left, right, rows, columns]): Act => (pair) => {
-      const block = { top: from, left, bottom: from + rows - 1, right: left + columns - 1 };
-      pair.both((sheet) => copyCells(sheet, block, Math.max(to - from, -from), right - left));
-      pair.excel.userChanged(pair.sheet, "RangeEdited");
+const step = fc.oneof(
+  { weight: 6, arbitrary: userAct.map((act) => ({ kind: "user" as const, act })) },
+  { weight: 1, arbitrary: fc.constant({ kind: "undo" as const }) },
+  {
+    weight: 4,
+    arbitrary: fc.record({
+      kind: fc.constantFrom("check" as const, "mark" as const, "mark" as const, "unmark" as const),
+      // What somebody does right before one of its requests.
+      between: fc.option(fc.record({ call: fc.integer({ min: 1, max: 7 }), act: meanwhile }), {
+        nil: undefined,
+        freq: 3,
+      }),
     }),
+  },
 );
 
-const userAround: fc.Arbitrary<Act> = fc.oneof(
-  fc.tuple(row, column, line).map(([r, c, text]): Act => (pair) => {
-    // Whatever stood in the cell's note is replaced by the user's own.
-    pair.both((sheet) => giveNote(sheet, r, c, text));
-  }),
-  fc.constant<Act>((pair) => pair.both((sheet, workbook) => void copySheet(workbook, sheet))),
-  fc.constantFrom("Tests", "Day 2").map((name): Act => (pair) => {
-    pair.both((sheet) => (sheet.name = name));
-  }),
-  fc.tuple(testRow, fc.boolean()).map(([r, hide]): Act => (pair) => {
-    pair.both((sheet) => (sheet.hiddenRows = hide ? [r] : []));
-  }),
-);
+function openPane(live: boolean) {
+  const store = createPaneStore();
+  const host = excelHost();
+  const commands = paneCommands(store, host);
+  if (live) followEdits(store, host, commands);
+  store.set({ ...LIMITS, live });
+  return { store, commands };
+}
 
-/** How a user edits a note of ours: what it becomes, and what of it is the user's on the twin. */
-type NoteEdit = (content: string, own: string | undefined) => [now: string, own: string];
+/** What the marks of a check of the same cells, read from the sheet itself just now, look like. */
+function expectedFills({ area }: ReadArea): Map<string, string> {
+  const { row, column, rows, columns } = area;
+  const { grid } = excel.workbook.sheet(0);
+  const values = Array.from({ length: rows }, (_, r) =>
+    Array.from({ length: columns }, (_, c) => cellValueFrom(grid[row + r]?.[column + c] ?? "")),
+  );
+  const steps = checkAreaInSteps({ area, address: "", values }, { ...LIMITS, decimal: "." });
+  for (;;) {
+    const step = steps.next();
+    if (!step.done) continue;
+    const fills = new Map<string, string>();
+    for (const cells of markedCellsBySheet(marksOfFindings(step.value)).values()) {
+      for (const cell of cells) fills.set(placeKey(cell), MARK_STYLES[cell.weight].fill);
+    }
+    return fills;
+  }
+}
 
-const noteEdit: fc.Arbitrary<NoteEdit> = fc.oneof(
-  line.map((text): NoteEdit => (content, own) => [
-    `${text}\n${content}`,
-    own === undefined ? text : `${text}\n${own}`,
-  ]),
-  line.map((text): NoteEdit => (content, own) => [
-    `${content}\n${text}`,
-    own === undefined ? text : `${own}\n${text}`,
-  ]),
-  // Typed inside our lines, or over one of them: by that the whole note is the user's.
-  fc
-    .constantFrom<(content: string) => string>(
-      (content) => content.replace("FRESH (", "FRESH  ("),
-      (content) => content.replace(/(Checked with FRESH [^\n]*\n)/, "$1Not so: "),
-      (content) => content.replace(/(Checked with FRESH [^\n]*\n)[^\n]*/, "$1All is well."),
-      (content) => content.replace(/(Checked with FRESH [^\n]*)\n/, "$1"),
-    )
-    .map((change): NoteEdit => (content) => [change(content), change(content)]),
-);
+/** Our fills as they lie on the sheet. */
+function fillsOnSheet(): Map<string, string> {
+  const fills = new Map<string, string>();
+  const ours = excel.workbook.sheet(0).formats.filter(({ formula }) => /fresh-mark/.test(formula));
+  for (const { areas, fill } of ours) {
+    for (const { top, left, bottom, right } of areas) {
+      for (let row = top; row <= bottom; row += 1) {
+        for (let column = left; column <= right; column += 1) {
+          const place = placeKey({ row, column });
+          if (fills.has(place)) throw new Error(`the cell ${place} is marked twice`);
+          fills.set(place, fill);
+        }
+      }
+    }
+  }
+  return fills;
+}
 
-const editsOurNote: fc.Arbitrary<Act> = fc
-  .tuple(fc.nat(5), noteEdit)
-  .map(([which, change]): Act => (pair) => {
-    const ownOf = ({ row: r, column: c }: NoteModel) =>
-      pair.twin.sheet(0).notes.find((note) => note.row === r && note.column === c);
-    const ours = pair.sheet.notes.filter((note) => ownOf(note)?.content !== note.content);
-    const note = ours[which % Math.max(1, ours.length)];
-    if (!note) return;
-    const [now, own] = change(note.content, ownOf(note)?.content);
-    note.content = now;
-    giveNote(pair.twin.sheet(0), note.row, note.column, own);
-  });
-
-/** Something a user does. */
-export const userAct: fc.Arbitrary<Act> = fc.oneof(
-  { weight: 5, arbitrary: userEdit },
-  { weight: 2, arbitrary: userAround },
-  { weight: 3, arbitrary: editsOurNote },
-);
-
-/** What is between two requests of ours; nothing that another pane or Undo would do. */
-export const meanwhile: fc.Arbitrary<Act> = fc.oneof(userEdit, userAround, editsOurNote);
-
-/** The rows of a table with its headers. */
-export const table: fc.Arbitrary<Held[][]> = fc
-  .array(fc.tuple(held, held, fc.constantFrom<Held>(16, 32, "", 12), held), {
-    minLength: 2,
-    maxLength: 5,
-  })
-  .map((rows) => [HEADERS, ...rows.map((cells, i): Held[] => [`L-${i}`, ...cells])]);
+/**
+ * Runs the sequences of one file of tests.
+ *
+ * @param live Whether the pane checks again after each edit of the user.
+ */
+export function testSequences(live: boolean): void {
+  test(`after each of ${SEQUENCES} sequences nothing of the user's is lost, and no mark was put on another test`, async () => {
+    const seen = { marked: 0, notes: 0, changed: 0 };
+    const sequence = fc.array(step, { minLength: 2, maxLength: 6 });
+    await fc.assert(
+      fc.asyncProperty(table, sequence, async (rows, steps) => {
+        excel.workbook = new WorkbookModel();
+        excel.workbook.front.grid = [...rows];
+        excel.workbook.front.formats.push({
+          ...{ id: excel.workbook.newId(), type: "Custom", fill: "#00aa55", ink: "#000000" },
+          ...{ areas: [{ top: 1, left: 1, bottom: 4, right: 2 }], formula: "=B2>5" },
+        });
+        const { store, commands } = openPane(live);
+        const pair = new Pair(excel);
+        const undone = steps.some(({ kind }) => kind === "undo");
+        await commands.check();
+        for (const one of steps) {
+          if (undone && one.kind !== "undo") pair.remember();
+          if (one.kind === "user" || one.kind === "undo") {
+            if (one.kind === "user") one.act(pair);
+            else pair.undo();
+            if (live) await commands.checkAgain();
+            continue;
+          }
+          if (one.between) excel.interrupt(one.between.call, () => void one.between!.act(pair));
+          await commands[one.kind]();
+          const undisturbed = one.between === undefined || excel.takeBackInterruptions() > 0;
+          const { error } = store.get();
+          if (error !== "") seen.changed += 1;
+          if (one.kind === "mark" && error === "" && undisturbed) {
+            const now = fillsOnSheet();
+            expect(now).toEqual(expectedFills(store.get().checked!.read));
+            seen.marked += now.size;
+            seen.notes += excel.workbook.sheet(0).notes.length;
+          }
+        }
+        store.set({ live: false });
+        await excelHost().unmark();
+        expectSame(excel.workbook.snapshot(), pair.twin.snapshot());
+      }),
+      { numRuns: SEQUENCES, seed: SEED },
+    );
+    // The sequences do come to marks and notes, and to tables that cannot be read any more.
+    expect(seen.marked).toBeGreaterThan(SEQUENCES / 2);
+    expect(seen.notes).toBeGreaterThan(SEQUENCES / 4);
+    expect(seen.changed).toBeGreaterThan(0);
+  }, 3_600_000);
+}

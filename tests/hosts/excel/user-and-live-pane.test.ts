@@ -1,0 +1,3 @@
+import { testSequences } from "./user-and-pane";
+
+testSequences(true);
