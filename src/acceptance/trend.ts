@@ -5,8 +5,8 @@ import { verdictOn, type SpecLimits, type Verdict } from "./limits";
 
 /** A test on its way into a trend. */
 export interface TrendTest {
-  /** Position in its table, from 0, so that a point leads back to its row. */
-  readonly row: number;
+  /** Position among the tests, from 0, so that a point leads back to its cell. */
+  readonly record: number;
   /** What a reader knows the test by: sample or load; "" when it has neither. */
   readonly name: string;
   /** Only a valid test with a value becomes a point. */

@@ -1,13 +1,13 @@
 import { checkTests } from "../fieldsheet/check-table";
 import type { CheckOptions } from "../fieldsheet/check-options";
 import type { CellValue } from "../measure/cell-value";
-import { Problem } from "../measure/problem";
-import { say, sentenceOf } from "../messages/pane-catalogue";
+import { isIssue, issueSentence, type Issue } from "../measure/issue";
+import { say } from "../messages/pane-catalogue";
 import { findTestsIn } from "../reading/read-sheet";
 import type { Said } from "./said";
 import { placeInSheet, saidOfRows, saidOfSheet } from "./said-of-check";
 
-/** Problems that say that a sheet holds something else than tests. */
+/** Issues that say that a sheet holds something else than tests. */
 const NO_TESTS: ReadonlySet<string> = new Set(["no-header-row", "no-readings-column"]);
 
 /** A sheet with what is said of it. */
@@ -24,28 +24,26 @@ export function checkSheet(
   options: CheckOptions,
   withTests: boolean,
 ): CheckedSheet {
-  try {
-    const block = rectangle(rows);
-    const found = findTestsIn(block, options.setup?.columns);
-    const result = checkTests(found, options);
-    const place = placeInSheet(file, sheet, 0, result);
-    const [top, columns] =
-      "forms" in found
-        ? [0, block[0]!.length]
-        : [found.layout.headerRow, found.layout.table.headers.length];
-    const said = [
-      ...saidOfRows(result, place, withTests),
-      saidOfSheet(result, place, top, columns, "forms" in found ? block.length - 1 : undefined),
-    ];
-    return { hasTests: true, said };
-  } catch (error) {
-    if (!(error instanceof Problem)) throw error;
-    const amiss = !NO_TESTS.has(error.id);
-    const message = amiss
-      ? sentenceOf(error.id, error.values, error.place)
-      : say("sheet-without-tests");
+  const notChecked = (issue: Issue): CheckedSheet => {
+    const amiss = !NO_TESTS.has(issue.id);
+    const message = amiss ? issueSentence(issue) : say("sheet-without-tests");
     return { hasTests: false, said: [{ kind: "not read", file, sheet, message, amiss }] };
-  }
+  };
+  const block = rectangle(rows);
+  const found = findTestsIn(block, options.setup?.columns);
+  if (isIssue(found)) return notChecked(found);
+  const result = checkTests(found, options);
+  if (isIssue(result)) return notChecked(result);
+  const place = placeInSheet(file, sheet, 0, result);
+  const [top, columns] =
+    "forms" in found
+      ? [0, block[0]!.length]
+      : [found.layout.headerRow, found.layout.table.headers.length];
+  const said = [
+    ...saidOfRows(result, place, withTests),
+    saidOfSheet(result, place, top, columns, "forms" in found ? block.length - 1 : undefined),
+  ];
+  return { hasTests: true, said };
 }
 
 /** Rows of one length, as a table has them; a file leaves blank cells at the end out. */

@@ -99,7 +99,7 @@ class StreamCheck {
     const rows = this.beginning.map(({ cells }) => cells!);
     const width = Math.max(0, ...rows.map((row) => row.length));
     const block = rows.map((row) => padded(row, width));
-    const { table, headerRow } = findTable(block, this.options.setup?.columns);
+    const { table, headerRow } = Problem.unless(findTable(block, this.options.setup?.columns));
     this.headers = table.headers;
     for (const row of this.beginning.slice(headerRow + 1)) yield* this.add(row);
     this.beginning = [];
@@ -118,7 +118,8 @@ class StreamCheck {
   /** Checks what is held and says what was found in the rows up to a position. */
   private *check(until: number): Generator<Said> {
     if (until <= this.next) return;
-    const result = checkTable({ headers: this.headers!, rows: this.held }, this.options);
+    const table = { headers: this.headers!, rows: this.held };
+    const result = Problem.unless(checkTable(table, this.options));
     yield* this.say(result, until);
     const from = Math.max(0, until - this.size.neighbours);
     this.held = this.held.slice(from);
@@ -137,7 +138,7 @@ class StreamCheck {
       }
       yield said;
     }
-    for (const { test } of result.rows.slice(next, until)) {
+    for (const { test } of result.results.slice(next, until)) {
       if (test === "") continue;
       total.tests++;
       total[test]++;

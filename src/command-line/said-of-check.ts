@@ -1,4 +1,4 @@
-import type { CheckResult, RowResult } from "../fieldsheet/check-result";
+import type { CheckResult, TestResult } from "../fieldsheet/check-result";
 import { findingSentence } from "../fieldsheet/finding-sentence";
 import type { Finding } from "../fieldsheet/rule";
 import { blockReference, cellReference } from "../files/workbook/cell-reference";
@@ -42,32 +42,32 @@ export function* saidOfRows(
 ): Generator<SaidFinding | SaidTest> {
   const byRow = new Map<number, Finding[]>();
   for (const finding of result.findings) {
-    const { row } = finding;
-    if (row === null) yield saidOfFinding(finding, result, place);
-    else if (inside(row)) byRow.set(row, [...(byRow.get(row) ?? []), finding]);
+    const { record } = finding;
+    if (record === null) yield saidOfFinding(finding, result, place);
+    else if (inside(record)) byRow.set(record, [...(byRow.get(record) ?? []), finding]);
   }
-  for (const row of result.rows) {
-    if (!inside(row.row)) continue;
-    for (const finding of byRow.get(row.row) ?? []) yield saidOfFinding(finding, result, place);
+  for (const row of result.results) {
+    if (!inside(row.record)) continue;
+    for (const finding of byRow.get(row.record) ?? []) yield saidOfFinding(finding, result, place);
     if (withTests && row.test !== "") yield saidOfTest(row, place);
   }
 }
 
 /** What was done with a sheet. @param headerRow Row of its header, from 0; @param bottom its last row. */
 export function saidOfSheet(
-  { rows, findings, notLookedAt }: CheckResult,
+  { results, findings, notLookedAt }: CheckResult,
   { file, sheet }: CheckedPlace,
   headerRow: number,
   columns: number,
-  bottom = headerRow + rows.length,
+  bottom = headerRow + results.length,
 ): SaidSheet {
-  const count = (state: string) => rows.filter(({ test }) => test === state).length;
+  const count = (state: string) => results.filter(({ test }) => test === state).length;
   const block = { top: headerRow, left: 0, bottom, right: columns - 1 };
   return {
     kind: "sheet",
     ...{ file, sheet },
     area: blockReference(block),
-    tests: rows.length - count(""),
+    tests: results.length - count(""),
     valid: count("valid"),
     void: count("void"),
     incomplete: count("incomplete"),
@@ -78,17 +78,17 @@ export function saidOfSheet(
 
 function saidOfFinding(
   finding: Finding,
-  { rows, columns, reading }: CheckResult,
+  { results, columns, reading }: CheckResult,
   place: CheckedPlace,
 ): SaidFinding {
-  const { row, field, rule, weight } = finding;
+  const { record, field, rule, weight } = finding;
   const { file, sheet } = place;
-  const value = row === null || field === null ? null : reading.cell(row, field);
+  const value = record === null || field === null ? null : reading.cell(record, field);
   return {
     kind: "finding",
     ...{ file, sheet },
-    ...(row !== null && place.at(row, field)),
-    sample: row === null ? "" : (rows[row]?.sample ?? ""),
+    ...(record !== null && place.at(record, field)),
+    sample: record === null ? "" : (results[record]?.sample ?? ""),
     ...{ rule, weight },
     column: (field !== null && columns[field]?.header) || "",
     value: plain(value),
@@ -96,10 +96,10 @@ function saidOfFinding(
   };
 }
 
-function saidOfTest(row: RowResult, place: CheckedPlace): SaidTest {
+function saidOfTest(row: TestResult, place: CheckedPlace): SaidTest {
   const { file, sheet } = place;
   const { sample, test, air, specification } = row;
-  const at = place.at(row.row, null).row;
+  const at = place.at(row.record, null).row;
   return { kind: "test", ...{ file, sheet }, row: at, ...{ sample, test, air, specification } };
 }
 

@@ -2,7 +2,7 @@ import type { CellValue } from "../measure/cell-value";
 import type { DecimalMark } from "../measure/number-from-cell";
 import type { Setup } from "../reading/setup";
 
-/** A limit given for the whole table, for each row, or not at all (then columns are looked for). */
+/** A limit given for the whole table, for each record, or not at all (then columns are looked for). */
 export type GivenLimit = number | readonly CellValue[] | undefined;
 
 /** What a check may be told besides the table. */

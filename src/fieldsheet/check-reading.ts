@@ -1,13 +1,14 @@
 import { compareWithLimits } from "../acceptance/limits";
+import { isIssue, type Issue } from "../measure/issue";
 import { DECIDING } from "../reading/deciding";
 import type { FieldRecord, Unreadable } from "../reading/record";
 import type { SheetReading } from "../reading/sheet-reading";
 import type { CheckOptions } from "./check-options";
-import type { CheckResult, RowResult } from "./check-result";
+import type { CheckResult, TestResult } from "./check-result";
 import { judgeTest } from "./judge-test";
 import type { DecidedTest, JudgedTest, TestState } from "./judged-test";
 import { notLookedAt } from "./not-looked-at";
-import { rowLimits } from "./row-limits";
+import { limitsOfTests } from "./limits-of-tests";
 import type { Finding, Remark, RemarkAt, Rule, SheetRule, TestRule, VoidRule } from "./rule";
 import { RULES } from "./rules";
 import { setupFindings } from "./setup-findings";
@@ -31,17 +32,18 @@ const TESTS_IN_A_STEP = 500;
  * @param options Specification limits, if they do not stand in the sheet.
  * @returns For each test its state, its air content, how that stands to the specification, and the
  *   findings; and the findings of the sheet as a whole.
- * @throws Problem `limits-do-not-fit`.
+ * @returns The issue `limits-do-not-fit` where given limits are not for these tests.
  */
 export function* checkInSteps(
   sheet: SheetReading,
   options: CheckOptions = {},
-): Generator<number, CheckResult> {
+): Generator<number, CheckResult | Issue> {
+  const limits = limitsOfTests(sheet, options);
+  if (isIssue(limits)) return limits;
   const rules = RULES.filter((rule) => canSpeak(rule, sheet));
   const voiding = rules.filter((rule) => rule.kind === "voids a test");
   const others = rules.filter((rule) => rule.kind === "looks at a test");
   const across = rules.filter((rule) => rule.kind === "looks across the sheet");
-  const limits = rowLimits(sheet, options);
 
   const unread = unreadFindings(sheet);
   const undecided = unread.filter(({ column }) => column.decides);
@@ -53,11 +55,11 @@ export function* checkInSteps(
     const judged = judgeTest(record, sheet, limits.of(record), options.scaleEnd);
     const findings: Finding[] = [];
     for (const rule of lookingAt(judged, voiding))
-      add(findings, rule, judged.row, rule.look(judged, sheet));
+      add(findings, rule, judged.record, rule.look(judged, sheet));
     const open = undecided.some(({ column }) => column.touches(i));
     const test = { ...judged, state: stateOf(judged, findings, open) };
     for (const rule of lookingAt(test, others))
-      add(findings, rule, test.row, rule.look(test, sheet));
+      add(findings, rule, test.record, rule.look(test, sheet));
     tests.push(test);
     found.push(findings.length > 0 ? withoutYielded(findings) : NOTHING_FOUND);
   }
@@ -69,26 +71,26 @@ export function* checkInSteps(
   for (const [i, rule] of across.entries()) {
     yield 0.8 + (0.2 * i) / across.length;
     for (const remark of rule.look(together, sheet)) {
-      const finding = findingOf(rule, remark.row, remark);
-      if (remark.row !== null) found[remark.row] = [...found[remark.row]!, finding];
+      const finding = findingOf(rule, remark.record, remark);
+      if (remark.record !== null) found[remark.record] = [...found[remark.record]!, finding];
       else ofTheSheet.push(finding);
-      if (remark.row === null && rule.touchesEveryTest) touching.push(finding);
-      for (const row of remark.behind ?? []) {
-        found[row] = found[row]!.filter((own) => own.rule !== rule.speaksFor);
-        behind.set(row, [...(behind.get(row) ?? []), finding]);
+      if (remark.record === null && rule.touchesEveryTest) touching.push(finding);
+      for (const record of remark.behind ?? []) {
+        found[record] = found[record]!.filter((own) => own.rule !== rule.speaksFor);
+        behind.set(record, [...(behind.get(record) ?? []), finding]);
       }
     }
   }
-  const saidOf = (row: number): readonly Finding[] => {
-    if (undecided.length === 0 && !behind.has(row)) return touching;
-    const touched = undecided.filter(({ column }) => column.touches(row));
-    return [...touched.map(({ finding }) => finding), ...touching, ...(behind.get(row) ?? [])];
+  const saidOf = (record: number): readonly Finding[] => {
+    if (undecided.length === 0 && !behind.has(record)) return touching;
+    const touched = undecided.filter(({ column }) => column.touches(record));
+    return [...touched.map(({ finding }) => finding), ...touching, ...(behind.get(record) ?? [])];
   };
-  const rows = tests.map((test, i) => rowResult(test, found[i]!, saidOf(i)));
+  const results = tests.map((test, i) => testResult(test, found[i]!, saidOf(i)));
   return {
     reading: sheet,
     columns: sheet.columns,
-    rows,
+    results,
     tests: together,
     findings: [
       ...setupFindings(sheet, tests, options.setup),
@@ -101,7 +103,7 @@ export function* checkInSteps(
 }
 
 /** The same in one go. */
-export function checkReading(sheet: SheetReading, options?: CheckOptions): CheckResult {
+export function checkReading(sheet: SheetReading, options?: CheckOptions): CheckResult | Issue {
   const steps = checkInSteps(sheet, options);
   for (;;) {
     const step = steps.next();
@@ -131,12 +133,12 @@ function lookingAt<R extends VoidRule | TestRule>(
 function add(
   findings: Finding[],
   rule: VoidRule | TestRule,
-  row: number,
+  record: number,
   said: Remark | readonly Remark[] | undefined,
 ): void {
   if (said === undefined) return;
-  if (!isList(said)) findings.push(findingOf(rule, row, said));
-  else for (const remark of said) findings.push(findingOf(rule, row, remark));
+  if (!isList(said)) findings.push(findingOf(rule, record, said));
+  else for (const remark of said) findings.push(findingOf(rule, record, remark));
 }
 
 function isList(said: Remark | readonly Remark[]): said is readonly Remark[] {
@@ -156,10 +158,10 @@ function withoutYielded(findings: Finding[]): Finding[] {
 
 function findingOf(
   rule: VoidRule | TestRule | SheetRule,
-  row: number | null,
+  record: number | null,
   { field, say = rule.says[0]!, values = {}, causes, behind }: Remark & Pick<RemarkAt, "behind">,
 ): Finding {
-  const finding = { row, field, rule: rule.id, weight: rule.weight, say, values };
+  const finding = { record, field, rule: rule.id, weight: rule.weight, say, values };
   if (!causes && !behind) return finding;
   return { ...finding, ...(causes && { causes }), ...(behind && { behind }) };
 }
@@ -173,16 +175,16 @@ function stateOf(test: JudgedTest, findings: readonly Finding[], open: boolean):
   return test.result === undefined || unread || asked || open ? "incomplete" : "valid";
 }
 
-function rowResult(
+function testResult(
   judged: DecidedTest,
   own: readonly Finding[],
   touching: readonly Finding[],
-): RowResult {
+): TestResult {
   const { low, high } = judged.limits;
   const air = judged.state === "valid" ? judged.result?.air : undefined;
   const limited = air !== undefined && (low !== undefined || high !== undefined);
   return {
-    row: judged.row,
+    record: judged.record,
     sample: judged.values.sample ?? judged.values.load ?? "",
     test: judged.state,
     air,

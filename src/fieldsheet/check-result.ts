@@ -6,11 +6,11 @@ import type { NotLookedAt } from "./not-looked-at";
 import type { Finding } from "./rule";
 import type { SheetTests } from "./sheet-tests";
 
-/** What a check says about one row. */
-export interface RowResult {
+/** What a check says about one test. */
+export interface TestResult {
   /** Position of the test in the reading, from 0. */
-  readonly row: number;
-  /** The row's own id: its sample, else its load; "" when it has neither. */
+  readonly record: number;
+  /** What the test is known by: its sample, else its load; "" when it has neither. */
   readonly sample: string;
   readonly test: TestState;
   /** Air content, %; absent unless the test is valid. */
@@ -28,7 +28,7 @@ export interface CheckResult {
   readonly reading: SheetReading;
   /** The fields that were found; those of the reading. */
   readonly columns: Columns;
-  readonly rows: readonly RowResult[];
+  readonly results: readonly TestResult[];
   /** The tests behind the rows, with what is looked up across them. */
   readonly tests: SheetTests;
   /** Every finding once: those of the sheet as a whole first, then test by test. */

@@ -1,5 +1,5 @@
 import { isBlank, type CellValue } from "../measure/cell-value";
-import { Problem } from "../measure/problem";
+import { isIssue, issue, type Issue } from "../measure/issue";
 import { readTableInSteps, type ReadingOptions } from "../reading/read-table";
 import { findTestsIn, readTestsInSteps, type TestsInBlock } from "../reading/read-sheet";
 import type { SheetReading } from "../reading/sheet-reading";
@@ -16,13 +16,13 @@ const READING_TAKES = 0.3;
  *
  * @param table Headers and rows as they stand in the sheet.
  * @param options Specification limits, if they do not stand in the sheet, and the decimal mark.
- * @throws Problem `headers-and-rows-differ`, `no-header-row`, `no-readings-column`,
- *   `limits-do-not-fit`.
+ * @returns What was found; the issue `headers-and-rows-differ`, `no-header-row`, `no-readings-column`
+ *   or `limits-do-not-fit` where there is nothing to check.
  */
 export function checkTable(
   table: SheetTable,
   options?: CheckOptions & ReadingOptions,
-): CheckResult {
+): CheckResult | Issue {
   return inOneGo(checkTableInSteps(table, options));
 }
 
@@ -30,50 +30,53 @@ export function checkTable(
 export function* checkTableInSteps(
   table: SheetTable,
   options: CheckOptions & ReadingOptions = {},
-): Generator<number, CheckResult> {
+): Generator<number, CheckResult | Issue> {
   const { headers, rows } = table;
   const odd = rows.find((row) => row.length !== headers.length);
   if (odd) {
-    throw new Problem("headers-and-rows-differ", { headers: headers.length, columns: odd.length });
+    return issue("headers-and-rows-differ", { headers: headers.length, columns: odd.length });
   }
-  if (headers.every(isBlank)) throw new Problem("no-header-row");
+  if (headers.every(isBlank)) return issue("no-header-row");
   const reading = readTableInSteps(table, asSetUp(options));
   const sheet = yield* shareOf([0, READING_TAKES], reading);
-  refuseWithoutReadings(sheet);
-  return yield* shareOf([READING_TAKES, 1], checkInSteps(sheet, options));
+  return (
+    withoutReadings(sheet) ?? (yield* shareOf([READING_TAKES, 1], checkInSteps(sheet, options)))
+  );
 }
 
 /**
  * Checks the tests that were found in a block of cells, a table or forms, in steps.
  *
- * @throws Problem `no-readings-column`, `limits-do-not-fit`.
+ * @returns Also the issue `no-readings-column` or `limits-do-not-fit`.
  */
 export function* checkTestsInSteps(
   found: TestsInBlock,
   options: CheckOptions & ReadingOptions = {},
-): Generator<number, CheckResult> {
+): Generator<number, CheckResult | Issue> {
   const sheet = yield* shareOf([0, READING_TAKES], readTestsInSteps(found, asSetUp(options)));
-  refuseWithoutReadings(sheet);
-  return yield* shareOf([READING_TAKES, 1], checkInSteps(sheet, options));
+  return (
+    withoutReadings(sheet) ?? (yield* shareOf([READING_TAKES, 1], checkInSteps(sheet, options)))
+  );
 }
 
 /**
  * Finds the tests in a block of cells and checks them. Places are counted from its top left corner.
  *
- * @throws Problem `no-header-row`, `no-readings-column`, `limits-do-not-fit`.
+ * @returns Also the issue `no-header-row`, `no-readings-column` or `limits-do-not-fit`.
  */
 export function checkBlock(
   block: readonly (readonly CellValue[])[],
   options?: CheckOptions & ReadingOptions,
-): CheckResult {
-  return checkTests(findTestsIn(block, options?.kept ?? options?.setup?.columns), options);
+): CheckResult | Issue {
+  const found = findTestsIn(block, options?.kept ?? options?.setup?.columns);
+  return isIssue(found) ? found : checkTests(found, options);
 }
 
 /** Checks the tests that were found in a block in one go. */
 export function checkTests(
   found: TestsInBlock,
   options?: CheckOptions & ReadingOptions,
-): CheckResult {
+): CheckResult | Issue {
   return inOneGo(checkTestsInSteps(found, options));
 }
 
@@ -82,7 +85,7 @@ function asSetUp(options: CheckOptions & ReadingOptions): ReadingOptions {
   return { ...options, kept: options.kept ?? options.setup?.columns };
 }
 
-function inOneGo(steps: Generator<number, CheckResult>): CheckResult {
+function inOneGo<T>(steps: Generator<number, T>): T {
   for (;;) {
     const step = steps.next();
     if (step.done) return step.value;
@@ -90,10 +93,9 @@ function inOneGo(steps: Generator<number, CheckResult>): CheckResult {
 }
 
 /** A sheet without meter readings has no tests of this method to check. */
-export function refuseWithoutReadings(sheet: SheetReading): void {
-  if (!(["first", "second", "final"] as const).some(sheet.has)) {
-    throw new Problem("no-readings-column");
-  }
+function withoutReadings(sheet: SheetReading): Issue | undefined {
+  const has = (["first", "second", "final"] as const).some(sheet.has);
+  return has ? undefined : issue("no-readings-column");
 }
 
 /** The steps of a part of the work, with their share of the whole. */

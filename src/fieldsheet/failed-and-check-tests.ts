@@ -40,7 +40,7 @@ export function checkedFailures(
   });
 }
 
-/** Whether a valid result lies outside the limits of its row. */
+/** Whether a valid result lies outside the limits. */
 export function isOutside({ state, result, limits: { low, high } }: DecidedTest): boolean {
   if (state !== "valid" || !result) return false;
   return compareWithLimits(result.air, low, high) !== "within";

@@ -1,19 +1,19 @@
 import type { DecidedTest } from "./judged-test";
 
 /**
- * The first row of each thing found, for what is one cause however many tests rest on it: a bowl, a
+ * The first test of each thing found, for what is one cause however many tests rest on it: a bowl, a
  * cup.
  *
- * @param find What is found in a row; `undefined` where nothing is.
+ * @param find What is found in a test; `undefined` where nothing is.
  */
 export function firstOfEach<T extends string | number>(
-  rows: readonly DecidedTest[],
-  find: (row: DecidedTest) => T | undefined,
-): { readonly row: number; readonly found: T }[] {
+  tests: readonly DecidedTest[],
+  find: (test: DecidedTest) => T | undefined,
+): { readonly record: number; readonly found: T }[] {
   const first = new Map<T, number>();
-  for (const row of rows) {
-    const found = find(row);
-    if (found !== undefined && !first.has(found)) first.set(found, row.row);
+  for (const test of tests) {
+    const found = find(test);
+    if (found !== undefined && !first.has(found)) first.set(found, test.record);
   }
-  return [...first].map(([found, row]) => ({ row, found }));
+  return [...first].map(([found, record]) => ({ record, found }));
 }

@@ -21,23 +21,23 @@ export function singleReadingField(sheet: SheetReading): "first" | "final" | und
  * Works out what the method makes of one test, as far as its record goes. Why the method refuses a
  * value is kept beside it, for the rules to say.
  *
- * @param record The test as read.
+ * @param read The test as read.
  * @param sheet Which fields there are: a sheet without alcohol is computed without a correction, a
  *   test without its alcohol is not.
  * @param limits Specification limits for the test.
  * @param scaleEnd Where the scale of the meter ends, %.
  */
 export function judgeTest(
-  record: FieldRecord,
+  read: FieldRecord,
   sheet: SheetReading,
   limits: Limits,
   scaleEnd: number = SCALE_END,
 ): JudgedTest {
-  const { row, blank, values, unreadable, testersWord } = record;
+  const { record, blank, values, unreadable, testersWord } = read;
   const otherMethod = otherMethodOf(values.method);
   if (blank || otherMethod)
     return {
-      row,
+      record,
       blank,
       values,
       unreadable,
@@ -81,7 +81,7 @@ export function judgeTest(
   if (isIssue(air) && air.id === "air-beyond-most") refused.cups = air;
   const result = isIssue(air) ? undefined : air;
   return {
-    row,
+    record,
     blank,
     values,
     unreadable,

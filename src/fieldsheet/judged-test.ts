@@ -31,7 +31,7 @@ export interface JudgedTest extends FieldRecord {
   readonly scaleEnd: number;
 }
 
-/** State of a test; "" for a blank row. */
+/** State of a test; "" for a blank record. */
 export type TestState = "valid" | "void" | "incomplete" | "";
 
 /** One test once it is known whether it stands. */

@@ -1,6 +1,6 @@
 import { isCellError, type CellValue } from "../measure/cell-value";
 import { say } from "../messages/catalogue";
-import type { CheckResult, RowResult } from "./check-result";
+import type { CheckResult, TestResult } from "./check-result";
 import { findingSentence } from "./finding-sentence";
 import { notLookedAtSentence } from "./not-looked-at";
 import type { Finding } from "./rule";
@@ -11,11 +11,11 @@ const FINDINGS_HEADER = ["row", "sample", "rule", "weight", "column", "value", "
 
 /** Four cells for each row: test, air, specification, findings. A blank row gives blanks. */
 export function checkedRows(result: CheckResult): Cell[][] {
-  const ofTheSheet = result.findings.filter(({ row }) => row === null);
-  const firstTested = result.rows.find(({ test }) => test !== "")?.row;
-  return result.rows.map(({ row, test, air, specification, findings }) => {
+  const ofTheSheet = result.findings.filter(({ record }) => record === null);
+  const firstTested = result.results.find(({ test }) => test !== "")?.record;
+  return result.results.map(({ record, test, air, specification, findings }) => {
     // What concerns the whole sheet is said once, with its first test, unless it changes every test.
-    const more = row === firstTested ? ofTheSheet.filter((one) => !findings.includes(one)) : [];
+    const more = record === firstTested ? ofTheSheet.filter((one) => !findings.includes(one)) : [];
     const said = more.length > 0 ? [...more, ...findings] : findings;
     const sentences = said.map((finding) => findingSentence(finding, result.columns));
     return [test, air ?? "", specification ?? "", listed(sentences)];
@@ -28,7 +28,7 @@ export function checkedRows(result: CheckResult): Cell[][] {
  */
 export function findingsList(result: CheckResult): Cell[][] {
   const lines = result.findings.map((finding) => findingLine(finding, result));
-  const tested = result.rows.filter(({ test }) => test !== "").length;
+  const tested = result.results.filter(({ test }) => test !== "").length;
   const nothing = ["", "", "", "", "", "", say("nothing-found", { rows: tested }), ""];
   const unseen = notLookedAtSentence(result.notLookedAt);
   const unseenLine = ["", "", "not-looked-at", "note", "", "", unseen ?? "", ""];
@@ -39,12 +39,12 @@ export function findingsList(result: CheckResult): Cell[][] {
   ];
 }
 
-function findingLine(finding: Finding, { rows, columns, reading }: CheckResult): Cell[] {
-  const { row, field, rule, causes = [], weight } = finding;
-  const result: RowResult | undefined = row === null ? undefined : rows[row];
-  const cell = field === null || row === null ? null : reading.cell(row, field);
+function findingLine(finding: Finding, { results, columns, reading }: CheckResult): Cell[] {
+  const { record, field, rule, causes = [], weight } = finding;
+  const result: TestResult | undefined = record === null ? undefined : results[record];
+  const cell = field === null || record === null ? null : reading.cell(record, field);
   return [
-    row === null ? "sheet" : row + 1,
+    record === null ? "sheet" : record + 1,
     result?.sample ?? "",
     rule,
     weight,

@@ -30,7 +30,7 @@ export type RemarkIn<Says extends readonly SentenceId[]> = {
 
 /** What a rule that looks across the sheet says, about a test or, with null, the sheet as a whole. */
 export type RemarkAtIn<Says extends readonly SentenceId[]> = RemarkIn<Says> & {
-  readonly row: number | null;
+  readonly record: number | null;
   readonly behind?: readonly number[];
 };
 
@@ -52,7 +52,7 @@ export interface Remark {
 
 /** A remark of a rule that looks across the sheet. */
 export interface RemarkAt extends Remark {
-  readonly row: number | null;
+  readonly record: number | null;
   /** Tests that a remark about the sheet as a whole rests on. */
   readonly behind?: readonly number[];
 }
@@ -143,7 +143,7 @@ export function sheetRule<const Says extends readonly SentenceId[]>(
 /** One thing found. Plain data: the words are put on by `findingSentence`, the address by the edge. */
 export interface Finding {
   /** Position of the test in the reading, from 0; null for the sheet as a whole. */
-  readonly row: number | null;
+  readonly record: number | null;
   readonly field: FieldId | null;
   /** Position of a column that is no field, where the finding is about one. */
   readonly column?: number;

@@ -25,7 +25,7 @@ export function setupFindings(
   return [...wrong, ...unfitting, ...(setup?.specifies ? unspecified(has("mix"), tests) : [])];
 }
 
-const OF_THE_SHEET = { row: null, field: null, rule: "setup-not-applied" } as const;
+const OF_THE_SHEET = { record: null, field: null, rule: "setup-not-applied" } as const;
 
 /** The tests that no specification of the setup is for, though they have no other. */
 function unspecified(hasMix: boolean, tests: readonly JudgedTest[]): readonly Finding[] {

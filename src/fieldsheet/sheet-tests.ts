@@ -19,7 +19,7 @@ export class SheetTests {
     return (this.#failures ??= checkedFailures(this.all, () => this.nextOfSample));
   }
 
-  /** Whether any row holds a test. */
+  /** Whether any record holds a test. */
   get any(): boolean {
     return this.all.some(({ blank }) => !blank);
   }

@@ -1,6 +1,6 @@
 import { marginToLimits } from "../acceptance/margin";
 import type { AlcoholAmount, AlcoholUnit } from "../methods/volumetric-air/alcohol-correction";
-import type { CheckResult, RowResult } from "./check-result";
+import type { CheckResult, TestResult } from "./check-result";
 
 /** The tests of one mix, day, technician … together. */
 export interface Summary {
@@ -28,10 +28,10 @@ export interface Summary {
  * @returns A line for each group, in the order in which they first appear.
  */
 export function summaries(result: CheckResult, groupOf: (row: number) => string): Summary[] {
-  const groups = new Map<string, RowResult[]>();
-  for (const row of result.rows) {
+  const groups = new Map<string, TestResult[]>();
+  for (const row of result.results) {
     if (row.test === "") continue;
-    const of = groupOf(row.row);
+    const of = groupOf(row.record);
     const group = groups.get(of);
     if (group) group.push(row);
     else groups.set(of, [row]);
@@ -39,8 +39,8 @@ export function summaries(result: CheckResult, groupOf: (row: number) => string)
   return [...groups].map(([of, rows]) => summaryOf(of, rows));
 }
 
-function summaryOf(of: string, rows: readonly RowResult[]): Summary {
-  const count = (test: RowResult["test"]) => rows.filter((row) => row.test === test).length;
+function summaryOf(of: string, rows: readonly TestResult[]): Summary {
+  const count = (test: TestResult["test"]) => rows.filter((row) => row.test === test).length;
   const airs = rows.flatMap(({ air }) => (air === undefined ? [] : [air]));
   const outside = rows.filter(({ specification }) => specification && specification !== "within");
   return {
@@ -65,12 +65,12 @@ function spreadOf(airs: readonly number[]): Partial<Summary> {
   return { mean, deviation, least, most };
 }
 
-function isOnALimit({ air, judged }: RowResult): boolean {
+function isOnALimit({ air, judged }: TestResult): boolean {
   return air !== undefined && marginToLimits(air, judged.limits) === 0;
 }
 
 /** Only amounts of one unit are compared: the litres of the correction table are no conversions. */
-function medianAlcohol(rows: readonly RowResult[]): AlcoholAmount | undefined {
+function medianAlcohol(rows: readonly TestResult[]): AlcoholAmount | undefined {
   const byUnit = new Map<AlcoholUnit, number[]>();
   for (const { judged } of rows) {
     const { alcohol } = judged.values;

@@ -3,9 +3,9 @@ import { writtenDay } from "../measure/date-and-time";
 import type { CheckResult } from "./check-result";
 
 /** The tests of a checked table as a trend takes them, in the order of the sheet. */
-export function trendTestsOf({ rows }: CheckResult): readonly TrendTest[] {
-  return rows.map(({ row, sample, test, air, judged }) => ({
-    row,
+export function trendTestsOf({ results }: CheckResult): readonly TrendTest[] {
+  return results.map(({ record, sample, test, air, judged }) => ({
+    record,
     name: sample,
     test,
     value: air,

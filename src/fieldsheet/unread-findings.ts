@@ -16,7 +16,7 @@ export function unreadFindings({ unread }: SheetReading): readonly UnreadFinding
 
 function findingOf({ index, place, header, mayBe, decides }: UnreadColumn): Finding {
   const names = oneOf(mayBe.map((field) => FIELDS[field].label));
-  const where = { row: null, field: null, column: index, header, ...(place && { place }) };
+  const where = { record: null, field: null, column: index, header, ...(place && { place }) };
   const at = { ...where, values: { mayBe: names } };
   if (decides) {
     return { ...at, rule: "column-may-decide", weight: "error", say: "column-may-decide" };

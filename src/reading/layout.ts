@@ -1,5 +1,5 @@
 import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
-import { Problem } from "../measure/problem";
+import { issue, type Issue } from "../measure/issue";
 import { READING_FIELDS } from "./fields";
 import { headersByColumn, inOneRow, mayBeOneOfSeveral } from "./header-rows";
 import { recognise } from "./recognise";
@@ -34,12 +34,12 @@ interface Likeness {
  *
  * @param block Cell values of a rectangle, row by row.
  * @param kept What the user has said of columns.
- * @throws Problem `no-header-row`.
+ * @returns The issue `no-header-row` where there is none.
  */
 export function findTable(
   block: readonly (readonly CellValue[])[],
   kept?: readonly KeptColumn[],
-): SheetLayout {
+): SheetLayout | Issue {
   const top = block.slice(0, DEEPEST_HEADER);
   let best: Likeness = { fields: 0, readings: false };
   let found: { headers: readonly (readonly string[])[]; last: number } | undefined;
@@ -52,7 +52,7 @@ export function findTable(
       if (isMore(likeness, best)) [found, best] = [{ headers, last }, likeness];
     }
   }
-  if (!found) throw new Problem("no-header-row");
+  if (!found) return issue("no-header-row");
   const { headers, last } = found;
   const single = headers.every((each) => each.length === 1);
   const inOne = single ? top[last]! : inOneRow(headers);

@@ -11,6 +11,8 @@ export function mayStandUnread(
 ): boolean {
   return unread.some(
     ({ decides, mayBe, touches }) =>
-      decides && mayBe.includes(field) && records.every(({ blank, row }) => blank || touches(row)),
+      decides &&
+      mayBe.includes(field) &&
+      records.every(({ blank, record }) => blank || touches(record)),
   );
 }

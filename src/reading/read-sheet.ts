@@ -1,5 +1,5 @@
 import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
-import { Problem } from "../measure/problem";
+import { isIssue, type Issue } from "../measure/issue";
 import { READING_FIELDS, type FieldId } from "./fields";
 import { findForms, type FoundForms } from "./find-forms";
 import { fieldSaidBy, isKnownLabel } from "./labelled-values";
@@ -23,32 +23,22 @@ export type TestsInBlock = { readonly layout: SheetLayout } | { readonly forms: 
  * above their values.
  *
  * @param kept What the user has said of columns.
- * @throws Problem `no-header-row`.
+ * @returns The issue `no-header-row` where there are none.
  */
 export function findTestsIn(
   block: readonly (readonly CellValue[])[],
   kept?: readonly KeptColumn[],
-): TestsInBlock {
-  let layout: SheetLayout | undefined;
-  let lacking: unknown;
-  try {
-    layout = findTable(block, kept);
-  } catch (problem) {
-    if (!(problem instanceof Problem)) throw problem;
-    lacking = problem;
-  }
-  if (layout && isTable(layout, kept)) return { layout };
+): TestsInBlock | Issue {
+  const layout = findTable(block, kept);
+  if (!isIssue(layout) && isTable(layout, kept)) return { layout };
   const forms = block.length > MOST_ROWS_OF_FORMS ? undefined : findForms(block);
   if (forms) return { forms };
-  if (layout) return { layout };
-  throw lacking;
+  return isIssue(layout) ? layout : { layout };
 }
 
 /**
  * Reads the tests in a block of cells, in steps, each of which yields the share that is done. Places are
  * counted from the top left corner of the block.
- *
- * @throws Problem `no-header-row`.
  */
 export function* readTestsInSteps(
   found: TestsInBlock,
@@ -57,18 +47,6 @@ export function* readTestsInSteps(
   if ("forms" in found) return yield* readFormsInSteps(found.forms, options);
   const { table, headerRow } = found.layout;
   return yield* readTableInSteps(table, { ...options, headerRow });
-}
-
-/** The same in one go, from the block. */
-export function readSheet(
-  block: readonly (readonly CellValue[])[],
-  options?: ReadingOptions,
-): SheetReading {
-  const steps = readTestsInSteps(findTestsIn(block, options?.kept), options);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
 }
 
 /**

@@ -184,7 +184,7 @@ function readRow(
     }
   }
   const record = {
-    row: index,
+    record: index,
     blank,
     values: values as FieldValues,
     unreadable: unreadable ?? NOTHING_UNREADABLE,

@@ -50,7 +50,7 @@ export type Unreadable = Readonly<Partial<Record<FieldId, Issue>>>;
 /** One test as it was read. */
 export interface FieldRecord {
   /** Position in the sheet reading, from 0; in a table that of its row. */
-  readonly row: number;
+  readonly record: number;
   /** Whether there is no test in it: every cell of a recognised column is blank, or it is a summary. */
   readonly blank: boolean;
   readonly values: FieldValues;

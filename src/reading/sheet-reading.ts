@@ -28,14 +28,14 @@ export interface SheetReading {
   /** Whether the sheet has a place for the field. */
   has(field: FieldId): boolean;
   /** What stands in the cell of a field. */
-  cell(row: number, field: FieldId): CellValue;
+  cell(record: number, field: FieldId): CellValue;
   /**
    * Where something stands in the block.
    *
-   * @param row Position of the test; null for the sheet as a whole, which leads to the headers.
+   * @param record Position of the test; null for the sheet as a whole, which leads to the headers.
    * @param field The field; null for the test as a whole, which leads to its first cell.
    */
-  placeOf(row: number | null, field: FieldId | null): BlockPlace;
+  placeOf(record: number | null, field: FieldId | null): BlockPlace;
   /** How many forms were read; absent where the tests stand in a table. */
   readonly forms?: number;
   /** In forms, where the label of each of `recognised` stands first. */

@@ -16,5 +16,5 @@ export interface UnreadColumn {
   readonly decides: boolean;
   readonly because: Because;
   /** The tests for which it holds something. */
-  readonly touches: (row: number) => boolean;
+  readonly touches: (record: number) => boolean;
 }

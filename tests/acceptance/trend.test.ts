@@ -4,8 +4,12 @@ import { expectAsPrinted } from "../check-values/worked";
 
 const LIMITS = { low: 45, high: 53 };
 
-function tested(value: number | undefined, row: number, more: Partial<TrendTest> = {}): TrendTest {
-  return { row, name: `P-${row + 1}`, test: "valid", value, limits: LIMITS, ...more };
+function tested(
+  value: number | undefined,
+  record: number,
+  more: Partial<TrendTest> = {},
+): TrendTest {
+  return { record, name: `P-${record + 1}`, test: "valid", value, limits: LIMITS, ...more };
 }
 
 test(`control limits are those of the individuals chart (${INDIVIDUALS.source})`, () => {
@@ -14,9 +18,9 @@ test(`control limits are those of the individuals chart (${INDIVIDUALS.source})`
   expectAsPrinted(trend!.limits!.mean, INDIVIDUALS.mean);
   expectAsPrinted(trend!.limits!.upper, INDIVIDUALS.upper);
   expect(trend!.specification).toEqual(LIMITS);
-  expect(trend!.points.filter(({ verdict }) => verdict === "above").map(({ row }) => row)).toEqual([
-    8,
-  ]);
+  expect(
+    trend!.points.filter(({ verdict }) => verdict === "above").map(({ record }) => record),
+  ).toEqual([8]);
 });
 
 test("void and incomplete tests and blank rows are left out and counted", () => {
@@ -28,7 +32,7 @@ test("void and incomplete tests and blank rows are left out and counted", () => 
     tested(undefined, 4, { test: "void" }),
     tested(7, 5),
   ]);
-  expect(trend!.points.map(({ row, value }) => [row, value])).toEqual([
+  expect(trend!.points.map(({ record, value }) => [record, value])).toEqual([
     [0, 6],
     [5, 7],
   ]);
@@ -46,13 +50,13 @@ test("one point has no control limits, and no point neither", () => {
   expect(trends([])).toEqual([]);
 });
 
-test("a point far off is signalled, with its row", () => {
+test("a point far off is signalled, with its place in the order", () => {
   const values = [6, 6.25, 6, 6.25, 6, 6.25, 6, 6.25, 9, 6, 6.25, 6, 6.25, 6, 6.25];
   const [trend] = trends(values.map((value, i) => tested(value, i)));
   // Derived: mean 94.75 / 15, moving range (12 × 0.25 + 2.75 + 3) / 14 = 0.625, + 3 × 0.625 / 1.128.
   expectAsPrinted(trend!.limits!.upper, "7.979");
   expect(trend!.points.filter(({ signals }) => signals.includes("beyond-a-limit"))).toEqual([
-    expect.objectContaining({ row: 8, name: "P-9" }),
+    expect.objectContaining({ record: 8, name: "P-9" }),
   ]);
 });
 
@@ -93,7 +97,7 @@ test.each([
   const groups = trends(MIXED, grouping).map(({ mix, day, points }) => [
     mix,
     day,
-    points.map(({ row }) => row),
+    points.map(({ record }) => record),
   ]);
   expect(groups).toEqual(expected);
 });

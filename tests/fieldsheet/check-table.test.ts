@@ -1,12 +1,13 @@
 import fc from "fast-check";
-import type { RowResult } from "../../src/fieldsheet/check-result";
+import type { TestResult } from "../../src/fieldsheet/check-result";
 import { checkTable, checkTableInSteps } from "../../src/fieldsheet/check-table";
 import type { CellValue } from "../../src/measure/cell-value";
 import type { SheetTable } from "../../src/reading/sheet-table";
 import { sheetFor, type Cells } from "./rule-cases";
+import { checkedTable } from "./checked";
 
-function resultOf(record: Cells, options = {}): RowResult {
-  return checkTable(sheetFor(record), options).rows[0]!;
+function resultOf(record: Cells, options = {}): TestResult {
+  return checkedTable(sheetFor(record), options).results[0]!;
 }
 
 describe("worked examples of the method: state and air", () => {
@@ -94,9 +95,13 @@ describe("the air against the specification", () => {
 
   test("a column of limits is taken row by row, and a bad one says so in its row only", () => {
     const sheet = sheetFor([{}, {}, {}]);
-    const { rows } = checkTable(sheet, { low: [5, "x", 6.25] });
-    expect(rows.map(({ specification }) => specification)).toEqual(["within", undefined, "below"]);
-    expect(rows.map(({ findings }) => findings.map(({ rule }) => rule))).toEqual([
+    const { results } = checkedTable(sheet, { low: [5, "x", 6.25] });
+    expect(results.map(({ specification }) => specification)).toEqual([
+      "within",
+      undefined,
+      "below",
+    ]);
+    expect(results.map(({ findings }) => findings.map(({ rule }) => rule))).toEqual([
       [],
       ["not-a-number"],
       expect.arrayContaining(["outside-specification"]),
@@ -104,7 +109,7 @@ describe("the air against the specification", () => {
   });
 });
 
-describe("what concerns the whole table is thrown", () => {
+describe("what concerns the whole table is the issue in place of a result", () => {
   const rows = [[6, 6]];
   test.each<[table: SheetTable, options: object, problem: string]>([
     [{ headers: ["First reading"], rows }, {}, "headers-and-rows-differ"],
@@ -113,7 +118,7 @@ describe("what concerns the whole table is thrown", () => {
     [{ headers: ["First reading", "Second reading"], rows }, { low: [1, 2] }, "limits-do-not-fit"],
     [{ headers: ["First reading", "Second reading"], rows }, { low: ["x"] }, "not-a-number"],
   ])("%j with %j: %s", (table, options, problem) => {
-    expect(() => checkTable(table, options)).toThrow(problem);
+    expect(checkTable(table, options)).toMatchObject({ id: problem });
   });
 });
 
@@ -162,9 +167,9 @@ describe("whatever stands in the cells", () => {
   test("a state, an air content and findings stand for each row", () => {
     fc.assert(
       fc.property(anyRows, (rows) => {
-        const result = checkTable({ headers: HEADERS, rows });
-        expect(result.rows).toHaveLength(rows.length);
-        for (const { test, air, specification, findings, judged } of result.rows) {
+        const result = checkedTable({ headers: HEADERS, rows });
+        expect(result.results).toHaveLength(rows.length);
+        for (const { test, air, specification, findings, judged } of result.results) {
           expect(["valid", "void", "incomplete", ""]).toContain(test);
           expect(test === "").toBe(judged.blank);
           // A void or an incomplete test has no air; a valid one always has.
@@ -183,8 +188,8 @@ describe("whatever stands in the cells", () => {
   test("every cell that cannot be read is spoken of once", () => {
     fc.assert(
       fc.property(anyRow, (row) => {
-        const [{ judged, findings }] = checkTable({ headers: HEADERS, rows: [row] }).rows as [
-          RowResult,
+        const [{ judged, findings }] = checkedTable({ headers: HEADERS, rows: [row] }).results as [
+          TestResult,
         ];
         const aboutReading = ["not-a-number", "cannot-be-read", "alcohol-unit-missing"];
         const told = findings.filter(({ rule }) => aboutReading.includes(rule));
@@ -199,13 +204,13 @@ describe("whatever stands in the cells", () => {
   test("one row never changes the result of another", () => {
     fc.assert(
       fc.property(anyRows, anyRow, (rows, other) => {
-        const one = checkTable({ headers: HEADERS, rows });
-        const both = checkTable({ headers: HEADERS, rows: [...rows, other] });
+        const one = checkedTable({ headers: HEADERS, rows });
+        const both = checkedTable({ headers: HEADERS, rows: [...rows, other] });
         // What stands in a column also tells what it is; a row that tips that is not looked at here.
         fc.pre(Object.keys(one.columns).join() === Object.keys(both.columns).join());
         fc.pre(one.reading.unread.length === both.reading.unread.length);
-        const [alone, together] = [one.rows, both.rows];
-        const results = (of: readonly RowResult[]) =>
+        const [alone, together] = [one.results, both.results];
+        const results = (of: readonly TestResult[]) =>
           of
             .slice(0, rows.length)
             .map(({ test, air, specification }) => [test, air, specification]);
@@ -221,12 +226,12 @@ describe("whatever stands in the cells", () => {
         const blank: CellValue[] = HEADERS.map((_, i) => ["", null, "—"][i % 3] as CellValue);
         const place = Math.min(at, rows.length);
         const withBlank = [...rows.slice(0, place), blank, ...rows.slice(place)];
-        const result = checkTable({ headers: HEADERS, rows: withBlank });
-        expect(result.rows[place]).toMatchObject({ test: "", findings: [], sample: "" });
-        const without = checkTable({ headers: HEADERS, rows });
-        const found = (of: readonly RowResult[]) =>
+        const result = checkedTable({ headers: HEADERS, rows: withBlank });
+        expect(result.results[place]).toMatchObject({ test: "", findings: [], sample: "" });
+        const without = checkedTable({ headers: HEADERS, rows });
+        const found = (of: readonly TestResult[]) =>
           of.flatMap(({ findings }) => findings.map(({ rule, field }) => [rule, field]));
-        expect(found(result.rows)).toEqual(found(without.rows));
+        expect(found(result.results)).toEqual(found(without.results));
       }),
       runs,
     );
@@ -237,9 +242,9 @@ describe("whatever stands in the cells", () => {
       fc.property(anyRows, (rows) => {
         const table = { headers: HEADERS, rows };
         const before = structuredClone(table);
-        const { rows: results, findings } = checkTable(table);
+        const { results, findings } = checkedTable(table);
         expect(table).toEqual(before);
-        expect(checkTable(table)).toMatchObject({ rows: results, findings });
+        expect(checkedTable(table)).toMatchObject({ results, findings });
       }),
       { numRuns: 50 },
     );
@@ -255,8 +260,8 @@ test("in steps or at once, the result is the same", () => {
   for (;;) {
     const step = steps.next();
     if (step.done) {
-      const { rows, findings } = checkTable(sheet);
-      expect(step.value).toMatchObject({ rows, findings });
+      const { results, findings } = checkedTable(sheet);
+      expect(step.value).toMatchObject({ results, findings });
       break;
     }
     shares.push(step.value);
@@ -277,17 +282,17 @@ describe("a specification in one cell", () => {
     [["Target air"], ["6"], { low: undefined, high: undefined }],
   ])("%j: %j gives %j (what the words say)", (headers, cells, limits) => {
     const table = { headers: ["Final reading", ...headers], rows: [[6, ...cells]] };
-    expect(checkTable(table).rows[0]!.judged.limits).toEqual(limits);
+    expect(checkedTable(table).results[0]!.judged.limits).toEqual(limits);
   });
 });
 
 test("a reading on a longer scale counts where the scale is said to reach so far", () => {
   const table = { headers: ["First reading", "Second reading", "Cups"], rows: [[9.5, 9.5, 1]] };
-  expect(checkTable(table).rows[0]!.test).toBe("incomplete");
-  const { rows } = checkTable(table, { scaleEnd: 10 });
-  expect(rows[0]).toMatchObject({ test: "valid", air: 10.5 });
+  expect(checkedTable(table).results[0]!.test).toBe("incomplete");
+  const { results } = checkedTable(table, { scaleEnd: 10 });
+  expect(results[0]).toMatchObject({ test: "valid", air: 10.5 });
   // With the cup the level stood at 10.5, beyond that scale, so the cup was needed.
-  expect(rows[0]!.findings.map(({ rule }) => rule)).not.toContain("cups-not-needed");
+  expect(results[0]!.findings.map(({ rule }) => rule)).not.toContain("cups-not-needed");
 });
 
 test.each<[second: CellValue, says: string[], unrecorded: boolean, source: string]>([
@@ -302,7 +307,7 @@ test.each<[second: CellValue, says: string[], unrecorded: boolean, source: strin
   "two columns that could both be the second reading are asked about, not called absent (our own rule): %s",
   (second, says, unrecorded) => {
     const twice = "Second reading (%)";
-    const { findings, notLookedAt } = checkTable({
+    const { findings, notLookedAt } = checkedTable({
       headers: ["Sample", "First reading (%)", twice, twice, "Alcohol (oz)"],
       rows: [
         ["S-1", 6, 6, 6.25, 16],

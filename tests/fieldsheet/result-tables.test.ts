@@ -1,6 +1,6 @@
-import { checkTable } from "../../src/fieldsheet/check-table";
 import { checkedRows, findingsList } from "../../src/fieldsheet/result-tables";
 import { sheetFor } from "./rule-cases";
+import { checkedTable } from "./checked";
 
 const HEADER = ["row", "sample", "rule", "weight", "column", "value", "message", "cause"];
 
@@ -17,7 +17,7 @@ test("four cells stand for each row, and blanks for a blank row", () => {
     { Low: 5, Foam: 3 },
   ]);
   const blank = sheet.headers.map(() => null);
-  const rows = checkedRows(checkTable({ ...sheet, rows: [...sheet.rows, blank] }));
+  const rows = checkedRows(checkedTable({ ...sheet, rows: [...sheet.rows, blank] }));
   expect(rows).toEqual([
     ["valid", 6, "within", ""],
     ["void", "", "", expect.stringMatching(/^Foam: 3 divisions of foam/)],
@@ -31,7 +31,7 @@ test("what concerns the whole sheet is said with its first test", () => {
     headers: sheet.headers.slice(0, 3),
     rows: sheet.rows.map((row) => row.slice(0, 3)),
   };
-  const rows = checkedRows(checkTable(without));
+  const rows = checkedRows(checkedTable(without));
   expect(rows.map((row) => row[3])).toEqual(["", expect.stringMatching(/no column for alcohol/)]);
 });
 
@@ -41,7 +41,7 @@ test("every finding has a line, which names what led to it", () => {
     { Sample: "S-9", "Alcohol (oz)": 64, "Reported air": 6, Foam: 1 },
     { Foam: 3, Sample: "S-10", "Reported air": 5 },
   ]);
-  const list = findingsList(checkTable(sheet));
+  const list = findingsList(checkedTable(sheet));
   expect(list[0]).toEqual(HEADER);
   expect(list.slice(1).map((line) => [...line.slice(0, 6), line[7]])).toEqual([
     [2, "S-9", "reported-air-wrong", "error", "Reported air", 6, "correction-forgotten"],
@@ -56,12 +56,12 @@ test("every finding has a line, which names what led to it", () => {
 });
 
 test("a finding points at what stands in the cell, errors too", () => {
-  const [, line] = findingsList(checkTable(sheetFor({ Foam: { error: "#REF!" } })));
+  const [, line] = findingsList(checkedTable(sheetFor({ Foam: { error: "#REF!" } })));
   expect(line!.slice(3, 6)).toEqual(["error", "Foam", "#REF!"]);
 });
 
 test("where nothing is found, one line says so, and one what was not looked at", () => {
-  const list = findingsList(checkTable(sheetFor([{}, {}])));
+  const list = findingsList(checkedTable(sheetFor([{}, {}])));
   expect(list).toEqual([
     HEADER,
     ["", "", "", "", "", "", expect.stringMatching(/^Nothing was found.*2/), ""],
@@ -71,5 +71,5 @@ test("where nothing is found, one line says so, and one what was not looked at",
 
 test("a row without a sample is named by its load", () => {
   const sheet = sheetFor({ Sample: null, Load: "L-4", Foam: 3 });
-  expect(findingsList(checkTable(sheet))[1]![1]).toBe("L-4");
+  expect(findingsList(checkedTable(sheet))[1]![1]).toBe("L-4");
 });

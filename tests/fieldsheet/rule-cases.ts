@@ -1,7 +1,7 @@
-import { checkTable } from "../../src/fieldsheet/check-table";
 import type { CellValue } from "../../src/measure/cell-value";
 import { sentenceOf } from "../../src/messages/catalogue";
 import type { SheetTable } from "../../src/reading/sheet-table";
+import { checkedTable } from "./checked";
 
 /** A record by headers; `undefined` takes a column of the plain record out of the sheet. */
 export type Cells = Readonly<Record<string, CellValue | undefined>>;
@@ -40,11 +40,11 @@ export function sheetFor(given: Cells | readonly Cells[]): SheetTable {
 
 /** All that a rule says about a sheet; what is said of the sheet as a whole has row 0. */
 export function saidBy(rule: string, sheet: SheetTable): Said[] {
-  const { findings, columns } = checkTable(sheet);
+  const { findings, columns } = checkedTable(sheet);
   return findings
     .filter((finding) => finding.rule === rule)
     .map((finding) => [
-      finding.row === null ? 0 : finding.row + 1,
+      finding.record === null ? 0 : finding.record + 1,
       (finding.field && columns[finding.field]?.header) ?? "",
       sentenceOf(finding.say, finding.values),
     ]);

@@ -1,12 +1,13 @@
 import { checkSheet } from "../../src/command-line/check-sheet";
-import { checkBlock } from "../../src/fieldsheet/check-table";
 import { check } from "../../src/functions/field-sheet";
 import type { CellValue } from "../../src/measure/cell-value";
 import type { FieldId } from "../../src/reading/fields";
-import { readSheet } from "../../src/reading/read-sheet";
+import { checkBlock } from "../../src/fieldsheet/check-table";
+import { isIssue } from "../../src/measure/issue";
 import type { SheetReading } from "../../src/reading/sheet-reading";
 import type { FormCase } from "./corpus/form-case";
 import { FORMS_WORKED } from "./corpus/forms-worked";
+import { checkedBlock } from "../fieldsheet/checked";
 
 interface Score {
   right: number;
@@ -15,11 +16,8 @@ interface Score {
 }
 
 function readingOf(cells: FormCase["sheets"][number]["cells"]): SheetReading | undefined {
-  try {
-    return readSheet(cells);
-  } catch {
-    return undefined;
-  }
+  const result = checkBlock(cells);
+  return isIssue(result) ? undefined : result.reading;
 }
 
 /** Compares where each value of each test is read with where a careful reader finds it. */
@@ -29,12 +27,14 @@ function scoreOf(form: FormCase): Score {
     const expected = form.tests.filter(({ sheet }) => sheet === name);
     const reading = readingOf(cells);
     const read = (reading?.records ?? []).filter(({ blank }) => !blank);
-    const withReading = read.filter(({ row }) =>
-      (["first", "second", "final"] as const).some((field) => reading!.cell(row, field) !== null),
+    const withReading = read.filter(({ record }) =>
+      (["first", "second", "final"] as const).some(
+        (field) => reading!.cell(record, field) !== null,
+      ),
     );
     if (withReading.length > expected.length) score.wrong.push(`${name}: ${read.length} tests`);
     expected.forEach(({ values }, i) => {
-      const row = withReading[i]?.row;
+      const row = withReading[i]?.record;
       for (const [field, at] of Object.entries(values) as [FieldId, typeof values.air][]) {
         const what = `${name} ${i} ${field}`;
         if (row === undefined || !reading!.has(field)) {
@@ -67,7 +67,7 @@ test.each(FORMS_WORKED.map((form) => [form.name, form] as const))("%s", (_, form
 
 const cellsOf = (name: string) =>
   FORMS_WORKED.find((form) => form.name === name)!.sheets[0]!.cells as CellValue[][];
-const states = (cells: CellValue[][]) => checkBlock(cells).rows.map(({ test }) => test);
+const states = (cells: CellValue[][]) => checkedBlock(cells).results.map(({ test }) => test);
 
 /** Packed concrete left in the bowl voids a test, as does more than six minutes (memory: C173). */
 describe("forms are judged as tables are", () => {
@@ -76,13 +76,13 @@ describe("forms are judged as tables are", () => {
   });
 
   test("tests as columns: the third took seven minutes, and is pointed at", () => {
-    const { reading, rows, findings } = checkBlock(
+    const { reading, results, findings } = checkedBlock(
       cellsOf("tests as columns, labels down the left"),
     );
-    expect(rows.map(({ test }) => test)).toEqual(["valid", "valid", "void"]);
+    expect(results.map(({ test }) => test)).toEqual(["valid", "valid", "void"]);
     expect(reading.forms).toBe(3);
     const slow = findings.find(({ rule }) => rule === "slow-to-settle")!;
-    expect(reading.placeOf(slow.row, slow.field)).toEqual({ row: 8, column: 3 });
+    expect(reading.placeOf(slow.record, slow.field)).toEqual({ row: 8, column: 3 });
   });
 
   test("the worksheet function finds them where its headers are left out", () => {
@@ -129,8 +129,8 @@ describe("nothing in a form is passed over", () => {
     ["a number without a label that may be cups", [null, null, 7], "incomplete", 3, 2],
     ["a second label of the same", ["Second reading", 8, null], "incomplete", 1, 0],
   ])("%s", (_, row, state, at, column) => {
-    const result = checkBlock([...FORM, row]);
-    expect(result.rows.map(({ test }) => test)).toEqual([state]);
+    const result = checkedBlock([...FORM, row]);
+    expect(result.results.map(({ test }) => test)).toEqual([state]);
     expect(result.findings[0]).toMatchObject({
       rule: "column-may-decide",
       column,
@@ -146,7 +146,7 @@ describe("nothing in a form is passed over", () => {
     const rows = FORM.map(([label, value], i): CellValue[] => {
       return [as === "text" ? String(i + 1) : i + 1, label!, value!];
     });
-    const { rows: tests, findings } = checkBlock([["Air test", null, null], ...rows]);
+    const { results: tests, findings } = checkedBlock([["Air test", null, null], ...rows]);
     expect(tests.map(({ test, air }) => [test, air])).toEqual([["valid", 6]]);
     expect(findings).toEqual([]);
   });
@@ -155,7 +155,7 @@ describe("nothing in a form is passed over", () => {
     const above: CellValue[][] = [["Date:", 46120, null]];
     const below: CellValue[][] = [["Slump", 4, null]];
     for (const block of [TABLE, [...above, ...TABLE], [...TABLE, ...below]]) {
-      expect(checkBlock(block).reading.forms).toBeUndefined();
+      expect(checkedBlock(block).reading.forms).toBeUndefined();
     }
   });
 });

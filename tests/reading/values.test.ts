@@ -3,11 +3,11 @@ import { faultFromCell } from "../../src/measure/fault-from-cell";
 import { isIssue, type Issue } from "../../src/measure/issue";
 import { readTable } from "../../src/reading/read-table";
 import type { FieldRecord } from "../../src/reading/record";
-import { checkTable } from "../../src/fieldsheet/check-table";
 import { recogniseColumns } from "../../src/reading/columns";
 import { dateFromCell } from "../../src/measure/date-and-time";
 import type { FieldId } from "../../src/reading/fields";
 import { VALUES, type Reads, type ValueCase } from "./corpus/values";
+import { checkedTable } from "../fieldsheet/checked";
 
 /*
  * The cells of the corpus as people type them, each read with the column that it stands in. What is right
@@ -159,8 +159,8 @@ test("a test that the tester calls void gives no air, and nothing is asked for i
   const called = VALUES.filter(({ reads }) => "void" in reads && reads.void);
   expect(called.length).toBeGreaterThan(20);
   for (const one of called) {
-    const { rows } = checkTable(tableOf(one));
-    const { test: state, air, findings } = rows.at(-1)!;
+    const { results } = checkedTable(tableOf(one));
+    const { test: state, air, findings } = results.at(-1)!;
     expect([one.written, state, air]).toEqual([one.written, "void", undefined]);
     expect(findings.filter(({ weight }) => weight === "error")).toEqual([]);
   }

@@ -1,11 +1,11 @@
 import { readFileSync } from "node:fs";
-import { checkTable } from "../../src/fieldsheet/check-table";
 import { COLUMNS, ROWS } from "../../scripts/samples/day-of-tests";
 import { dayOfTestsSheets } from "../../scripts/samples/day-of-tests-sheets";
 import { sampleFiles } from "../../scripts/samples/sample-files";
 import { addressOf } from "../../scripts/samples/sheet";
 import { storedFormula } from "../../scripts/write-workbook";
 import { readWorkbook } from "../../src/files/workbook/read-workbook";
+import { checkedTable } from "../fieldsheet/checked";
 
 const committed = (name: string) => readFileSync(`samples/${name}`);
 
@@ -60,7 +60,7 @@ describe("what each row is meant to show", () => {
     [35, "S-29", "valid", 5.75, "", "5 1/2 and 5 3/4 agree"],
     [36, "S-30", "valid", 6, "", "1.4 L is the 3 pt row: 6.25 − 0.30 = 5.95"],
   ])("row %i, %s: %s %s %s (%s)", (row, sample, state, air, rule) => {
-    const result = checked.rows[row - 1]!;
+    const result = checked.results[row - 1]!;
     expect(result).toMatchObject({ sample, test: state });
     expect(result.air ?? "").toBe(air);
     const grave = result.findings.filter(({ weight }) => weight === "void" || weight === "error");
@@ -69,10 +69,10 @@ describe("what each row is meant to show", () => {
   });
 
   const headers = COLUMNS.map(({ header }) => header);
-  const checked = checkTable({ headers, rows: ROWS });
+  const checked = checkedTable({ headers, rows: ROWS });
 
   test("every row and every column is meant", () => {
-    expect(checked.rows).toHaveLength(36);
+    expect(checked.results).toHaveLength(36);
     expect(headers.length - Object.keys(checked.columns).length).toBe(2); // tester and remarks
   });
 });

@@ -1,9 +1,9 @@
-import { checkTable } from "../../src/fieldsheet/check-table";
 import type { SheetTable } from "../../src/reading/sheet-table";
 import { PLAIN_SLIPS, soundResult } from "./plain-slips";
 import { randomLayout, randomTest, type PlainTest } from "./plain-test";
 import { Random } from "./random";
 import { sheetOf } from "./sheet-of-tests";
+import { checkedTable } from "../fieldsheet/checked";
 
 /** Where the pseudo-random numbers begin; set before anything was measured. */
 export const SEED = 20_260_609;
@@ -61,7 +61,7 @@ function isPossible({ reported, recordedFinal, correction, cups, readings }: Pla
 
 /** The causes in the order in which the check names them. */
 function causesNamed(sheet: SheetTable): string[] {
-  const { findings } = checkTable(sheet);
+  const { findings } = checkedTable(sheet);
   return findings.flatMap(({ causes = [] }) => causes.map(({ id }) => id));
 }
 

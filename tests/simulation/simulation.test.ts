@@ -1,6 +1,5 @@
 import { readFileSync } from "node:fs";
 import { diagnosisPage } from "../../scripts/reference/diagnosis-page";
-import { checkTable } from "../../src/fieldsheet/check-table";
 import { findingsList } from "../../src/fieldsheet/result-tables";
 import { measureDiagnosis, SEED } from "./measure-diagnosis";
 import { CORRECTIONS, finalOf, PERCENT, QUARTER, rounded, SCALE, subtracted } from "./plain-method";
@@ -9,6 +8,7 @@ import { PLAIN_SLIPS } from "./plain-slips";
 import { Random } from "./random";
 import { SLIPS } from "../../src/fieldsheet/diagnosis/diagnose";
 import { sheetOf } from "./sheet-of-tests";
+import { checkedTable } from "../fieldsheet/checked";
 
 describe("the plain method", () => {
   test.each([
@@ -46,8 +46,8 @@ test("20,000 sound records: the same air as the plain method, and nothing void o
   for (let sheets = 0; sheets < 400; sheets += 1) {
     const layout = randomLayout(random);
     const tests = Array.from({ length: 50 }, () => randomTest(random, layout));
-    const result = checkTable(sheetOf(tests, layout, random));
-    expect(result.rows.map(({ air }) => air)).toEqual(
+    const result = checkedTable(sheetOf(tests, layout, random));
+    expect(result.results.map(({ air }) => air)).toEqual(
       tests.map(({ reported }) => reported / PERCENT),
     );
     found.push(

@@ -41,7 +41,7 @@ export function columnSlips(tests: readonly DecidedTest[]): readonly ColumnSlip[
   if (tests.filter(isWronglyReported).length < LEAST_ROWS) return [];
   const results = tests.flatMap((test): Reported[] => {
     const result = test.state === "valid" ? wrongResultOf(test) : undefined;
-    return result ? [{ row: test.row, result, right: test.result!.air }] : [];
+    return result ? [{ record: test.record, result, right: test.result!.air }] : [];
   });
   const wrong = results.filter(({ result, right }) => differs(result.reported, right));
   const found = SLIPS.flatMap((slip) => {
@@ -61,7 +61,7 @@ function isWronglyReported({ state, result, values: { air } }: DecidedTest): boo
 
 /** A test with a reported result. */
 interface Reported {
-  readonly row: number;
+  readonly record: number;
   readonly result: WrongResult;
   /** What the record gives, %. */
   readonly right: number;
@@ -73,12 +73,12 @@ interface Reported {
  */
 function waysOf({ gives }: Slip, wrong: readonly Reported[]): ReadonlyMap<number, number[]> {
   const ways = new Map<number, number[]>();
-  for (const { row, result } of wrong) {
+  for (const { record, result } of wrong) {
     gives(result).forEach(({ air }, way) => {
       if (differs(air, result.reported)) return;
       const rows = ways.get(way);
-      if (rows) rows.push(row);
-      else ways.set(way, [row]);
+      if (rows) rows.push(record);
+      else ways.set(way, [record]);
     });
   }
   return ways;

@@ -20,11 +20,11 @@ export const agreementNotRecorded = sheetRule({
     if (field === "final" && sheet.has("first")) {
       const tests = rows.filter(readingsApart).length;
       return tests > 0
-        ? [{ row: null, field, say: "readings-between-missing", values: { tests } }]
+        ? [{ record: null, field, say: "readings-between-missing", values: { tests } }]
         : [];
     }
     const tested = rows.some(({ blank }) => !blank);
-    return tested ? [{ row: null, field }] : [];
+    return tested ? [{ record: null, field }] : [];
   },
 });
 

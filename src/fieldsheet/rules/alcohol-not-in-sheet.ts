@@ -13,6 +13,6 @@ export const alcoholNotInSheet = sheetRule({
   look({ all: rows }, sheet) {
     const tested = rows.some(({ blank }) => !blank);
     const lacking = !sheet.has("alcohol") && !mayStandUnread(sheet, "alcohol");
-    return tested && lacking ? [{ row: null, field: null }] : [];
+    return tested && lacking ? [{ record: null, field: null }] : [];
   },
 });

@@ -19,8 +19,8 @@ export const bowlTooSmall = sheetRule({
   basis:
     "The bowl of the volumetric meter holds at least 0.075 ft³ (Louisiana DOTD TR 202, 2008), or 2.0 L where it is noted in metric units (Tex-414-A, 2004–2008); the two are a pair, no conversion.",
   look: ({ all: rows }) =>
-    firstOfEach(rows, smallBowl).map(({ row, found }) => ({
-      row,
+    firstOfEach(rows, smallBowl).map(({ record, found }) => ({
+      record,
       field: "bowlVolume",
       values: {
         bowl: found,

@@ -12,6 +12,6 @@ export const checkTestDue = sheetRule({
   look({ failures }, sheet) {
     return failures
       .filter(({ check, settled }) => !check && !settled)
-      .map(({ first: { row } }) => ({ row, field: sheet.has("sample") ? "sample" : null }));
+      .map(({ first: { record } }) => ({ record, field: sheet.has("sample") ? "sample" : null }));
   },
 });

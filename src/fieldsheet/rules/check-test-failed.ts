@@ -14,7 +14,7 @@ export const checkTestFailed = sheetRule({
     return failures.flatMap(({ first, check }) => {
       if (!check || !isOutside(check)) return [];
       const values = { first: first.result!.air, check: check.result!.air };
-      return [{ row: check.row, field: sheet.has("air") ? "air" : null, values }];
+      return [{ record: check.record, field: sheet.has("air") ? "air" : null, values }];
     });
   },
 });

@@ -19,8 +19,8 @@ export const cupOutOfTolerance = sheetRule({
   basis:
     "A calibrated cup holds 1.00 % of the bowl, 0.04 % more or less (from memory, ASTM C173 apparatus).",
   look: ({ all: rows }) =>
-    firstOfEach(rows, ({ values }) => shareOutside(values)).map(({ row, found }) => ({
-      row,
+    firstOfEach(rows, ({ values }) => shareOutside(values)).map(({ record, found }) => ({
+      record,
       field: "cupVolume",
       values: { percent: found, ...CUP_SHARE },
     })),

@@ -29,8 +29,8 @@ export const duplicateTest = sheetRule({
       if (name === undefined || !again.has(name) || readingsTaken(test).length === 0) continue;
       const content = contentOf(test, fields, sheet);
       const before = rows.get(content);
-      if (before === undefined) rows.set(content, test.row);
-      else yield { row: test.row, field, values: { before: before + 1 } } as const;
+      if (before === undefined) rows.set(content, test.record);
+      else yield { record: test.record, field, values: { before: before + 1 } } as const;
     }
   },
 });
@@ -42,7 +42,7 @@ function nameOf({ values: { sample, load } }: DecidedTest): string | undefined {
 /** What stands in the cells of a test, and what marks for "the same" among them stand for. */
 function contentOf(test: DecidedTest, fields: readonly FieldId[], sheet: SheetReading): string {
   const { sample, load } = test.values;
-  const cells = fields.map((field) => sheet.cell(test.row, field));
+  const cells = fields.map((field) => sheet.cell(test.record, field));
   const written = cells.map((cell) => (isBlank(cell) ? "" : shownValue(cell).trim()));
   return JSON.stringify([sample, load, readingsTaken(test), written]);
 }

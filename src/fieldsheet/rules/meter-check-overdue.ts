@@ -21,9 +21,9 @@ export const meterCheckOverdue = sheetRule({
     }
     // One overdue check is one cause, however many tests rest on it.
     return [...overdue.values()].map((tests) => {
-      const { row, values } = tests[0]!;
+      const { record, values } = tests[0]!;
       const days = { checked: writtenDay(values.meterCheck!), tested: writtenDay(values.date!) };
-      return { row, field: "meterCheck", values: { ...days, tests: tests.length } };
+      return { record, field: "meterCheck", values: { ...days, tests: tests.length } };
     });
   },
 });

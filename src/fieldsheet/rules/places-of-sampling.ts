@@ -25,7 +25,7 @@ export const placesOfSampling = sheetRule({
         return `${place} ${mean.toFixed(2)} % (${airs.length})`;
       });
       yield {
-        row: null,
+        record: null,
         field: "samplingPlace" as const,
         values: { mix, means: means.join(", ") },
       };

@@ -34,5 +34,5 @@ function remarkOn({ values: { alcohol: before } }: DecidedTest, repeat?: Decided
   if (!repeat || !before || !after || before.unit !== after.unit) return [];
   if (after.amount > before.amount) return [];
   const values = { before: before.amount, after: after.amount, unit: after.unit };
-  return [{ row: repeat.row, field: "alcohol", values }];
+  return [{ record: repeat.record, field: "alcohol", values }];
 }

@@ -16,7 +16,7 @@ export const slipInColumn = sheetRule({
     "A slip that at least four rows make, and four fifths of all rows in which it would change the number, is that of the column: one cause, told once (our own rule). What the slips are rests on the calculation of ASTM C173 (from memory).",
   look: ({ all: tests }) =>
     columnSlips(tests).map(({ say, of, rows }) => ({
-      row: null,
+      record: null,
       field: "air" as const,
       say,
       values: { rows: rows.length, of },

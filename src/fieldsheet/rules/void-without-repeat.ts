@@ -12,6 +12,6 @@ export const voidWithoutRepeat = sheetRule({
   look(tests, sheet) {
     return tests.all
       .filter((test) => test.state === "void" && !tests.nextOfSample.has(test))
-      .map(({ row }) => ({ row, field: sheet.has("sample") ? "sample" : "load" }));
+      .map(({ record }) => ({ record, field: sheet.has("sample") ? "sample" : "load" }));
   },
 });

@@ -2,10 +2,9 @@ import type { CheckResult } from "../../fieldsheet/check-result";
 import { checkBlock, checkTable } from "../../fieldsheet/check-table";
 import { isBlank, type CellValue } from "../../measure/cell-value";
 import { at } from "../../measure/issue";
-import { Problem } from "../../measure/problem";
 import { headersByColumn, inOneRow } from "../../reading/header-rows";
 import { readSetup } from "../../reading/setup";
-import { cellErrorFor, orThrow } from "./cell-error";
+import { orThrow } from "./cell-error";
 import { CellTable } from "./cell-table";
 
 /**
@@ -26,17 +25,8 @@ export function resultFor(...given: (any[][] | undefined)[]): CheckResult {
     CellValue[][],
   ];
   const options = { low: low.flat(), high: high.flat(), setup: readSetup(written) };
-  if (heads.flat().every(isBlank)) return orFail(() => checkBlock(rows, options));
+  if (heads.flat().every(isBlank)) return orThrow(checkBlock(rows, options));
   const titles = heads.length > 1 ? headersByColumn(heads) : undefined;
   const headers = titles ? inOneRow(titles) : heads.flat();
-  return orFail(() => checkTable({ headers, titles, rows }, options));
-}
-
-function orFail(check: () => CheckResult): CheckResult {
-  try {
-    return check();
-  } catch (problem) {
-    if (!(problem instanceof Problem)) throw problem;
-    throw cellErrorFor(problem.issue);
-  }
+  return orThrow(checkTable({ headers, titles, rows }, options));
 }

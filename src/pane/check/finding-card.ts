@@ -15,9 +15,9 @@ export function findingCard(
   grouping: FindingGrouping,
   fresh: ReadonlySet<Finding>,
 ): HTMLElement {
-  const { rows } = checked.result;
+  const { results } = checked.result;
   const { causes = [] } = finding;
-  const sample = finding.row === null ? "" : rows[finding.row]!.sample;
+  const sample = finding.record === null ? "" : results[finding.record]!.sample;
   const head = [
     badge(finding.weight),
     element("span", { class: "finding-cell" }, whereOf(finding, checked)),
@@ -58,9 +58,9 @@ export function groupHeading(
     const rule = finding.rule.replaceAll("-", " ");
     return say("pane-group-rule", { rule, count: group.length });
   }
-  if (finding.row === null) return say("pane-whole-sheet");
-  const { sample, test, air } = checked.result.rows[finding.row]!;
-  const row = placeOf(checked, { row: finding.row, field: null }).row + 1;
+  if (finding.record === null) return say("pane-whole-sheet");
+  const { sample, test, air } = checked.result.results[finding.record]!;
+  const row = placeOf(checked, { record: finding.record, field: null }).row + 1;
   const named = sample ? say("pane-group-test", { row, sample }) : say("pane-row", { row });
   if (test === "") return named;
   const state = air === undefined ? badgeWord(test) : `${shownPercent(air, checked.decimal)} %`;

@@ -52,7 +52,7 @@ export function report(checked: CheckedArea, most = MOST_LINES): HTMLElement {
 }
 
 function findingsTable(checked: CheckedArea, most: number): HTMLElement {
-  const { findings, rows } = checked.result;
+  const { findings, results } = checked.result;
   if (findings.length === 0) return element("p", {}, say("pane-nothing-found"));
   const heads = ["report-where", "report-finding"] as const;
   const lines = findings
@@ -65,7 +65,7 @@ function findingsTable(checked: CheckedArea, most: number): HTMLElement {
           "td",
           { class: "report-where" },
           element("span", {}, whereOf(finding, checked)),
-          element("span", {}, finding.row === null ? "" : rows[finding.row]!.sample),
+          element("span", {}, finding.record === null ? "" : results[finding.record]!.sample),
           badge(finding.weight),
         ),
         element("td", {}, sentenceOfFinding(finding, checked)),

@@ -16,8 +16,8 @@ export async function checkRead(
   const { low, high } = store.get();
   const checked = await inSlices(checkAreaInSteps(read, { low, high, decimal }), job.pause);
   store.set({ checked, fresh: new Set(), elsewhere: [] });
-  const { rows, findings, reading } = checked.result;
-  const tests = rows.filter(({ test }) => test !== "").length;
+  const { results, findings, reading } = checked.result;
+  const tests = results.filter(({ test }) => test !== "").length;
   return [
     say("pane-checked", { address: read.address, tests, findings: findings.length }),
     ...(reading.forms === undefined ? [] : [say("pane-forms", { forms: reading.forms })]),

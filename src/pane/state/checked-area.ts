@@ -1,6 +1,6 @@
 import { checkTestsInSteps } from "../../fieldsheet/check-table";
 import type { Finding } from "../../fieldsheet/rule";
-import type { CheckResult, RowResult } from "../../fieldsheet/check-result";
+import type { CheckResult, TestResult } from "../../fieldsheet/check-result";
 import { recogniseColumns } from "../../reading/columns";
 import type { FieldId } from "../../reading/fields";
 import type { SheetLayout } from "../../reading/layout";
@@ -38,7 +38,7 @@ export function* checkAreaInSteps(
   read: ReadArea,
   given: GivenWithCheck,
 ): Generator<number, CheckedArea> {
-  const found = findTestsIn(read.values);
+  const found = Problem.unless(findTestsIn(read.values));
   const layout = layoutOf(found);
   const { decimal } = given;
   if (layout.table.rows.every((row) => row.every(isBlank))) throw new Problem("pane-no-tests");
@@ -46,7 +46,8 @@ export function* checkAreaInSteps(
   const limit = (which: "low" | "high") =>
     missing.includes(which) ? typedNumber(given[which], say(`pane-${which}`), decimal) : undefined;
   const options = { low: limit("low"), high: limit("high"), decimal };
-  return { ...layout, read, decimal, result: yield* checkTestsInSteps(found, options) };
+  const result = Problem.unless(yield* checkTestsInSteps(found, options));
+  return { ...layout, read, decimal, result };
 }
 
 function layoutOf(found: TestsInBlock): SheetLayout {
@@ -65,15 +66,15 @@ export function missingLimits(columns: Columns): ("low" | "high")[] {
 /** The cell of a finding; that of the headers for the sheet as a whole. */
 export function placeOf(
   { read, result }: CheckedArea,
-  { row, field, column, place: own }: Pick<Finding, "row" | "field" | "column" | "place">,
+  { record, field, column, place: own }: Pick<Finding, "record" | "field" | "column" | "place">,
 ): CellPlace {
-  const place = own ?? result.reading.placeOf(row, field);
+  const place = own ?? result.reading.placeOf(record, field);
   const { sheetId, row: top, column: left } = read.area;
   return { sheetId, row: top + place.row, column: left + (column ?? place.column) };
 }
 
 /** The test to which a cell of the sheet belongs, in a table the one of its row; `undefined` outside. */
-export function rowAt(checked: CheckedArea, place: CellPlace): RowResult | undefined {
+export function rowAt(checked: CheckedArea, place: CellPlace): TestResult | undefined {
   const { read, result, headerRow } = checked;
   const { area } = read;
   const inside =
@@ -82,11 +83,11 @@ export function rowAt(checked: CheckedArea, place: CellPlace): RowResult | undef
     place.column < area.column + area.columns;
   if (!inside) return undefined;
   const { forms, columns, placeOf: placeIn } = result.reading;
-  if (forms === undefined) return result.rows[place.row - area.row - headerRow - 1];
+  if (forms === undefined) return result.results[place.row - area.row - headerRow - 1];
   const fields = Object.keys(columns) as FieldId[];
-  return result.rows.find(({ row }) =>
+  return result.results.find(({ record }) =>
     fields.some((field) => {
-      const at = placeIn(row, field);
+      const at = placeIn(record, field);
       return at.row === place.row - area.row && at.column === place.column - area.column;
     }),
   );

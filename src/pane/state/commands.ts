@@ -27,7 +27,7 @@ export interface PaneCommands {
   checkAgain(): Promise<boolean>;
   stop(): void;
   /** Leads to the cell of a finding, or of a row and column of the checked table. */
-  goTo(at: Pick<Finding, "row" | "field">): Promise<void>;
+  goTo(at: Pick<Finding, "record" | "field">): Promise<void>;
   /** Leads to a cell. */
   show(place: CellPlace): Promise<void>;
   /** Takes the selected column for the trend. */

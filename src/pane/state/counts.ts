@@ -22,9 +22,9 @@ export function countsOf(result: CheckResult): Counts {
   return known;
 }
 
-function counted({ rows, findings }: CheckResult): Counts {
+function counted({ results, findings }: CheckResult): Counts {
   const [states, verdicts, weights] = [zeros(STATES), zeros(VERDICTS), zeros(WEIGHTS)];
-  for (const { test, specification } of rows) {
+  for (const { test, specification } of results) {
     if (test !== "") states[test] += 1;
     if (specification) verdicts[specification] += 1;
   }

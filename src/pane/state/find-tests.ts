@@ -1,4 +1,5 @@
 import type { CellPlace, ReadArea, SheetHost } from "../../hosts/sheet-host";
+import { isIssue, issue, type Issue } from "../../measure/issue";
 import { Problem } from "../../measure/problem";
 import { recogniseColumns } from "../../reading/columns";
 import { READING_FIELDS } from "../../reading/fields";
@@ -41,7 +42,7 @@ export async function findTests(
   let piece: ReadArea | undefined;
   try {
     const read = await host.read("table", progress);
-    if (!testsIn(read).forms) return { read };
+    if (!Problem.unless(testsIn(read)).forms) return { read };
     // A blank row cuts a form in two.
     piece = read;
   } catch (problem) {
@@ -59,19 +60,16 @@ export async function findTests(
 }
 
 function testsOn(top: ReadArea): SheetWithTests | undefined {
-  try {
-    return { sheetName: top.area.sheetName, ...testsIn(top) };
-  } catch (problem) {
-    if (isLackOfTests(problem)) return undefined;
-    throw problem;
-  }
+  const found = testsIn(top);
+  return isIssue(found) ? undefined : { sheetName: top.area.sheetName, ...found };
 }
 
-/** A cell in the header of the tests. @throws Problem `no-header-row`, `no-readings-column`. */
-function testsIn({ area, values }: ReadArea): Pick<SheetWithTests, "place" | "forms"> {
+/** A cell in the header of the tests; the issue `no-header-row` or `no-readings-column`. */
+function testsIn({ area, values }: ReadArea): Pick<SheetWithTests, "place" | "forms"> | Issue {
   const found = findTestsIn(values);
+  if (isIssue(found)) return found;
   const at = "forms" in found ? found.forms.labels[0] : headerPlace(found.layout);
-  if (!at) throw new Problem("no-readings-column");
+  if (!at) return issue("no-readings-column");
   const place = { sheetId: area.sheetId, row: area.row + at.row, column: area.column + at.column };
   return { place, forms: "forms" in found };
 }

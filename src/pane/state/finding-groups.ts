@@ -21,7 +21,7 @@ export function findingGroups(
 ): FindingGroup[] {
   const groups = new Map<string | number | null, Finding[]>();
   for (const finding of findings) {
-    const key = grouping === "test" ? finding.row : finding.rule;
+    const key = grouping === "test" ? finding.record : finding.rule;
     const group = groups.get(key);
     if (group) group.push(finding);
     else groups.set(key, [finding]);

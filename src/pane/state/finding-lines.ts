@@ -11,11 +11,11 @@ import { whereOf } from "./where-of";
  * @param shown The weights that are wanted.
  */
 export function findingLines(checked: CheckedArea, shown: ReadonlySet<Weight>): string[] {
-  const { findings, rows } = checked.result;
+  const { findings, results } = checked.result;
   return findings
     .filter(({ weight }) => shown.has(weight))
     .map((finding) => {
-      const sample = finding.row === null ? "" : rows[finding.row]!.sample;
+      const sample = finding.record === null ? "" : results[finding.record]!.sample;
       const cells = [whereOf(finding, checked), sample, badgeWord(finding.weight)];
       // A header may hold line breaks or tabs of its own.
       return [...cells, sentenceOfFinding(finding, checked)]

@@ -15,7 +15,7 @@ import { whereRowIs } from "./where-row-is";
 export async function goTo(
   host: SheetHost,
   checked: CheckedArea,
-  at: Pick<Finding, "row" | "field" | "column" | "place">,
+  at: Pick<Finding, "record" | "field" | "column" | "place">,
 ): Promise<string> {
   const { area, values } = checked.read;
   const place = placeOf(checked, at);
@@ -29,7 +29,7 @@ export async function goTo(
 async function goToMoved(
   host: SheetHost,
   { read, result, headerRow }: CheckedArea,
-  at: Pick<Finding, "row" | "field" | "column" | "place">,
+  at: Pick<Finding, "record" | "field" | "column" | "place">,
   place: CellPlace,
 ): Promise<string> {
   const now = await host.readAgain(read);
@@ -40,7 +40,7 @@ async function goToMoved(
   const found = whereRowIs(read, checkedRow, now);
   const values = {
     row: place.row + 1,
-    sample: at.row === null ? "" : result.rows[at.row]!.sample,
+    sample: at.record === null ? "" : result.results[at.record]!.sample,
   };
   if (!found) throw new Problem("pane-test-gone", values);
   const { sheetId, row: top, column: left } = now.area;

@@ -9,10 +9,10 @@ import { placeOf, type CheckedArea } from "./checked-area";
 export function marksOfFindings(checked: CheckedArea): Mark[] {
   const { findings } = checked.result;
   return findings.flatMap((finding) => {
-    const { weight, row, field, place, behind = [] } = finding;
+    const { weight, record, field, place, behind = [] } = finding;
     const sentences = [sentenceOfFinding(finding, checked)];
-    return [row, ...behind].map((row) => ({
-      ...placeOf(checked, { row, field, place: row === null ? place : undefined }),
+    return [record, ...behind].map((record) => ({
+      ...placeOf(checked, { record, field, place: record === null ? place : undefined }),
       weight,
       sentences,
     }));

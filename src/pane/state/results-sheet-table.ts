@@ -13,16 +13,16 @@ const ROWS_HEADER = ["row", "sample", "test", "air", "specification"];
  */
 export function resultsSheetTable(checked: CheckedArea): CellValue[][] {
   const { result } = checked;
-  const rowOfSheet = (row: number) => placeOf(checked, { row, field: null }).row + 1;
+  const rowOfSheet = (record: number) => placeOf(checked, { record, field: null }).row + 1;
   const [header = [], ...found] = findingsList(result);
   const findings = found.map(([row, ...cells]): CellValue[] => [
     typeof row === "number" ? rowOfSheet(row - 1) : row!,
     ...cells,
   ]);
-  const tests = result.rows
+  const tests = result.results
     .filter(({ test }) => test !== "")
-    .map(({ row, sample, test, air, specification }) => [
-      rowOfSheet(row),
+    .map(({ record, sample, test, air, specification }) => [
+      rowOfSheet(record),
       sample,
       test,
       air ?? "",

@@ -33,7 +33,7 @@ export function whatIsNew(before: CheckResult, now: CheckResult): WhatIsNew {
   return { fresh, gone: [...left.values()].reduce((sum, count) => sum + count, 0) };
 }
 
-function keyOf(finding: Finding, { rows, columns }: CheckResult): string {
-  const sample = finding.row === null ? "" : rows[finding.row]!.sample;
+function keyOf(finding: Finding, { results, columns }: CheckResult): string {
+  const sample = finding.record === null ? "" : results[finding.record]!.sample;
   return [sample, finding.rule, findingSentence(finding, columns)].join("\n");
 }

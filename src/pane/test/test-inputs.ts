@@ -1,5 +1,5 @@
 import type { BorderlineTest } from "../../acceptance/borderline-test";
-import type { CheckResult, RowResult } from "../../fieldsheet/check-result";
+import type { CheckResult, TestResult } from "../../fieldsheet/check-result";
 import { alcoholFromCell } from "../../measure/alcohol";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import { Problem } from "../../measure/problem";
@@ -23,7 +23,7 @@ export const NO_INPUTS: TestInputs = {
 
 /** What a checked row gives for the inputs; its check test is in another row of the same sample. */
 export function inputsOfRow(
-  { judged }: RowResult,
+  { judged }: TestResult,
   { tests }: CheckResult,
   decimal: DecimalMark,
 ): TestInputs {

@@ -1,5 +1,5 @@
 import { findingSentence } from "../../fieldsheet/finding-sentence";
-import type { CheckResult, RowResult } from "../../fieldsheet/check-result";
+import type { CheckResult, TestResult } from "../../fieldsheet/check-result";
 import type { Finding } from "../../fieldsheet/rule";
 import { say } from "../../messages/pane-catalogue";
 import { badge } from "../kit/badge";
@@ -9,7 +9,7 @@ import { element } from "../kit/element";
  * That a test is void or incomplete, large, and why; then whatever else was found in it. A valid test
  * shows its result instead, and what was found stands before it, so that nobody accepts without it.
  */
-export function testStateView(row: RowResult, { columns }: CheckResult): HTMLElement | undefined {
+export function testStateView(row: TestResult, { columns }: CheckResult): HTMLElement | undefined {
   const { test, findings } = row;
   const weighs = test === "void" ? "void" : test === "incomplete" ? "error" : undefined;
   const reasons = findings.filter(({ weight }) => weight === weighs);

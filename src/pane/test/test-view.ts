@@ -1,5 +1,5 @@
 import { whatIf } from "../../acceptance/what-if";
-import type { RowResult } from "../../fieldsheet/check-result";
+import type { TestResult } from "../../fieldsheet/check-result";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import { Problem } from "../../measure/problem";
 import { say } from "../../messages/pane-catalogue";
@@ -79,7 +79,7 @@ export function testView(store: PaneStore, commands: PaneCommands): HTMLElement 
     store.set({ deviation: text });
     void commands.keepSettings();
   });
-  const fill = (row: RowResult | undefined) => {
+  const fill = (row: TestResult | undefined) => {
     const { checked } = store.get();
     title.textContent = titleOf(row, store.get());
     remark.textContent = remarkOn(row, store.get());
@@ -124,17 +124,17 @@ export function testView(store: PaneStore, commands: PaneCommands): HTMLElement 
 }
 
 /** A void test decides nothing whatever its numbers are; an incomplete one only with other numbers. */
-function decidesWith(row: RowResult | undefined, edited: boolean): boolean {
+function decidesWith(row: TestResult | undefined, edited: boolean): boolean {
   return row === undefined || row.test === "valid" || (row.test === "incomplete" && edited);
 }
 
-function readingView({ judged }: RowResult, decimal: DecimalMark): HTMLElement[] {
+function readingView({ judged }: TestResult, decimal: DecimalMark): HTMLElement[] {
   const sentences = readingChoice(judged, decimal);
   if (sentences.length === 0) return [];
   return [element("h3", {}, say("reading-title")), element("p", {}, sentences.join(" "))];
 }
 
-function rowUnderCursor({ checked, cursor }: PaneState): RowResult | undefined {
+function rowUnderCursor({ checked, cursor }: PaneState): TestResult | undefined {
   const row = checked && cursor && rowAt(checked, cursor);
   return row?.test === "" ? undefined : row;
 }
@@ -143,7 +143,7 @@ function decimalOf({ checked, decimal }: PaneState): DecimalMark {
   return checked?.decimal ?? decimal;
 }
 
-function titleOf(row: RowResult | undefined, { cursor }: PaneState): string {
+function titleOf(row: TestResult | undefined, { cursor }: PaneState): string {
   if (!row || !cursor) return say("test-title-none");
   const { sample } = row;
   return sample
@@ -151,7 +151,7 @@ function titleOf(row: RowResult | undefined, { cursor }: PaneState): string {
     : say("test-title", { row: cursor.row + 1 });
 }
 
-function remarkOn(row: RowResult | undefined, { checked }: PaneState): string {
+function remarkOn(row: TestResult | undefined, { checked }: PaneState): string {
   if (!row) return say(checked ? "test-select-row" : "test-check-first");
   return row.judged.finalReading === undefined ? say("test-no-final-reading") : "";
 }

@@ -24,6 +24,6 @@ export function groupName({ mix, day }: Trend): string {
 }
 
 /** What a point is called: by its sample, else by its place in the table. */
-export function pointName({ name, row }: Pick<TrendTest, "name" | "row">): string {
-  return name || say("trend-test-number", { number: row + 1 });
+export function pointName({ name, record }: Pick<TrendTest, "name" | "record">): string {
+  return name || say("trend-test-number", { number: record + 1 });
 }

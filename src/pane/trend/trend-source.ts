@@ -20,8 +20,8 @@ export interface TrendSource {
   /** Filled cells that hold no number; they are left out. */
   readonly unreadable: number;
   readonly groupings: readonly TrendGrouping[];
-  /** The cell of a test, from its row. */
-  readonly placeOf: (row: number) => CellPlace;
+  /** The cell of a test, from its place in the order. */
+  readonly placeOf: (record: number) => CellPlace;
 }
 
 /** What the trend is of now; `undefined` where nothing is checked or taken yet. @throws Problem `trend-one-column` and those of `typedLimits`. */
@@ -39,7 +39,7 @@ function sourceOfCheck(checked: CheckedArea): TrendSource {
     tests: trendTestsOf(checked.result),
     unreadable: 0,
     groupings: groupingsFor(checked.result),
-    placeOf: (row) => placeOf(checked, { row, field: null }),
+    placeOf: (record) => placeOf(checked, { record, field: null }),
   };
 }
 
@@ -49,10 +49,10 @@ export function sourceOfColumn({ read, decimal }: ReadColumn, limits: SpecLimits
   const numbers = read.values.map((row) => numberIn(row[0] ?? null, decimal));
   const header = numbers.findIndex((number) => number !== undefined);
   const headers = numbers[header] === "unreadable" ? 1 : 0;
-  const tests = numbers.flatMap((value, row): TrendTest[] => {
+  const tests = numbers.flatMap((value, record): TrendTest[] => {
     if (typeof value !== "number") return [];
-    const name = blockAddress({ row: top + row, column, rows: 1, columns: 1 });
-    return [{ row, name, test: "valid", value, limits }];
+    const name = blockAddress({ row: top + record, column, rows: 1, columns: 1 });
+    return [{ record, name, test: "valid", value, limits }];
   });
   if (tests.length === 0) throw new Problem("trend-one-column");
   return {
@@ -61,7 +61,7 @@ export function sourceOfColumn({ read, decimal }: ReadColumn, limits: SpecLimits
     tests,
     unreadable: numbers.filter((number) => number === "unreadable").length - headers,
     groupings: ["all"],
-    placeOf: (row) => ({ sheetId, row: top + row, column }),
+    placeOf: (record) => ({ sheetId, row: top + record, column }),
   };
 }
 

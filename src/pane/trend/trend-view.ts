@@ -28,7 +28,7 @@ export function trendView(
   const groupings = choice<TrendGrouping>(say("trend-by"), () => part());
   const groups = choice<string>(say("trend-group"), () => show());
   const chart = element("div", { class: "chart", role: "img" });
-  const reader = chartReader(({ row }) => source && void commands.show(source.placeOf(row)));
+  const reader = chartReader(({ record }) => source && void commands.show(source.placeOf(record)));
   const words = element("ul", { class: "trend-words" });
   const lists = element("div");
   const body = element("div", {}, element("div", { class: "inputs" }, groupings.view, groups.view));
@@ -87,7 +87,7 @@ export function trendView(
     }
     chart.setAttribute("aria-label", [titleOf(trend, source), ...sentences].join(" "));
     lists.replaceChildren(
-      signalsList(trend, (row) => void commands.show(placeOf(row))),
+      signalsList(trend, (record) => void commands.show(placeOf(record))),
       trendTable(trend, decimal),
     );
   }

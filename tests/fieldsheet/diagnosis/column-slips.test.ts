@@ -1,6 +1,6 @@
-import { checkTable } from "../../../src/fieldsheet/check-table";
 import { marksOfFindings } from "../../../src/pane/state/marks-of-findings";
 import { sheetFor } from "../rule-cases";
+import { checkedTable } from "../checked";
 
 const TABLE = "ASTM C173 Table 1 as reproduced in a meter maker's manual (2019)";
 const forgets = {
@@ -19,19 +19,19 @@ const sheet = sheetFor([
 ]);
 
 test(`what a column does is one finding, and a row that does something else has its own (${TABLE}: 6.40, 6.50)`, () => {
-  const result = checkTable(sheet);
-  expect(result.findings.map(({ row, rule, behind }) => [row, rule, behind])).toEqual([
+  const result = checkedTable(sheet);
+  expect(result.findings.map(({ record, rule, behind }) => [record, rule, behind])).toEqual([
     [null, "slip-in-column", [0, 1, 3, 4, 5]],
     [2, "reported-air-wrong", undefined],
   ]);
 });
 
 test("each row behind it has the finding, and its cell is marked", () => {
-  const result = checkTable(sheet);
-  const withIt = result.rows.filter(({ findings }) =>
+  const result = checkedTable(sheet);
+  const withIt = result.results.filter(({ findings }) =>
     findings.some(({ rule }) => rule === "slip-in-column"),
   );
-  expect(withIt.map(({ row }) => row)).toEqual([0, 1, 3, 4, 5]);
+  expect(withIt.map(({ record }) => record)).toEqual([0, 1, 3, 4, 5]);
   const area = { sheetId: "1", sheetName: "Loads", row: 0, column: 0, rows: 7, columns: 5 };
   const marks = marksOfFindings({
     table: sheet,

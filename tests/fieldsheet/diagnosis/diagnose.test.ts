@@ -1,12 +1,12 @@
 import { SLIPS } from "../../../src/fieldsheet/diagnosis/diagnose";
 import { LIKELIHOOD } from "../../../src/fieldsheet/diagnosis/likelihood";
-import { checkTable } from "../../../src/fieldsheet/check-table";
 import { sentenceOf } from "../../../src/messages/catalogue";
 import { sheetFor, type Cells } from "../rule-cases";
+import { checkedTable } from "../checked";
 
 /** The causes named for a wrong result, each with its sentence, the likelier first. */
 function saidOfResult(record: Cells): (readonly [string, string])[] {
-  const { findings } = checkTable(sheetFor(record));
+  const { findings } = checkedTable(sheetFor(record));
   const wrong = findings.filter(({ rule }) => rule === "reported-air-wrong");
   expect(wrong.every(({ weight, field }) => weight === "error" && field === "air")).toBe(true);
   return wrong.flatMap(({ causes = [] }) =>

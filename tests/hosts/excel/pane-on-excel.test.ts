@@ -120,7 +120,7 @@ describe("the live check follows the table", () => {
     excel.userChanged(sheet, "RangeEdited", `A${ROWS + 2}:E${ROWS + 501}`);
     await later(500);
     expect(area().rows).toBe(1 + ROWS + 500);
-    expect(store.get().checked!.result.rows).toHaveLength(ROWS + 500);
+    expect(store.get().checked!.result.results).toHaveLength(ROWS + 500);
   });
 
   test("with a column inserted at its left edge, whether Excel tells of it or not", async () => {

@@ -225,7 +225,7 @@ test("selected cells are checked as they are; one selected cell means the table 
   };
   await commands.checkSelection();
   expect(asked.scopes).toEqual(["selection", "table"]);
-  expect(store.get().checked!.result.rows).toHaveLength(3);
+  expect(store.get().checked!.result.results).toHaveLength(3);
 });
 
 test.each([
@@ -273,7 +273,7 @@ test("limits are taken from the pane only where the sheet has none", async () =>
   store.set({ low: "6.5", high: "5.5" });
   await commands.check();
   // S-01 has 6.00 %: the sheet's own low limit of 5 holds, the high one is from the pane.
-  expect(store.get().checked!.result.rows[0]!.judged.limits).toEqual({ low: 5, high: 5.5 });
+  expect(store.get().checked!.result.results[0]!.judged.limits).toEqual({ low: 5, high: 5.5 });
 });
 
 test("a limit that is not a number is said with its label", async () => {

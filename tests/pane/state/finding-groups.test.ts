@@ -1,7 +1,7 @@
-import { checkTable } from "../../../src/fieldsheet/check-table";
 import type { CellValue } from "../../../src/measure/cell-value";
 import { findingGroups, type FindingGroup } from "../../../src/pane/state/finding-groups";
 import { whatIsNew } from "../../../src/pane/state/what-is-new";
+import { checkedTable } from "../../fieldsheet/checked";
 
 const HEADERS = [
   "Sample",
@@ -11,10 +11,10 @@ const HEADERS = [
   "Foam",
   "Reported air",
 ];
-const check = (...rows: CellValue[][]) => checkTable({ headers: HEADERS, rows });
+const check = (...rows: CellValue[][]) => checkedTable({ headers: HEADERS, rows });
 /** Each group as "rule@row" of its problems; rows counted from 0. */
 const shown = (groups: readonly FindingGroup[]) =>
-  groups.map((group) => group.map(({ rule, row }) => `${rule}@${row}`));
+  groups.map((group) => group.map(({ rule, record }) => `${rule}@${record}`));
 
 const FOAM = ["S-2", 6, 6, 16, 3, null];
 const NO_ALCOHOL = ["S-3", 6, 6, null, 1, null];

@@ -1,8 +1,8 @@
-import { checkTable } from "../../../src/fieldsheet/check-table";
 import { cautionMessages } from "../../../src/messages/english/cautions";
 import type { CheckedArea } from "../../../src/pane/state/checked-area";
 import { resultsSheetTable } from "../../../src/pane/state/results-sheet-table";
 import { HEADER } from "../fake-host";
+import { checkedTable } from "../../fieldsheet/checked";
 
 const rows = [
   ["S-01", 6, 6, 16, 1],
@@ -21,7 +21,7 @@ const checked: CheckedArea = {
     values: [["North yard", "", "", "", ""], HEADER, ...rows],
   },
   decimal: ".",
-  result: checkTable({ headers: HEADER, rows }, { low: 4.5, high: 7.5, headerRow: 1 }),
+  result: checkedTable({ headers: HEADER, rows }, { low: 4.5, high: 7.5, headerRow: 1 }),
 };
 const table = resultsSheetTable(checked);
 

@@ -1,11 +1,11 @@
-import { checkTable } from "../../../src/fieldsheet/check-table";
 import type { CellValue } from "../../../src/measure/cell-value";
 import { readingChoice } from "../../../src/pane/test/reading-choice";
+import { checkedTable } from "../../fieldsheet/checked";
 
 const HEADERS = ["Sample", "First reading", "Second reading", "Third reading"];
 const choiceOf = (...readings: CellValue[]) =>
   readingChoice(
-    checkTable({ headers: HEADERS, rows: [["S-1", ...readings]] }).rows[0]!.judged,
+    checkedTable({ headers: HEADERS, rows: [["S-1", ...readings]] }).results[0]!.judged,
     ".",
   ).join(" ");
 

@@ -1,4 +1,3 @@
-import { checkTable } from "../../../src/fieldsheet/check-table";
 import { whatIf } from "../../../src/acceptance/what-if";
 import type { CellValue } from "../../../src/measure/cell-value";
 import { Problem } from "../../../src/measure/problem";
@@ -11,16 +10,17 @@ import {
 import { turningPointSentence } from "../../../src/pane/test/turning-points-view";
 import { verdictSentences } from "../../../src/pane/test/verdict-view";
 import { resultOf } from "../../check-values/result-of";
+import { checkedTable } from "../../fieldsheet/checked";
 
 const TYPED = { ...NO_INPUTS, reading: "7.75", alcohol: "64 oz", low: "4.5", high: "7.5" };
 
 const checkedOne = (headers: string[], row: CellValue[]) =>
-  checkTable({ headers, rows: [row] }, { low: 4.5, high: 7.5 });
+  checkedTable({ headers, rows: [row] }, { low: 4.5, high: 7.5 });
 
 test("a row fills the inputs as somebody would type them", () => {
   const headers = ["First reading", "Second reading", "Cups", "Alcohol (mL)"];
   const result = checkedOne(headers, [6, 6.25, 1, 1400]);
-  expect(inputsOfRow(result.rows[0]!, result, ".")).toEqual({
+  expect(inputsOfRow(result.results[0]!, result, ".")).toEqual({
     reading: "6.25",
     cups: "1",
     alcohol: "1.4 L",
@@ -28,7 +28,7 @@ test("a row fills the inputs as somebody would type them", () => {
     high: "7.5",
     check: "",
   });
-  expect(inputsOfRow(result.rows[0]!, result, ",")).toMatchObject({
+  expect(inputsOfRow(result.results[0]!, result, ",")).toMatchObject({
     reading: "6,25",
     alcohol: "1,4 L",
   });
@@ -40,14 +40,14 @@ test("a result outside brings along the check test that was made of it", () => {
     ["S-1C", 7, 7.25, 16],
   ];
   const headers = ["Sample", "First reading", "Second reading", "Alcohol (oz)"];
-  const result = checkTable({ headers, rows }, { low: 4.5, high: 7.5 });
-  expect(inputsOfRow(result.rows[0]!, result, ".").check).toBe("7.25");
-  expect(inputsOfRow(result.rows[1]!, result, ".").check).toBe("");
+  const result = checkedTable({ headers, rows }, { low: 4.5, high: 7.5 });
+  expect(inputsOfRow(result.results[0]!, result, ".").check).toBe("7.25");
+  expect(inputsOfRow(result.results[1]!, result, ".").check).toBe("");
 });
 
 test("what a row fills in gives the row's own result again, with either decimal mark", () => {
   const result = checkedOne(["Final reading", "Alcohol (pt)"], [6.25, 3.5]);
-  const [row] = result.rows;
+  const [row] = result.results;
   for (const decimal of [".", ","] as const) {
     const { test } = testOfInputs(inputsOfRow(row!, result, decimal), decimal)!;
     expect(resultOf(whatIf(test))).toMatchObject({ air: row!.air, verdict: row!.specification });

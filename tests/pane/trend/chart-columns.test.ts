@@ -3,8 +3,8 @@ import { chartColumns } from "../../../src/pane/trend/chart-columns";
 
 const pointsOf = (values: readonly number[]) =>
   trends(
-    values.map((value, row) => ({
-      row,
+    values.map((value, record) => ({
+      record,
       name: "",
       test: "valid" as const,
       value,

@@ -5,9 +5,9 @@ import { trendSentences } from "../../../src/pane/trend/trend-words";
 
 // NIST/SEMATECH e-Handbook 6.3.2.2: mean 50.81, limits 45.8159 and 55.8041.
 const NIST = [49.6, 47.6, 49.9, 51.3, 47.8, 51.2, 52.6, 52.4, 53.6, 52.1];
-const testOf = (value: number, row: number, more: Partial<TrendTest> = {}): TrendTest => ({
-  row,
-  name: `S-${row}`,
+const testOf = (value: number, record: number, more: Partial<TrendTest> = {}): TrendTest => ({
+  record,
+  name: `S-${record}`,
   test: "valid",
   value,
   limits: {},
@@ -74,5 +74,5 @@ test("groups and points have a name even where the sheet gives none", () => {
   expect(groupName(first!)).toBe("LW-4, 2026-05-31");
   expect(groupName(second!)).toBe("Without a mix, without a day");
   expect(groupName(trend!)).toBe("All tests");
-  expect(pointName({ name: "", row: 4 })).toBe("Test 5");
+  expect(pointName({ name: "", record: 4 })).toBe("Test 5");
 });

@@ -1,7 +1,6 @@
 import { isBlank } from "../measure/cell-value";
-import { isIssue, type Issue } from "../measure/issue";
+import { at, isIssue, issue, type Issue } from "../measure/issue";
 import { numberFromCell, type DecimalMark } from "../measure/number-from-cell";
-import { Problem } from "../measure/problem";
 import { limitsIn } from "../reading/limits-in";
 import type { FieldRecord, Unreadable } from "../reading/record";
 import type { SheetReading } from "../reading/sheet-reading";
@@ -9,12 +8,12 @@ import type { CheckOptions, GivenLimit } from "./check-options";
 import type { Limits } from "./judged-test";
 
 /** The limits of each test, and the given ones that cannot be read, by the position of the test. */
-interface RowLimits {
-  readonly of: (record: FieldRecord) => Limits;
+interface LimitsOfTests {
+  readonly of: (test: FieldRecord) => Limits;
   readonly unreadable: ReadonlyMap<number, Unreadable>;
 }
 
-/** The limit for a row, none, or why it cannot be read. */
+/** The limit for a test, none, or why it cannot be read. */
 type ReadLimit = number | Issue | undefined;
 
 /**
@@ -22,39 +21,44 @@ type ReadLimit = number | Issue | undefined;
  * high, else its target and tolerance, else what the setup specifies for its mix. Each may be written
  * in one cell. Either limit may be absent.
  *
- * @throws Problem `limits-do-not-fit` when a column of limits has another length than the rows, and
+ * @returns The issue `limits-do-not-fit` when a column of limits has another length than the rows, and
  *   those of `numberFromCell` for a single limit that is not a number.
  */
-export function rowLimits({ records, decimal }: SheetReading, options: CheckOptions): RowLimits {
+export function limitsOfTests(
+  { records, decimal }: SheetReading,
+  options: CheckOptions,
+): LimitsOfTests | Issue {
   const low = givenLimit("low", options.low, records.length, decimal);
   const high = givenLimit("high", options.high, records.length, decimal);
+  if (isIssue(low)) return low;
+  if (isIssue(high)) return high;
   const unreadable = new Map<number, Unreadable>();
   for (const [field, limit] of [["low", low] as const, ["high", high] as const]) {
     if (!Array.isArray(limit)) continue;
-    limit.forEach((each, row) => {
-      if (isIssue(each)) unreadable.set(row, { ...unreadable.get(row), [field]: each });
+    limit.forEach((each, record) => {
+      if (isIssue(each)) unreadable.set(record, { ...unreadable.get(record), [field]: each });
     });
   }
   // Most tests have the limits of the one before; they share one object.
   let last: Limits = {};
   return {
     unreadable,
-    of(record) {
-      const { row, values } = record;
-      const own = limitsIn(values);
+    of(test) {
+      const { record } = test;
+      const own = limitsIn(test.values);
       const said = {
-        low: limitAt(low, row) ?? own.low,
-        high: limitAt(high, row) ?? own.high,
+        low: limitAt(low, record) ?? own.low,
+        high: limitAt(high, record) ?? own.high,
       };
       const none = said.low === undefined && said.high === undefined;
-      const limits = none && !unreadable.has(row) ? limitsOfMix(record, options) : said;
+      const limits = none && !unreadable.has(record) ? limitsOfMix(test, options) : said;
       if (limits.low !== last.low || limits.high !== last.high) last = limits;
       return last;
     },
   };
 }
 
-/** What a setup specifies for the mix of a row, where the sheet says nothing of limits in it. */
+/** What a setup specifies for the mix of a test, where the sheet says nothing of limits in it. */
 function limitsOfMix({ values, unreadable }: FieldRecord, { setup }: CheckOptions): Limits {
   const says = LIMIT_FIELDS.some((field) => unreadable[field]);
   if (says || values.mix === undefined) return {};
@@ -65,9 +69,9 @@ const LIMIT_FIELDS = ["low", "high", "target", "tolerance"] as const;
 
 function limitAt(
   limit: number | readonly ReadLimit[] | undefined,
-  row: number,
+  record: number,
 ): number | undefined {
-  const own = typeof limit === "object" ? limit[row] : limit;
+  const own = typeof limit === "object" ? limit[record] : limit;
   return typeof own === "number" ? own : undefined;
 }
 
@@ -76,17 +80,11 @@ function givenLimit(
   given: GivenLimit,
   rows: number,
   decimal: DecimalMark,
-): number | readonly ReadLimit[] | undefined {
+): number | readonly ReadLimit[] | undefined | Issue {
   if (given === undefined || typeof given === "number") return given;
   if (given.every(isBlank)) return undefined;
   const limits = given.map((cell): ReadLimit => numberFromCell(cell, decimal));
-  if (limits.length === 1) {
-    const [limit] = limits;
-    if (isIssue(limit)) throw new Problem(limit.id, limit.values, false, place);
-    return limit;
-  }
-  if (limits.length !== rows) {
-    throw new Problem("limits-do-not-fit", { given: limits.length, rows }, false, place);
-  }
-  return limits;
+  if (limits.length === 1) return at(place, limits[0]);
+  if (limits.length === rows) return limits;
+  return at(place, issue("limits-do-not-fit", { given: limits.length, rows }));
 }
