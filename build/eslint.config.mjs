@@ -14,7 +14,7 @@ export default [
   { ignores: ["dist/**", "release/**", "coverage/**"] },
   ...officeAddins.configs.recommended,
   {
-    files: ["**/*.ts"],
+    files: ["**/*.{ts,mts}"],
     languageOptions: { parser: typescriptParser },
     // The compiler looks after these, and knows types and overloads.
     rules: { "no-undef": "off", "no-redeclare": "off" },

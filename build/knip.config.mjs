@@ -3,7 +3,9 @@ export default {
   entry: [
     "src/functions/*.ts",
     "src/start-page/{start-page,from-elsewhere}.ts",
-    "scripts/*.ts",
+    "scripts/*.{ts,mts}",
+    // Run as a program of its own for each mutant.
+    "scripts/mutation/worker.ts",
     "tests/**/*.test.ts",
     // Read from their folder by a test.
     "tests/fieldsheet/rules/*.ts",
@@ -16,7 +18,7 @@ export default {
     // Stand in for parts of the spreadsheet.
     "build/grid-parts/*.mjs",
   ],
-  project: ["src/**/*.ts", "scripts/**/*.ts", "tests/**/*.{ts,cjs}", "build/**/*.{mjs,cjs}"],
+  project: ["src/**/*.ts", "scripts/**/*.{ts,mts}", "tests/**/*.{ts,cjs}", "build/**/*.{mjs,cjs}"],
   // Named in a text that a test bundles.
   ignoreDependencies: ["@univerjs/sheets-conditional-formatting", "@univerjs/sheets-note"],
   ignoreBinaries: ["parallel"],
