@@ -4,7 +4,7 @@ import { commandLineWords } from "../messages/english/command-line-words";
 import { say, sentenceOf } from "../messages/pane-catalogue";
 import { checkFile } from "./check-file";
 import { checkStream } from "./check-stream";
-import type { Setup } from "../reading/setup";
+import type { Setup } from "../reading/setup/setup";
 import { orderFrom, type Order } from "./order";
 import { setupOfFile } from "./setup-of-file";
 import type { Said } from "./said";

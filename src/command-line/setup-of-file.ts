@@ -1,6 +1,6 @@
 import { namingFile } from "../files/open-file";
 import type { DecimalMark } from "../measure/number-from-cell";
-import { readSetup, type Setup } from "../reading/setup";
+import { readSetup, type Setup } from "../reading/setup/setup";
 import { sheetsOf } from "./check-file";
 import type { SaidNotRead } from "./said";
 

@@ -1,6 +1,6 @@
 import type { CellValue } from "../measure/cell-value";
 import type { DecimalMark } from "../measure/number-from-cell";
-import type { Setup } from "../reading/setup";
+import type { Setup } from "../reading/setup/setup";
 
 /** A limit given for the whole table, for each record, or not at all (then columns are looked for). */
 export type GivenLimit = number | readonly CellValue[] | undefined;

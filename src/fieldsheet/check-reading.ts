@@ -3,6 +3,7 @@ import { isIssue, type Issue } from "../measure/issue";
 import { DECIDING } from "../reading/deciding";
 import type { FieldRecord, Unreadable } from "../reading/record";
 import type { SheetReading } from "../reading/sheet-reading";
+import { asSpecified } from "./as-specified";
 import type { CheckOptions } from "./check-options";
 import type { CheckResult, TestResult } from "./check-result";
 import { judgeTest } from "./judge-test";
@@ -40,10 +41,14 @@ export function* checkInSteps(
 ): Generator<number, CheckResult | Issue> {
   const limits = limitsOfTests(sheet, options);
   if (isIssue(limits)) return limits;
-  const rules = RULES.filter((rule) => canSpeak(rule, sheet));
+  const specified = asSpecified(sheet, options.setup);
+  const rules = RULES.filter((rule) =>
+    canSpeak(rule, (field) => sheet.has(field) || specified.gives(field)),
+  );
   const voiding = rules.filter((rule) => rule.kind === "voids a test");
   const others = rules.filter((rule) => rule.kind === "looks at a test");
   const across = rules.filter((rule) => rule.kind === "looks across the sheet");
+  const scaleEnd = options.scaleEnd ?? options.setup?.scaleEnd;
 
   const unread = unreadFindings(sheet);
   const undecided = unread.filter(({ column }) => column.decides);
@@ -51,8 +56,9 @@ export function* checkInSteps(
   const found: (readonly Finding[])[] = [];
   for (let i = 0; i < sheet.records.length; i++) {
     if (i > 0 && i % TESTS_IN_A_STEP === 0) yield (0.8 * i) / sheet.records.length;
-    const record = withUnreadable(sheet.records[i]!, limits.unreadable.get(i));
-    const judged = judgeTest(record, sheet, limits.of(record), options.scaleEnd);
+    const read = withUnreadable(sheet.records[i]!, limits.unreadable.get(i));
+    const record = specified.complete(read);
+    const judged = judgeTest(record, sheet, limits.of(record), scaleEnd);
     const findings: Finding[] = [];
     for (const rule of lookingAt(judged, voiding))
       add(findings, rule, judged.record, rule.look(judged, sheet));
@@ -93,7 +99,7 @@ export function* checkInSteps(
     results,
     tests: together,
     findings: [
-      ...setupFindings(sheet, tests, options.setup),
+      ...setupFindings(sheet, tests, options.setup, specified.notCompared.values()),
       ...unread.map(({ finding }) => finding),
       ...ofTheSheet,
       ...found.flat(),
@@ -111,9 +117,9 @@ export function checkReading(sheet: SheetReading, options?: CheckOptions): Check
   }
 }
 
-/** Whether the sheet has the fields that a rule needs. */
-function canSpeak({ needs, needsOneOf }: Rule, sheet: SheetReading): boolean {
-  return needs.every(sheet.has) && (needsOneOf?.some(sheet.has) ?? true);
+/** Whether the sheet, or the setup, has the fields that a rule needs. */
+function canSpeak({ needs, needsOneOf }: Rule, has: SheetReading["has"]): boolean {
+  return needs.every(has) && (needsOneOf?.some(has) ?? true);
 }
 
 function withUnreadable(record: FieldRecord, more: Unreadable | undefined): FieldRecord {

@@ -80,9 +80,14 @@ export function checkTests(
   return inOneGo(checkTestsInSteps(found, options));
 }
 
-/** What the setup says of columns goes into the reading. */
+/** What the setup says of columns and dates goes into the reading. */
 function asSetUp(options: CheckOptions & ReadingOptions): ReadingOptions {
-  return { ...options, kept: options.kept ?? options.setup?.columns };
+  const { kept, datesFrom, setup } = options;
+  return {
+    ...options,
+    kept: kept ?? setup?.columns,
+    datesFrom: setup?.datesFrom ?? datesFrom,
+  };
 }
 
 function inOneGo<T>(steps: Generator<number, T>): T {

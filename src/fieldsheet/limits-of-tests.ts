@@ -62,7 +62,7 @@ export function limitsOfTests(
 function limitsOfMix({ values, unreadable }: FieldRecord, { setup }: CheckOptions): Limits {
   const says = LIMIT_FIELDS.some((field) => unreadable[field]);
   if (says || values.mix === undefined) return {};
-  return setup?.specificationFor(values.mix) ?? {};
+  return setup?.specificationFor(values.mix)?.air ?? {};
 }
 
 const LIMIT_FIELDS = ["low", "high", "target", "tolerance"] as const;

@@ -1,6 +1,7 @@
 import { quoted } from "../measure/cell-value";
 import type { SheetReading } from "../reading/sheet-reading";
-import type { Setup } from "../reading/setup";
+import { notComparedValues, type NotCompared } from "./as-specified";
+import type { Setup } from "../reading/setup/setup";
 import type { JudgedTest } from "./judged-test";
 import type { Finding } from "./rule";
 
@@ -12,17 +13,26 @@ export function setupFindings(
   { unfit, has }: SheetReading,
   tests: readonly JudgedTest[],
   setup: Setup | undefined,
+  notCompared: Iterable<NotCompared>,
 ): readonly Finding[] {
   const wrong = (setup?.issues ?? []).map(({ id, values }) => {
-    return { ...OF_THE_SHEET, weight: "doubt" as const, say: id, values };
+    const weight = id === "setup-column-not-used" ? ("note" as const) : ("doubt" as const);
+    return { ...OF_THE_SHEET, weight, say: id, values };
   });
+  const inOtherUnits = [...notCompared].map((one) => ({
+    ...OF_THE_SHEET,
+    weight: "doubt" as const,
+    say: "setup-cannot-compare" as const,
+    values: notComparedValues(one),
+  }));
   const unfitting = unfit.map(({ kept, several }) => ({
     ...OF_THE_SHEET,
     weight: several ? ("doubt" as const) : ("note" as const),
     say: several ? ("setup-header-of-several" as const) : ("setup-header-missing" as const),
     values: { header: quoted(kept.header) },
   }));
-  return [...wrong, ...unfitting, ...(setup?.specifies ? unspecified(has("mix"), tests) : [])];
+  const without = setup?.limitsAir ? unspecified(has("mix"), tests) : [];
+  return [...wrong, ...unfitting, ...inOtherUnits, ...without];
 }
 
 const OF_THE_SHEET = { record: null, field: null, rule: "setup-not-applied" } as const;

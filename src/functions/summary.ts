@@ -42,8 +42,9 @@ const FIELDS_BY_NAME: Readonly<Record<string, FieldId>> = {
  * @param by "mix", "day", "meter", "load" or "method"; or the header of a column, such as "Plant" or "Tested by".
  * @param [low] Low limit in %: a number or a column; else the sheet's own low or target and tolerance columns are used.
  * @param [high] High limit in %: a number or a column.
+ * @param [setup] What columns hold (header, taken for, unit), what is specified by mix (mix, target, tolerance, low, high …) and settings (setting, value), each under its headings; such as the sheet that the pane keeps.
  * @returns A header row, and a line for each mix, day … in the order in which they first appear.
- * @example =FRESH.SUMMARY({"Mix","First reading","Second reading","Alcohol (oz)"}, {"LW4",6,6,16;"LW4",7,7,24;"NW5",5,5,0}, "mix", 4.5, 7) gives "mix", "tests", "void", "incomplete", "mean", "deviation", "least", "most", "outside", "on the limit", "median alcohol"; "LW4", 2, 0, 0, 6.5, 0.7071, 6, 7, 0, 1, "20 oz"; "NW5", 1, 0, 0, 5, "", 5, 5, 0, 0, "0 oz" [(6 + 7) / 2; √0.5; 7 lies on the limit; (16 + 24) / 2]
+ * @example =FRESH.SUMMARY({"Mix","First reading","Second reading","Alcohol (oz)"}, {"LW4",6,6,16;"LW4",7,7,24;"NW5",5,5,0}, "mix", , , {"Mix","Low","High";"LW4",4.5,7;"NW5",4.5,7}) gives "mix", "tests", "void", "incomplete", "mean", "deviation", "least", "most", "outside", "on the limit", "median alcohol"; "LW4", 2, 0, 0, 6.5, 0.7071, 6, 7, 0, 1, "20 oz"; "NW5", 1, 0, 0, 5, "", 5, 5, 0, 0, "0 oz" [(6 + 7) / 2; √0.5; 7 lies on the limit; (16 + 24) / 2]
  */
 export function summary(
   headers: any[][],
@@ -51,9 +52,10 @@ export function summary(
   by: any[][],
   low?: any[][],
   high?: any[][],
+  setup?: any[][],
 ): any[][] {
   const name = orThrow(single(text("by")).read(new CellTable(by)));
-  const result = resultFor(headers, rows, low, high);
+  const result = resultFor(headers, rows, low, high, setup);
   const groupOf = orThrow(at("by", groupsBy(name, result, headers, new CellTable(rows))));
   return [[name, ...HEADER], ...summaries(result, groupOf).map(lineOf)];
 }

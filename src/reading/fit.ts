@@ -87,6 +87,8 @@ const JUDGES: Readonly<Record<FieldId, Judge>> = {
   nominalSlump: (cells) =>
     cells.text > FEW ? 0 : cells.amount > MOST ? 1 : numeric(cells, 0, 400),
   concreteTemperature: (cells, unit) => temperature(cells, unit),
+  slumpLow: () => 0,
+  slumpHigh: () => 0,
   temperatureLow: (cells, unit) => temperature(cells, unit),
   temperatureHigh: (cells, unit) => temperature(cells, unit),
   airTemperature: (cells, unit) => temperature(cells, unit),

@@ -215,6 +215,9 @@ export const GRAMMAR: Readonly<Record<FieldId, FieldGrammar>> = {
   ),
   slump: field("slump, slump result|measured|reported", "result reported number amount", "length"),
   nominalSlump: field("slump specified", "limit nominal", "length"),
+  // A largest slump in a sheet may be the limit as well as the largest that was measured.
+  slumpLow: wholeHeadings("length"),
+  slumpHigh: wholeHeadings("length"),
   concreteTemperature: field(
     "temperature concrete, temperature mix, temperature fresh, temperature~, temperature result|measured~",
     "result mix time amount",

@@ -273,7 +273,7 @@ describe("--setup", () => {
       const said = run.findings.filter(({ rule }) => rule === "setup-not-applied");
       expect(said.map(({ message }) => message)).toEqual([
         expect.stringMatching(/line 4: alcohol is not given in °F/),
-        expect.stringMatching(/line 7: it gives no limit for mix “LW-4”/),
+        expect.stringMatching(/line 7, Target: 6 alone is no limit/),
       ]);
     }
   });

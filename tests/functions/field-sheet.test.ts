@@ -127,7 +127,9 @@ describe("a setup", () => {
       ["valid", 7, "above"],
       ["valid", 6, ""],
     ]);
-    expect(said(setup)).toEqual([expect.stringMatching(/^The setup has no specification.*“LW-9”/)]);
+    expect(said(setup)).toEqual([
+      expect.stringMatching(/^The setup gives no air limits for mix “LW-9”/),
+    ]);
   });
 
   test("yields to limits that are given, and to those of the sheet", () => {

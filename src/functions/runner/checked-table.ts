@@ -3,7 +3,7 @@ import { checkBlock, checkTable } from "../../fieldsheet/check-table";
 import { isBlank, type CellValue } from "../../measure/cell-value";
 import { at } from "../../measure/issue";
 import { headersByColumn, inOneRow } from "../../reading/header-rows";
-import { readSetup } from "../../reading/setup";
+import { readSetup } from "../../reading/setup/setup";
 import { orThrow } from "./cell-error";
 import { CellTable } from "./cell-table";
 

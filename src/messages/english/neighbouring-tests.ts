@@ -99,6 +99,10 @@ export const neighbouringTestsMessages = {
     `the fresh density, ${density} ${unit}, is below the ${limit} ${unit} allowed. Look at the air content and at the weighing; a check test decides.`,
   "density-above-specification": ({ density, unit, limit }: Words<"density" | "unit" | "limit">) =>
     `the fresh density, ${density} ${unit}, is above the ${limit} ${unit} allowed. Look at the air content and at the weighing; a check test decides.`,
+  "slump-below-limit": ({ slump, unit, limit }: Words<"slump" | "unit" | "limit">) =>
+    `the slump, ${slump} ${unit}, is below the ${limit} ${unit} specified. A check test on another portion of the same sample decides.`,
+  "slump-above-limit": ({ slump, unit, limit }: Words<"slump" | "unit" | "limit">) =>
+    `the slump, ${slump} ${unit}, is above the ${limit} ${unit} specified. A check test on another portion of the same sample decides.`,
   "slump-outside-tolerance": ({
     slump,
     unit,

@@ -4,6 +4,8 @@ import { field } from "./field";
 export const SLUMP_AND_WEATHER_FIELDS = {
   slump: field("measured", "slump"),
   nominalSlump: field("measured", "specified slump"),
+  slumpLow: field("measured", "lowest slump"),
+  slumpHigh: field("measured", "highest slump"),
   concreteTemperature: field("measured", "concrete temperature"),
   temperatureLow: field("measured", "lowest concrete temperature"),
   temperatureHigh: field("measured", "highest concrete temperature"),

@@ -558,6 +558,8 @@ export const ENGLISH: Vocabulary = {
       "slump spread",
       "spread slump",
     ],
+    slumpLow: ["lowest slump"],
+    slumpHigh: ["highest slump"],
     nominalSlump: [
       "specified slump",
       "nominal slump",
