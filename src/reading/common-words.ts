@@ -5,7 +5,8 @@ const ENOUGH = 4;
 
 /**
  * Leaves out what all headers say alike, for it tells no column from another: a title over the whole
- * table, and words at the beginning of every header, as exports put there.
+ * table, and words at the beginning of every header, as exports put there. Words at the beginning of most
+ * headers become a title above these, for they tell what these are parts of.
  */
 export function withoutCommonWords(columns: readonly SheetColumn[]): readonly SheetColumn[] {
   const headed = columns.filter(({ headers }) => headers.some((header) => header.trim() !== ""));
@@ -19,22 +20,29 @@ export function withoutCommonWords(columns: readonly SheetColumn[]): readonly Sh
   let common = 0;
   while (isCommon(common)) common++;
   const left = columns.map(({ headers, cells }) => ({ headers: headers.slice(common), cells }));
-  const prefix = commonPrefix(
-    left.map(({ headers }) => headers.at(-1) ?? "").filter((h) => h !== ""),
-  );
-  if (prefix === 0) return left;
-  return left.map(({ headers, cells }) => ({
-    headers: [...headers.slice(0, -1), (headers.at(-1) ?? "").slice(prefix)],
-    cells,
-  }));
+  const owns = left.map(({ headers }) => headers.at(-1) ?? "").filter((header) => header !== "");
+  const prefix = commonPrefix(owns);
+  if (prefix === "") return left;
+  const all = owns.every((header) => header.startsWith(prefix));
+  return left.map(({ headers, cells }) => {
+    const own = headers.at(-1) ?? "";
+    if (!own.startsWith(prefix)) return { headers, cells };
+    const title = all ? [] : [prefix.replace(/_/g, " ").trim()];
+    return { headers: [...headers.slice(0, -1), ...title, own.slice(prefix.length)], cells };
+  });
 }
 
-/** How many letters all headers begin with, up to the end of a word of snake_case; 0 for none. */
-function commonPrefix(headers: readonly string[]): number {
-  const [first] = headers;
-  if (first === undefined || headers.length < ENOUGH) return 0;
-  let same = 0;
-  while (same < first.length && headers.every((header) => header[same] === first[same])) same++;
-  const end = first.slice(0, same).lastIndexOf("_") + 1;
-  return headers.every((header) => header.length > end) ? end : 0;
+/** The words of snake_case with which most headers begin, as many as they have in common; "" for none. */
+function commonPrefix(headers: readonly string[]): string {
+  const often = new Map<string, number>();
+  for (const header of headers) {
+    for (let end = header.indexOf("_"); end > 0; end = header.indexOf("_", end + 1)) {
+      const prefix = header.slice(0, end + 1);
+      if (prefix !== header) often.set(prefix, (often.get(prefix) ?? 0) + 1);
+    }
+  }
+  const most = Math.max(0, ...often.values());
+  if (most < ENOUGH || most * 2 <= headers.length) return "";
+  const prefixes = [...often].filter(([, count]) => count === most).map(([prefix]) => prefix);
+  return prefixes.sort((a, b) => b.length - a.length)[0]!;
 }

@@ -30,7 +30,7 @@ type Kind = "number" | "date" | "clock" | "yesNo" | "amount" | "text";
 
 const YES_NO =
   /^(?:y|n|yes|no|true|false|x|ok|none|nil|✓|✔|✗|s|si|sí|ninguna?|o|oui|non|neant|aucune?|j|ja|nein|keine?)$/;
-const CLOCK = /^\d{1,2}\s?(?::|h)\s?\d{2}(?::\d{2})?\s?(?:[ap]\.?m\.?|uhr|h)?$/;
+const CLOCK = /^\d{1,2}\s?(?::|h)\s?\d{2}(?::\d{2})?\s?(?:[ap](?:\.?m\.?)?|uhr|h)?$/;
 const DATE =
   /^(?:\d{4}[-/.]\d{1,2}[-/.]\d{1,2}(?!\d)|\d{1,2}[-/. ]\s?(?:\d{1,2}|[a-z]{3,10}\.?)[-/. ]\s?\d{2,4}$|[a-z]{3,10}\.? \d{1,2},? \d{4}$)/;
 const AMOUNT =
@@ -97,9 +97,17 @@ function kindOf(cell: CellValue, text: string): Kind {
   }
   if (YES_NO.test(text)) return "yesNo";
   if (CLOCK.test(text)) return "clock";
-  if (DATE.test(text)) return "date";
+  if (DATE.test(text) || isDayOfMonth(text)) return "date";
   if (NUMBER.test(text)) return "number";
   return AMOUNT.test(text) ? "amount" : "text";
+}
+
+/** "6/10" is a day without its year where it is no fraction of a ruler. */
+function isDayOfMonth(text: string): boolean {
+  const [, one, other] = /^(\d{1,2})\/(\d{1,2})$/.exec(text) ?? [];
+  if (one === undefined || other === undefined) return false;
+  const isFraction = [2, 3, 4, 8, 16, 32].includes(Number(other)) && Number(one) < Number(other);
+  return !isFraction && Math.max(Number(one), Number(other)) <= 31;
 }
 
 /** The number of a text such as "5 1/4", "±1.5" or "48 oz"; the first of several. */

@@ -1,6 +1,6 @@
 import type { Evidence } from "./evidence";
 import type { FieldId } from "./fields";
-import type { Dimension } from "./units-in-header";
+import type { Dimension } from "./unit-spellings";
 
 /** How what stands in a column agrees with a field: 1 as it should be, 0 says nothing, -1 something else. */
 export type Fit = -1 | 0 | 1;
@@ -23,7 +23,7 @@ const JUDGES: Readonly<Record<FieldId, Judge>> = {
   alcohol: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 5000)),
   alcoholUnit: (cells) =>
     cells.text > MOST && cells.distinct <= 4 ? 1 : cells.numbers > 0 ? -1 : 0,
-  alcoholStrength: (cells) => numeric(cells, 0, 100),
+  alcoholStrength: (cells) => numeric(cells, 0, 100, cells.least > 30),
   lateAlcohol: (cells) => (cells.yesNo > FEW || cells.amount > FEW ? 1 : numeric(cells, 0, 5000)),
   foam: (cells) => (cells.yesNo > MOST ? -1 : numeric(cells, 0, 12)),
   settle: (cells) => (cells.clock > FEW ? 0 : cells.yesNo > MOST ? -1 : numeric(cells, 0, 1800)),
@@ -39,7 +39,7 @@ const JUDGES: Readonly<Record<FieldId, Judge>> = {
   inversion: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 1200)),
   longestInversion: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 120)),
   roll: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 1200)),
-  meter: name,
+  meter: (cells) => (cells.date > MOST ? -1 : name(cells)),
   meterCheck: date,
   bowlVolume: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 20000)),
   cupVolume: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 200)),
@@ -100,6 +100,7 @@ const JUDGES: Readonly<Record<FieldId, Judge>> = {
 export function fitOf(field: FieldId, cells: Evidence, unit?: Dimension): Fit {
   if (cells.count === 0) return 0;
   const fit = JUDGES[field](cells, unit);
+  if (isAnotherTest.has(field) && isReading(cells)) return -1;
   return cells.count < ENOUGH && fit < 0 ? 0 : fit;
 }
 
@@ -148,7 +149,14 @@ function name(cells: Evidence): Fit {
   return cells.yesNo > MOST || cells.clock > MOST ? -1 : cells.text + cells.number > MOST ? 1 : 0;
 }
 
+/** Names of another test, which one quarter of a percent is enough to tell from a reading. */
+const isAnotherTest: ReadonlySet<FieldId> = new Set<FieldId>(["repeatOf", "checkOf"]);
+
+function isReading({ number, quarters, whole, most }: Evidence): boolean {
+  return number > MOST && quarters > 0.9 && whole < 0.9 && most < 15;
+}
+
 function anyName(cells: Evidence): Fit {
-  const reading = cells.quarters > 0.9 && cells.whole < 0.9 && cells.most < 15;
+  const reading = isReading(cells);
   return cells.yesNo > MOST || (cells.number > MOST && reading) ? -1 : 0;
 }

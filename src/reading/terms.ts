@@ -38,6 +38,8 @@ export const TERMS = [
   "added",
   "amount",
   "left",
+  "extent",
+  "condition",
   // results and what is asked of them
   "air",
   "content",

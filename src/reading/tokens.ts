@@ -63,5 +63,6 @@ function splitCamelCase(text: string): string {
   return text
     .replace(/_/g, " ")
     .replace(/(\p{Ll}{2})(\p{Lu})/gu, "$1 $2")
+    .replace(/(\p{L}\p{Ll})(\p{Lu}\p{Ll})/gu, "$1 $2")
     .replace(/(\p{Lu})(\p{Lu}\p{Ll}{2})/gu, "$1 $2");
 }

@@ -1,7 +1,7 @@
 import type { Word } from "./dictionary";
 import type { Evidence } from "./evidence";
 import type { Term } from "./terms";
-import type { Dimension } from "./units-in-header";
+import type { Dimension } from "./unit-spellings";
 import { LETTERED, type UnderstoodHeader } from "./words-in-header";
 
 /** A column as its headers and cells tell of it. */

@@ -1,21 +1,5 @@
+import { COMPOSED, UNITS, type Dimension } from "./unit-spellings";
 import { partsOf, spelledOut, wordsOf, type Part } from "./tokens";
-
-/** What a unit measures. */
-export type Dimension =
-  | "percent"
-  | "liquid"
-  | "duration"
-  | "temperature"
-  | "length"
-  | "density"
-  | "speed"
-  | "divisions"
-  | "yes-no"
-  | "clock"
-  | "bulk"
-  | "mass"
-  | "stress"
-  | "dosage";
 
 /** The unit of a column as its header has it. */
 export interface HeaderUnit {
@@ -41,63 +25,6 @@ export interface HeaderWords {
   /** The unit of a header that is nothing else, as below the title of two header rows. */
   readonly onlyUnit?: HeaderUnit;
 }
-
-const SPELLINGS: readonly (readonly [Dimension, spellings: string, known?: string])[] = [
-  ["percent", "% pct percent"],
-  ["percent", "prozent pourcent porciento", "%"],
-  ["liquid", "oz ozs ounce ounces floz pt pts pint pints l liter liters litre litres ltr"],
-  ["liquid", "ml cc gal gallon gallons qt quarts cl dl"],
-  ["liquid", "litro litros lts", "L"],
-  ["liquid", "mililitro mililitros milliliter", "mL"],
-  ["liquid", "onza onzas once onces unze unzen", "oz"],
-  ["liquid", "pinta pintas pinte pintes chopine chopines", "pt"],
-  ["duration", "min mins minute minutes s sec secs second seconds"],
-  ["duration", "minuto minutos minuten mn", "min"],
-  ["duration", "seg segs segundo segundos sek sekunde sekunden seconde secondes", "s"],
-  ["temperature", "f °f degf fahrenheit c °c degc celsius"],
-  ["length", "in inch inches mm cm"],
-  ["length", "pulg pulgada pulgadas plg pouce pouces po zoll", "in"],
-  ["density", "pcf"],
-  ["speed", "mph kph kmh knots"],
-  ["divisions", "div divs division divisions graduations"],
-  ["divisions", "divisiones teilstriche teilstrich skt graduaciones", "divisions"],
-  ["yes-no", "yn jn"],
-  ["bulk", "yd yds cy cuyd yd3 m3 cf ft3 cuft"],
-  ["mass", "lb lbs kg g tons"],
-  ["stress", "psi mpa kpa bar ksi"],
-];
-const UNITS = new Map(
-  SPELLINGS.flatMap(([dimension, spellings, known]) =>
-    spellings
-      .split(" ")
-      .map((spelling) => [spelling, { unit: known ?? spelling, dimension }] as const),
-  ),
-);
-
-/** Units of several signs, in a text that is spelled out. */
-const COMPOSED: readonly (readonly [Dimension, RegExp])[] = [
-  [
-    "dosage",
-    /\b(?:fl\.? ?oz|oz|ml|g|kg|lbs?|l) ?(?:\/|per) ?(?:cwt|100 ?(?:kg|lb)|cy|yd ?\^?3?|cu\.? ?yd|kg)(?!\w)/,
-  ],
-  [
-    "density",
-    /\b(?:lbs?|pounds?)\.? ?(?:\/|per) ?(?:cu\.? ?ft\.?|ft\.? ?\^?3?|cf|cubic foot)(?!\w)/,
-  ],
-  ["density", /\b(?:kgs?|g|t) ?(?:\/|per) ?(?:cu\.? ?m|[cd]?m ?\^?3?|l|ltr)(?!\w)/],
-  ["speed", /\b(?:km ?\/ ?h|m ?\/ ?s|mi ?\/ ?h)(?!\w)/],
-  [
-    "yes-no",
-    /\b(?:y ?\/ ?n|yes ?\/ ?no|si ?\/ ?no|j ?\/ ?n|ja ?\/ ?nein|o ?\/ ?n|oui ?\/ ?non)(?!\w)/,
-  ],
-  ["clock", /\b(?:hh?:mm|24 ?h(?:r|our)?|h:min)(?!\w)/],
-  ["duration", /\b(?:mm?:ss|min:s(?:ec)?)(?!\w)/],
-  ["temperature", /(?:° ?|\bdeg\.? |\bdegrees? )[fc](?!\w)/],
-  [
-    "bulk",
-    /\b(?:cu\.? ?(?:ft|yd|in|m)\.?|(?:ft|yd|m) ?\^ ?3|cubic (?:feet|yards?|met(?:er|re)s?))(?!\w)/,
-  ],
-];
 
 /** Units of one letter or with another meaning, which outside brackets count only as the last word. */
 const TIMID = new Set("s l f c in g min second seconds once onces po cc yd t".split(" "));
@@ -129,11 +56,14 @@ export function readHeader(header: string): HeaderWords {
   return { tokens: wordsOf(header).map((text) => ({ text, aside: false })), onlyUnit: unit };
 }
 
+const FLUID_OUNCES =
+  /\b(?:fl\.? ?oz|fluid ou?nces?|onzas? (?:liquidas?|fluidas?)|onces? (?:liquides?|fluides?)|u\.?s\.? oz)\b/g;
+
 function withoutComposed({ text, aside }: Part): { found?: HeaderUnit; pieces: string[] } {
   // In brackets it is yes or no in Spanish; elsewhere it is a serial number.
   const written = aside && /^s ?\/ ?n$/i.test(text) ? "si/no" : text;
-  const counted = aside ? written : written.replace(SHARE_OF, " ");
-  let spelled = spelledOut(counted).replace(/\bfl\.? ?oz\b/g, "oz");
+  const counted = aside ? written.replace(SHARE_ASIDE, " ") : written.replace(SHARE_OF, " ");
+  let spelled = spelledOut(counted.replace(FRACTION, " ")).replace(FLUID_OUNCES, "oz");
   let found: HeaderUnit | undefined;
   for (const [dimension, pattern] of COMPOSED) {
     const match = pattern.exec(spelled);
@@ -148,8 +78,13 @@ function withoutComposed({ text, aside }: Part): { found?: HeaderUnit; pieces: s
   };
 }
 
-/** How strong what is counted is: "70 % alcohol", "1 % cups". Additions of 1 % are another word. */
-const SHARE_OF = /\b\d+(?:[.,]\d+)?\s?%(?=\s?(?:al[ck]|iso|ipa|cup|cop|god|bech|taz|vas|tass))/giu;
+/** How strong what is counted is: "70 % alcohol", "cups of 1 %". Additions of 1 % are another word. */
+const SHARE_OF =
+  /\b\d+(?:[.,]\d+)?\s?%(?=\s?(?:al[ck]|iso|ipa|cup|cop|god|bech|taz|vas|tass))|(?<=\s(?:of|de|del|d|du|à|a|at|al|zu|mit)\s)\d+(?:[.,]\d+)?\s?%/giu;
+/** The same in brackets: "Alcohol (70 %)". */
+const SHARE_ASIDE = /^\d+(?:[.,]\d+)?\s?%$/i;
+/** Fractions of a unit, to which a result is rounded: "nearest 1/4 %". */
+const FRACTION = /(?<![\d/.])\d\s?\/\s?\d{1,2}(?=\s?(?:%|"|″|in\b|div|pt|oz))/giu;
 
 /** A piece of a header that may be a word. */
 type Piece = Pick<Token, "text" | "timeUnit">;
@@ -168,6 +103,7 @@ function unitsAround(
   const left = [...pieces];
   const units: HeaderUnit[] = [];
   const times: Piece[] = [];
+  const front: Piece[] = [];
   const lettered = SPEAKS_OF_READINGS.test(pieces.join(" "));
   while (left.length > (isPart ? 0 : 1) && UNITS.has(left.at(-1)!)) {
     if (lettered && left.at(-1) === "c") break;
@@ -178,12 +114,22 @@ function unitsAround(
   while (left.length > 1 && isUnitInFront(left[0]!)) {
     units.unshift(UNITS.get(left.shift()!)!);
   }
-  return { units, left: [...left.map((text) => ({ text })), ...times] };
+  // "Min. to settle", where it may as well be the least.
+  if (left.length > 1 && left[0] === "min") {
+    units.unshift(UNITS.get("min")!);
+    left.shift();
+    front.push(pieceOf("min"));
+  }
+  return { units, left: [...front, ...left.map((text) => ({ text })), ...times] };
 }
 
-/** As in "% air" and "oz of alcohol". */
+const DURATION_IN_FRONT =
+  /^(?:seconds|secs|minutes|mins|minutos|minuten|segundos|sekunden|secondes)$/;
+
+/** As in "% air", "oz of alcohol" and "seconds inverted". */
 function isUnitInFront(piece: string): boolean {
   const dimension = TIMID.has(piece) ? undefined : UNITS.get(piece)?.dimension;
+  if (DURATION_IN_FRONT.test(piece)) return true;
   return dimension === "percent" || dimension === "liquid";
 }
 

@@ -28,7 +28,24 @@ export const LETTERED: Readonly<Record<string, Term>> = { a: "first", b: "second
 /** Terms beside which "min" and "second" are units. */
 const TIMED = new Set<string>(["settle", "inversion", "roll", "time", "longest", "discharged"]);
 
-const partsOf = remembered(readHeader, (header) => header);
+const partsOf = remembered(
+  (header: string) => readHeader(apart(header)),
+  (header) => header,
+);
+
+/** Names of columns without spaces: a unit behind a known word, a count before one. */
+const RUN_TOGETHER =
+  /^(?:(n|no|num)(\p{Ll}{3,})|(\p{Ll}{3,}?)(pt|pts|oz|ml|min|sec|div|divs|pct|pcf|psi|mm|degf|degc))$/u;
+
+/** "alcpt", "ncups": what was run together is set apart where no word is written so. */
+function apart(header: string): string {
+  const text = header.trim();
+  const found = RUN_TOGETHER.exec(text);
+  const isKnown = (word: string) => DICTIONARIES.some((dictionary) => dictionary.has(word));
+  const [, count, counted, word, unit] = found ?? [];
+  if (count && isKnown(counted!) && !isKnown(text)) return `${count}. ${counted!}`;
+  return word && isKnown(word) && !isKnown(text) ? `${word} (${unit!})` : header;
+}
 
 /** For each language how many letters of a header are words of it. */
 const lettersOf = remembered(
@@ -61,12 +78,14 @@ interface HeaderInSheet {
 const understood = remembered(
   ({ text, languages }: HeaderInSheet): UnderstoodHeader => {
     const { tokens, unit, onlyUnit } = partsOf(text);
-    const all = lettered(wordsAmong(tokens, languages), tokens);
+    const all = withoutCondition(lettered(wordsAmong(tokens, languages), tokens, text));
     const timed = all.some(({ terms }) => terms.some((term) => TIMED.has(term)));
     const asksOnly = onlyUnit?.dimension === "yes-no";
-    const words = asksOnly ? [] : all.filter(({ timeUnit }) => !(timeUnit && timed));
+    const isUnit = (timeUnit: string | undefined) =>
+      timeUnit !== undefined && timed && (!unit?.dimension || unit.unit === timeUnit);
+    const words = asksOnly ? [] : all.filter(({ timeUnit }) => !isUnit(timeUnit));
     const isWord = words.some(({ timeUnit }) => timeUnit !== undefined && timeUnit === unit?.unit);
-    const own = tokens.filter(({ aside, timeUnit }) => !aside && !(timeUnit && timed));
+    const own = tokens.filter(({ aside, timeUnit }) => !aside && !isUnit(timeUnit));
     const headed = languages.map((language) => language.fieldsHeaded(own));
     const first = headed.find((fields) => fields.length > 0) ?? [];
     return { text, words, onlyUnit, unit: isWord ? undefined : unit, headed: first };
@@ -74,13 +93,21 @@ const understood = remembered(
   ({ text, languages }) => `${languages.map(({ language }) => language).join()} ${text}`,
 );
 
-/** "Reading A", "Alcohol B": a letter at the end numbers what stands before it. */
-function lettered(words: readonly Word[], tokens: readonly Token[]): readonly Word[] {
+/** "Reading A", "Alcohol B": a letter at the end numbers what stands before it; a small one, a reading. */
+function lettered(words: readonly Word[], tokens: readonly Token[], header: string) {
   const letter = tokens.filter(({ aside }) => !aside).at(-1)?.text ?? "";
   const term = LETTERED[letter];
   if (!term || tokens.length < 2 || words.length === 0) return words;
+  const isCapital = new RegExp(`(?<!\\p{L})${letter.toUpperCase()}(?!\\p{L})`, "u").test(header);
+  if (!isCapital && !words.some(({ terms }) => terms.includes("reading"))) return words;
   const others = words.filter(({ text }) => text !== letter);
   return [...others, { text: letter, terms: [term], aside: false, misspelt: false }];
+}
+
+/** "Third reading (if the others differ)": when it is filled in says nothing of what it is. */
+function withoutCondition(words: readonly Word[]): readonly Word[] {
+  const at = words.findIndex(({ terms }) => terms.includes("condition"));
+  return at < 0 ? words : at === 0 ? words.slice(1) : words.slice(0, at);
 }
 
 /** What the words of a header can mean in the languages of its sheet. */

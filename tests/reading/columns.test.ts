@@ -56,7 +56,7 @@ describe("headers as people write them (common practice)", () => {
     ["Foam on the neck", "foam"],
     ["Time to settle, min", "settle", "min"],
     ["Settling time (s)", "settle", "s"],
-    ["Min. to settle", "settle"],
+    ["Min. to settle", "settle", "min"],
     ["Undisturbed concrete?", "packed"],
     ["Packed concrete left (y/n)", "packed", "y/n"],
     ["Air", "air"],

@@ -2,7 +2,7 @@ import { recogniseColumns } from "../columns";
 import { FIELDS, type FieldId } from "../fields";
 import { GRAMMAR } from "../grammar";
 import type { Term } from "../terms";
-import type { Dimension } from "../units-in-header";
+import type { Dimension } from "../unit-spellings";
 import { languagesOf, understand, type UnderstoodHeader } from "../words-in-header";
 import { ownHeading } from "./heading-words";
 

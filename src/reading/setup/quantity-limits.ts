@@ -8,7 +8,8 @@ import {
   type Tolerance,
 } from "../../measure/specification";
 import { limitsIn } from "../limits-in";
-import { readHeader, type Dimension } from "../units-in-header";
+import type { Dimension } from "../unit-spellings";
+import { readHeader } from "../units-in-header";
 import type { Line } from "./line";
 import {
   MEASURED_IN,

@@ -1,0 +1,62 @@
+import { field } from "../sense";
+
+/** Terms under whose titles the air test and its parts stand. */
+const AIR_TEST =
+  "air amount content meter method result reading reported sample number corrected added";
+
+/** What the volumetric test itself gives. */
+export const AIR_TEST_GRAMMAR = {
+  first: field(
+    "reading first|initial, volumetric first|initial, meter reading first, ?meter first, ?roll first, >reading before repeat",
+    `${AIR_TEST} neck roll after settle`,
+    "percent divisions",
+  ),
+  second: field(
+    "reading second|confirming|repeat|check, volumetric second|confirming, ?meter second, ?roll second, ?check~, ?check test~",
+    `${AIR_TEST} neck roll after check settle`,
+    "percent divisions",
+  ),
+  third: field(
+    "reading third, volumetric third, ?meter third, ?roll third",
+    `${AIR_TEST} neck roll after settle more`,
+    "percent divisions",
+  ),
+  final: field(
+    "reading, reading final, reading settle, volumetric final reading",
+    `air meter neck content number settle volume share`,
+    "percent divisions",
+  ),
+  cups: field(
+    "cup",
+    "more late added number amount water total calibration reading specified",
+    "percent",
+  ),
+  alcohol: field("alcohol", "added amount volume total initial number before zero meter", "liquid"),
+  alcoholUnit: field("alcohol unit", "amount volume", ""),
+  foam: field(
+    "foam, !foam in-order",
+    "size left neck reading amount high total volume first second third further",
+    "divisions percent length",
+  ),
+  settle: field(
+    "settle, settle time, !settle in-order, !settle allowed",
+    "after before end left reading neck number total amount foam further first second third initial final",
+    "duration clock",
+  ),
+  packed: field(
+    "packed, !dispersed, !dispersed concrete|sample|total, !dispersed in-order",
+    "total left bowl meter inversion roll after amount",
+    "yes-no",
+  ),
+  leak: field(
+    "leak, !tight, !leak in-order, !tight in-order",
+    "left meter roll inversion water after",
+    "yes-no",
+  ),
+  air: field(
+    `air, air content, air result|reported|corrected|final, volumetric reported|corrected|result,
+      volumetric air final`,
+    "volumetric total method meter content number result reported corrected final amount volume",
+    "percent",
+  ),
+} as const;

@@ -1,0 +1,21 @@
+import { field } from "../sense";
+
+/** Density and yield of the same sample. */
+export const DENSITY_GRAMMAR = {
+  density: field(
+    "density, density weight, density gravimetric, density result|measured|reported|fresh",
+    "result reported",
+    "density",
+  ),
+  theoreticalDensity: field("density theoretical", "weight", "density"),
+  gravimetricAir: field("gravimetric air, gravimetric", "content result by density", "percent"),
+  densityTarget: field("density specified", "weight", "density"),
+  densityLow: field("density low", "specified limit weight", "density"),
+  densityHigh: field("density high", "specified limit weight", "density"),
+  relativeYield: field("yield relative", "", "percent"),
+  measureVolume: field(
+    "measure volume, measure density, measure bulk, measure",
+    "density volume",
+    "bulk liquid",
+  ),
+} as const;
