@@ -38,3 +38,7 @@ test("the share of a bowl knows no unit", () => {
     }),
   );
 });
+
+test("a share beyond what a cell can hold is said", () => {
+  expect(shareOfBowl(1e300, 1e-10)).toMatchObject({ id: "result-beyond-a-cell" });
+});

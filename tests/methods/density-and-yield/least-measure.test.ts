@@ -1,4 +1,4 @@
-import { leastMeasure } from "../../../src/methods/density-and-yield/least-measure";
+import { isTooSmall, leastMeasure } from "../../../src/methods/density-and-yield/least-measure";
 
 const TABLE_1 = "from memory, ASTM C138 Table 1";
 
@@ -22,3 +22,18 @@ test(`a size between two rows takes the larger measure (${TABLE_1})`, () => {
 test(`beyond the table there is none (${TABLE_1})`, () => {
   expect(leastMeasure({ size: 8, unit: "in" })).toBeUndefined();
 });
+
+// 0.2 ft³ is 5.663 L, 1 ft³ is 28.317 L (0.3048 m a foot, exactly); a measure is known to about 0.1 %.
+test.each([
+  [5.66, { ft3: 0.2, L: 6 }, false],
+  [6, { ft3: 0.2, L: 6 }, false],
+  [5.6, { ft3: 0.2, L: 6 }, true],
+  [27.98, { ft3: 1, L: 28 }, false],
+  [27.9, { ft3: 1, L: 28 }, true],
+  [0.999 * 28, { ft3: 1, L: 28 }, false],
+])(
+  "a measure of %d L is too small where %o is needed: %s (worked by hand)",
+  (litres, least, small) => {
+    expect(isTooSmall(litres, least)).toBe(small);
+  },
+);

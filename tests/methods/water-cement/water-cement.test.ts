@@ -14,6 +14,7 @@ test.each([
   [{ batchWater: 250, addedWater: -5, cementitious: 611 }, "below-zero"],
   [{ batchWater: 250, cementitious: 0 }, "not-above-zero"],
   [{ batchWater: 2500, cementitious: 611 }, "water-cement-cannot-be"],
+  [{ batchWater: 1e300, cementitious: 1e-10 }, "result-beyond-a-cell"],
 ])("%j is said to be wrong", (mix, id) => {
   expect(waterCementRatio(mix)).toMatchObject({ id });
 });
