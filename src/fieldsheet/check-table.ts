@@ -62,14 +62,16 @@ export function* checkTestsInSteps(
 /**
  * Finds the tests in a block of cells and checks them. Places are counted from its top left corner.
  *
- * @returns Also the issue `no-header-row`, `no-readings-column` or `limits-do-not-fit`.
+ * @returns Also the issue `no-header-row`, `no-tests-below`, `no-readings-column` or `limits-do-not-fit`.
  */
 export function checkBlock(
   block: readonly (readonly CellValue[])[],
   options?: CheckOptions & ReadingOptions,
 ): CheckResult | Issue {
   const found = findTestsIn(block, options?.kept ?? options?.setup?.columns);
-  return isIssue(found) ? found : checkTests(found, options);
+  if (isIssue(found)) return found;
+  if ("layout" in found && found.layout.table.rows.length === 0) return issue("no-tests-below");
+  return checkTests(found, options);
 }
 
 /** Checks the tests that were found in a block in one go. */

@@ -21,6 +21,8 @@ export const fieldsheetMessages = {
   "column-may-be": ({ mayBe }: Words<"mayBe">) =>
     `it may hold ${mayBe} and was not read. Say what it is: give it a plain header, or name it in the setup.`,
   "column-not-read": "it was not read, because nothing says what it holds.",
+  "no-tests-below":
+    "There are no tests below the headers. Select the headers together with the rows below them.",
   "no-header-row":
     "No header row was found. Select the table with its headers, such as Sample, First reading, Second reading, Alcohol (oz).",
   "no-readings-column":

@@ -14,8 +14,6 @@ export const paneMessages = {
     "Something happened that was not foreseen. Your cells are as they were; try again.",
 
   "pane-check": "Check",
-  "pane-no-tests":
-    "There are no tests below the headers. Select the headers together with the rows below them.",
   "pane-progress": "Progress",
   "pane-stop": "Stop",
   "pane-stopped": "Stopped. The sheet was not changed.",

@@ -31,7 +31,7 @@ export interface CheckedArea extends SheetLayout {
 /**
  * Checks what was read from a sheet, in steps, each of which yields the share that is done.
  *
- * @throws Problem as `findTestsIn` and `checkTestsInSteps`, `pane-no-tests`, and those of a limit that is not
+ * @throws Problem as `findTestsIn` and `checkTestsInSteps`, `no-tests-below`, and those of a limit that is not
  *   a number.
  */
 export function* checkAreaInSteps(
@@ -41,7 +41,7 @@ export function* checkAreaInSteps(
   const found = Problem.unless(findTestsIn(read.values));
   const layout = layoutOf(found);
   const { decimal } = given;
-  if (layout.table.rows.every((row) => row.every(isBlank))) throw new Problem("pane-no-tests");
+  if (layout.table.rows.every((row) => row.every(isBlank))) throw new Problem("no-tests-below");
   const missing = missingLimits(recogniseColumns(layout.table.headers));
   const limit = (which: "low" | "high") =>
     missing.includes(which) ? typedNumber(given[which], say(`pane-${which}`), decimal) : undefined;

@@ -248,8 +248,8 @@ test.each([
 });
 
 test.each([
-  ["headers alone", [HEADER], "pane-no-tests"],
-  ["headers over blank rows", [HEADER, [null, "", " ", null, null]], "pane-no-tests"],
+  ["headers alone", [HEADER], "no-tests-below"],
+  ["headers over blank rows", [HEADER, [null, "", " ", null, null]], "no-tests-below"],
   ["no headers", [["S-01", 6, 6, 16, 1]], "no-header-row"],
   [
     "no readings",
