@@ -75,7 +75,8 @@ function isTable({ table, headers }: SheetLayout, kept?: readonly KeptColumn[]):
     const below = rows.map((row) => row[index]).filter((cell) => !isBlank(cell));
     return below.some((cell) => isLabel(cell) && !table.headers.includes(cell ?? null));
   });
-  if (labelled && hasNumber(table.headers)) return false;
+  // A line of a form that nobody filled in looks like a header; below it stand labels and no readings.
+  if (labelled && (hasNumber(table.headers) || !rows.some(isRead))) return false;
   return !rows.some((row) => {
     const filled = row.filter((cell) => !isBlank(cell));
     const others = filled.filter((cell) => {

@@ -37,6 +37,15 @@ const LIMITS: [unknown[][], unknown[][]] = [[[4.5]], [[7.5]]];
 const seeds = Array.from({ length: 60 }, (_, i) => 500 + i);
 const shape = (rows: unknown[][]) => rows.map((row) => row.slice(0, 3));
 
+test.each(seeds)("tests as columns of a form are those of the table (%d)", (seed) => {
+  const tests = drawn(seed, 4, "oz");
+  const headers = [...LABELS, "Alcohol (oz)"];
+  const rows = tests.map(({ test, cells }) => [...cells, test.amount]);
+  const table = shape(check([headers], rows, ...LIMITS));
+  const form = headers.map((label, i) => [label, ...rows.map((row) => row[i])]);
+  expect(shape(check([[null]], form, ...LIMITS)).slice(0, rows.length)).toEqual(table);
+});
+
 test.each(seeds)("one test as a form is its row of the table (%d)", (seed) => {
   const [{ test, cells }] = drawn(seed, 1, "oz") as [ReturnType<typeof drawn>[number]];
   const headers = [...LABELS, "Alcohol (oz)"];
