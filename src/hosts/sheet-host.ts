@@ -63,6 +63,12 @@ export type ReadScope = "selection" | "table";
 /** A reading of the pane's own settings, kept in the workbook where the host can. */
 export type Settings = Readonly<Record<string, string | number | boolean>>;
 
+/**
+ * What to add to a sheet, told what stands on it; `undefined` where there is no such sheet. A line begins in
+ * the first column that is filled, and what it leaves blank stays blank. What is thrown is passed on.
+ */
+export type LinesFor = (now: ReadArea | undefined) => readonly (readonly CellValue[])[];
+
 /** Stops listening. */
 export type StopListening = () => Promise<void> | void;
 
@@ -111,6 +117,14 @@ export interface SheetHost {
   unmark(): Promise<MarkReport>;
   /** Writes a table to a new sheet of its own and shows it; never over an existing sheet. */
   writeResultsSheet(name: string, table: readonly (readonly CellValue[])[]): Promise<string>;
+  /** Reads all that stands on the sheet of a name; `undefined` where the workbook has none. */
+  readSheet(name: string): Promise<ReadArea | undefined>;
+  /**
+   * Adds lines below all that stands on a sheet, which is made where there is none. Nothing that stands
+   * there is written over, whoever else writes at the same moment. The sheet in front stays in front.
+   * @returns What stands on the sheet then.
+   */
+  addLines(name: string, lines: LinesFor): Promise<ReadArea>;
   /**
    * Puts a line chart and its numbers on a new sheet of its own and shows it. Absent where the
    * spreadsheet draws no charts.

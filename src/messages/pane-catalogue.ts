@@ -6,6 +6,7 @@ import { hostMessages } from "./english/hosts";
 import { paneMessages } from "./english/pane";
 import { paneCheckMessages } from "./english/pane-check";
 import { paneReportMessages } from "./english/pane-report";
+import { paneReviewMessages } from "./english/pane-review";
 import { paneTestMessages } from "./english/pane-test";
 import { paneTrendMessages } from "./english/pane-trend";
 import { workbenchMessages } from "./english/workbench";
@@ -19,6 +20,7 @@ export const everySentence = {
   ...paneTestMessages,
   ...paneTrendMessages,
   ...paneReportMessages,
+  ...paneReviewMessages,
   ...cautionMessages,
   ...commandLineMessages,
   ...fileMessages,

@@ -379,6 +379,56 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
       });
     });
 
+    describe("lines added to a sheet of a name", () => {
+      const HEADED = [
+        ["time", "note"],
+        ["1", "=1+1"],
+      ];
+      const add = (lines: CellValue[][]) => host.addLines("Kept", (now) => (now ? lines : HEADED));
+      const kept = () => withoutBlanks(sheet.valuesOf("Kept"));
+
+      test("make it where there is none, with the sheet in front staying there", async () => {
+        const front = await readAll();
+        expect(await host.readSheet("Kept")).toBeUndefined();
+        const { area, values } = await host.addLines("Kept", (now) =>
+          now && now.values.length > 0 ? [] : HEADED,
+        );
+        expect(area).toMatchObject({ sheetName: "Kept", row: 0, column: 0, rows: 2, columns: 2 });
+        expect(withoutBlanks(values)).toEqual(HEADED);
+        expect((await readAll()).sheetId).toBe(front.sheetId);
+      });
+
+      test("come below what stands there, and leave blank what they leave out", async () => {
+        await host.addLines("Kept", (now) => (now?.values.length ? [] : HEADED));
+        const { values } = await add([
+          ["2", null],
+          [null, "5/8"],
+        ]);
+        expect(withoutBlanks(values)).toEqual([...HEADED, ["2", null], [null, "5/8"]]);
+        expect(kept()).toEqual(withoutBlanks(values));
+        const again = await host.readSheet("kept");
+        expect(withoutBlanks(again!.values)).toEqual(withoutBlanks(values));
+      });
+
+      test("are many more than a new sheet has rows", async () => {
+        await host.addLines("Kept", (now) => (now?.values.length ? [] : HEADED));
+        await add(Array.from({ length: 2500 }, (_, i) => [String(i), null, "third"]));
+        expect(kept()).toHaveLength(2502);
+        expect(kept().at(-1)).toEqual(["2499", null, "third"]);
+      });
+
+      test("are none where the caller refuses what stands there", async () => {
+        sheet.edit(0, 0, "A list of my own");
+        const own = sheet.sheetNames()[0]!;
+        const before = sheet.valuesOf(own).map((row) => [...row]);
+        const refused = host.addLines(own, () => {
+          throw new Problem("table-changed");
+        });
+        await expect(refused).rejects.toEqual(new Problem("table-changed"));
+        expect(sheet.valuesOf(own)).toEqual(before);
+      });
+    });
+
     test("keeps settings", async () => {
       await host.saveSettings({ low: 4.5, notes: true, edition: "ACI 318-19" });
       expect(await host.settings()).toEqual({ low: 4.5, notes: true, edition: "ACI 318-19" });

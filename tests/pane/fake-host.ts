@@ -25,6 +25,23 @@ export function fakeHost(cells: CellValue[][], top = 0, left = 0) {
     rows: cells.length,
     columns: cells[0]!.length,
   });
+  /** Other sheets of the workbook, by name. */
+  const others = new Map<string, CellValue[][]>();
+  const readNamed = (name: string): ReadArea | undefined => {
+    const values = others.get(name);
+    if (!values) return undefined;
+    const columns = Math.max(0, ...values.map((row) => row.length));
+    const area = {
+      sheetId: name,
+      sheetName: name,
+      row: 0,
+      column: 0,
+      rows: values.length,
+      columns,
+    };
+    const filled = values.map((row) => Array.from({ length: columns }, (_, i) => row[i] ?? null));
+    return { area, address: areaAddress(area), values: filled };
+  };
   const host: SheetHost = {
     decimalMark: async () => ".",
     read: async (scope) => {
@@ -47,6 +64,14 @@ export function fakeHost(cells: CellValue[][], top = 0, left = 0) {
       return { cells: marks.length, notes: 0, remarks: ["A remark of the spreadsheet."] };
     },
     unmark: async () => ({ cells: 3, notes: 2, remarks: [] }),
+    readSheet: async (name) => readNamed(name),
+    addLines: async (name, lines) => {
+      others.set(name, [
+        ...(others.get(name) ?? []),
+        ...lines(readNamed(name)).map((line) => [...line]),
+      ]);
+      return readNamed(name)!;
+    },
     writeResultsSheet: async (name) => `${name} 2`,
     settings: async () => ({}),
     saveSettings: async () => {},
@@ -57,7 +82,7 @@ export function fakeHost(cells: CellValue[][], top = 0, left = 0) {
     },
   };
   const edit = (sheetId = sheet.sheetId) => edits.forEach((tell) => tell(sheetId));
-  return { host, asked, edit, whole };
+  return { host, asked, edit, whole, others };
 }
 
 export const HEADER = ["Sample", "First reading", "Second reading", "Alcohol (oz)", "Foam"];

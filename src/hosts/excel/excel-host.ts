@@ -3,7 +3,9 @@ import type { SheetHost } from "../sheet-host";
 import { addLineChart } from "./chart";
 import { decimalMarkOfExcel } from "./decimal-mark";
 import { onEditOfOthers, onSelection } from "./events";
+import { addLinesBelow } from "./lines-below";
 import { putMarks } from "./marking";
+import { readNamedSheet } from "./named-sheet";
 import { OwnEdits } from "./own-edits";
 import { readAgain, readScope } from "./reading";
 import { writeNewSheet } from "./results-sheet";
@@ -30,6 +32,8 @@ export function excelHost(): SheetHost {
     mark: (marks, withNotes, checked) => own.during(() => putMarks(marks, withNotes, checked)),
     unmark: () => own.during(removeMarks),
     writeResultsSheet: (name, table) => own.during(() => writeNewSheet(name, table)),
+    readSheet: readNamedSheet,
+    addLines: (name, lines) => own.during(() => addLinesBelow(name, lines)),
     addChart: (chart) => own.during(() => addLineChart(chart)),
     settings: readSettings,
     saveSettings: writeSettings,

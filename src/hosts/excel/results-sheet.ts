@@ -1,8 +1,9 @@
-import { isCellError, type CellValue } from "../../measure/cell-value";
+import type { CellValue } from "../../measure/cell-value";
 import { Problem } from "../../measure/problem";
 import { freeSheetName } from "../sheet-name";
 import { pieces } from "./chunk-size";
 import { inExcel } from "./in-excel";
+import { writable } from "./writable";
 
 /** Rows of an Excel sheet. */
 const MOST_ROWS = 1_048_576;
@@ -76,13 +77,4 @@ async function forgetSheet(id: string): Promise<void> {
   } catch {
     return;
   }
-}
-
-/** A row of full width, in which every text stays a text: "=1+1" is no formula, "5/8" no date. */
-function writable(cells: readonly CellValue[], columns: number): (string | number | boolean)[] {
-  return Array.from({ length: columns }, (_, i) => {
-    const value = cells[i] ?? "";
-    const shown = isCellError(value) ? value.error : value;
-    return typeof shown === "string" && shown !== "" ? `'${shown}` : shown;
-  });
 }

@@ -24,11 +24,21 @@ export function writeResults(
   const workbook = openWorkbook(api);
   const taken = workbook.getSheets().map((sheet) => sheet.getSheetName());
   const name = freeSheetName(wished, taken);
+  newSheetHolding(api, name, table);
+  return name;
+}
+
+/** Puts a table, with its header row first, on a new sheet. */
+export function newSheetHolding(
+  api: FUniver,
+  name: string,
+  table: readonly (readonly CellValue[])[],
+): void {
   const columns = Math.max(1, ...table.map((row) => row.length));
   const cells = table.map((row, r) =>
     row.map((value) => (r === 0 ? heading(value) : cellHolding(value))),
   );
-  workbook.insertSheet(name, {
+  openWorkbook(api).insertSheet(name, {
     sheet: {
       rowCount: table.length + SPARE,
       columnCount: columns + SPARE,
@@ -38,7 +48,6 @@ export function writeResults(
       cellData: Object.fromEntries(cells.map((row, r) => [r, Object.fromEntries(row.entries())])),
     },
   });
-  return name;
 }
 
 function heading(value: CellValue): ICellData {

@@ -1,6 +1,7 @@
 import type { FUniver } from "@univerjs/core/facade";
 import { Problem } from "../../measure/problem";
 import type { SheetHost } from "../sheet-host";
+import { addLinesBelow, readNamedSheet } from "./lines-below";
 import { listenToEdits, listenToSelection } from "./listening";
 import { putMarks, takeAllMarksOff } from "./marks";
 import { readAgain, readScope, readSheetTops, valuesOf } from "./reading";
@@ -43,6 +44,8 @@ export function workbenchHost(api: FUniver): WorkbenchHost {
     mark: (marks, withNotes, checked) => answer(() => putMarks(api, marks, withNotes, checked)),
     unmark: () => answer(() => takeAllMarksOff(api)),
     writeResultsSheet: (name, table) => answer(() => writeResults(api, name, table)),
+    readSheet: (name) => answer(() => readNamedSheet(api, name)),
+    addLines: (name, lines) => answer(() => addLinesBelow(api, name, lines)),
     settings: () => answer(() => settings.read()),
     saveSettings: (kept) => answer(() => settings.keep(kept)),
     onSelectionChange: (listener) => answer(() => untilStopped(listenToSelection(api, listener))),

@@ -38,7 +38,6 @@ export const paneCheckMessages = {
   "pane-sheets-with-tests": "Sheets with tests",
   "pane-check-sheet": ({ sheet }: Words<"sheet">) => `Check “${sheet}”`,
   "pane-more": "More",
-  "pane-all-filtered": "No finding of the weights chosen above.",
   "pane-whole-sheet": "whole sheet",
   "pane-row": ({ row }: Words<"row">) => `row ${row}`,
 

@@ -8,6 +8,7 @@ import { testCounts } from "./counts-view";
 import { findingsView } from "./findings-view";
 import { limitsView } from "./limits-view";
 import { notCheckedView } from "../state/not-checked-view";
+import { reviewView } from "./review-view";
 import { optionsView } from "./options-view";
 
 /** The page on which tests are checked: what was found first, what can be chosen behind it. */
@@ -20,6 +21,7 @@ export function checkPage(store: PaneStore, commands: PaneCommands): HTMLElement
     testCounts(store),
     missing,
     findingsView(store, commands),
+    reviewView(store, commands),
     limitsView(store, commands),
     columnsView(store),
   );

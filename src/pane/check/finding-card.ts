@@ -6,6 +6,8 @@ import { element } from "../kit/element";
 import { shownPercent } from "../kit/shown-number";
 import { placeOf, type CheckedArea } from "../state/checked-area";
 import type { FindingGroup, FindingGrouping } from "../state/finding-groups";
+import { decisionSentence } from "../state/review/decision-sentence";
+import type { FindingDecided } from "../../review/reviewed-findings";
 import { whereOf } from "../state/where-of";
 
 /** A finding in the list: how much it weighs, where it is, what is wrong and what may be behind it. */
@@ -14,9 +16,11 @@ export function findingCard(
   checked: CheckedArea,
   grouping: FindingGrouping,
   fresh: ReadonlySet<Finding>,
+  decided: FindingDecided,
 ): HTMLElement {
   const { results } = checked.result;
   const { causes = [] } = finding;
+  const said = decisionSentence(decided);
   const sample = finding.record === null ? "" : results[finding.record]!.sample;
   const head = [
     badge(finding.weight),
@@ -33,6 +37,7 @@ export function findingCard(
       { class: "finding-sentence" },
       sentenceOfFinding({ ...finding, causes: [] }, checked),
     ),
+    ...(said ? [element("p", { class: `decision ${decided.decision}` }, said)] : []),
     ...(causes.length > 0
       ? [
           element("p", { class: "finding-explanations" }, say("pane-explanations")),

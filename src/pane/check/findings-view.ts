@@ -7,7 +7,9 @@ import type { CheckedArea } from "../state/checked-area";
 import type { PaneCommands } from "../state/commands";
 import type { PaneStore } from "../state/pane-state";
 import { findingGroups, type FindingGroup, type FindingGrouping } from "../state/finding-groups";
+import { reviewOf } from "../state/review/review-of";
 import { findingCounts } from "./counts-view";
+import { decisionFilter } from "./decision-filter";
 import { findingCard, groupHeading } from "./finding-card";
 
 /** What was found, a card each, together by test or by rule; each leads to its cell. */
@@ -34,13 +36,16 @@ export function findingsView(store: PaneStore, commands: PaneCommands): HTMLElem
   let before: CheckedArea | undefined;
 
   const show = () => {
-    const { checked, shown, grouping, order, fresh } = store.get();
+    const { checked, shown, grouping, order, fresh, review, decided } = store.get();
     if (!checked) return;
     const { findings } = checked.result;
     heading.textContent = say("pane-findings-counted", { findings: findings.length });
-    const listed = findings.filter(({ weight }) => shown.has(weight));
+    const { of } = reviewOf(checked, review);
+    const listed = findings.filter(
+      (finding) => shown.has(finding.weight) && decided.has(of(finding).decision),
+    );
     none.hidden = listed.length > 0;
-    none.textContent = say(findings.length > 0 ? "pane-all-filtered" : "pane-nothing-found");
+    none.textContent = say(findings.length > 0 ? "review-all-filtered" : "pane-nothing-found");
     list.view.hidden = copy.hidden = listed.length === 0;
     tools.hidden = findings.length < 2;
     const items = findingGroups(listed, grouping, order).flatMap((group) =>
@@ -54,17 +59,29 @@ export function findingsView(store: PaneStore, commands: PaneCommands): HTMLElem
         count: items.length,
         item: (i) => {
           const { finding, heads } = items[i]!;
-          const card = findingCard(finding, checked, grouping, fresh);
+          const card = findingCard(finding, checked, grouping, fresh, of(finding));
           if (!heads) return card;
           const over = groupHeading(heads, checked, grouping);
           return element("div", {}, element("div", { class: "finding-group" }, over), " ", card);
         },
-        open: (i) => void commands.goTo(items[i]!.finding),
+        open(i) {
+          const { finding } = items[i]!;
+          store.set({ chosen: finding });
+          void commands.goTo(finding);
+        },
       },
       stay,
     );
   };
-  for (const part of ["checked", "shown", "grouping", "order", "fresh"] as const)
+  for (const part of [
+    "checked",
+    "shown",
+    "grouping",
+    "order",
+    "fresh",
+    "review",
+    "decided",
+  ] as const)
     store.watch((state) => state[part], show);
 
   return element(
@@ -72,6 +89,7 @@ export function findingsView(store: PaneStore, commands: PaneCommands): HTMLElem
     { "aria-labelledby": "fresh-findings-title" },
     heading,
     findingCounts(store),
+    decisionFilter(store),
     none,
     tools,
     list.view,

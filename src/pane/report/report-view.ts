@@ -16,12 +16,13 @@ export function reportView(store: PaneStore): {
   const print = button(say("report-print"), () => window.print(), "main-button");
   let shown = false;
   const show = () => {
-    const { checked } = store.get();
+    const { checked, review } = store.get();
     nothing.hidden = checked !== undefined;
     print.hidden = checked === undefined;
-    if (shown && checked) paper.replaceChildren(report(checked, SHOWN_LINES));
+    if (shown && checked) paper.replaceChildren(report(checked, review, SHOWN_LINES));
   };
   store.watch(({ checked }) => checked, show);
+  store.watch(({ review }) => review, show);
   const hint = element("p", { class: "hint" }, say("report-print-hint"));
   const view = element("div", {}, nothing, print, hint, paper);
   printInsteadOfPage(store, view);
@@ -38,10 +39,10 @@ export function reportView(store: PaneStore): {
 function printInsteadOfPage(store: PaneStore, view: HTMLElement): void {
   let paper: HTMLElement | undefined;
   addEventListener("beforeprint", () => {
-    const { checked } = store.get();
+    const { checked, review } = store.get();
     // A pane that was replaced by another has nothing to print.
     if (!view.isConnected) return;
-    const content = checked ? report(checked) : element("p", {}, say("report-check-first"));
+    const content = checked ? report(checked, review) : element("p", {}, say("report-check-first"));
     paper = element("div", { class: "fresh-paper" }, content);
     document.body.append(paper);
   });

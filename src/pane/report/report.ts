@@ -7,6 +7,10 @@ import { countsOf, STATES, VERDICTS } from "../state/counts";
 import { element } from "../kit/element";
 import { notCheckedView } from "../state/not-checked-view";
 import { whereOf } from "../state/where-of";
+import { correctedSentence, decisionSentence } from "../state/review/decision-sentence";
+import { DECIDED_AS, reviewOf, type ReviewOfCheck } from "../state/review/review-of";
+import type { ReviewOnSheet } from "../state/review/review-on-sheet";
+import type { FindingDecided } from "../../review/reviewed-findings";
 import type { CheckedArea } from "../state/checked-area";
 
 /** More lines than this are not for paper; the results sheet holds them all. */
@@ -15,15 +19,24 @@ const MOST_LINES = 5000;
 /**
  * A report of a check for print: counts, findings, method and cautions.
  *
+ * @param review What the workbook holds of decisions about them.
  * @param most Findings that are listed at most.
  */
-export function report(checked: CheckedArea, most = MOST_LINES): HTMLElement {
+export function report(
+  checked: CheckedArea,
+  review: ReviewOnSheet,
+  most = MOST_LINES,
+): HTMLElement {
   const { read, result } = checked;
   const { tests, states, verdicts, weights } = countsOf(result);
   const counted = (kinds: readonly (keyof typeof counts)[]) =>
     kinds.map((kind) => `${badgeWord(kind)} ${counts[kind]}`).join(", ");
   const counts = { ...states, ...verdicts };
   const compared = VERDICTS.some((verdict) => verdicts[verdict] > 0);
+  const reviewed = reviewOf(checked, review);
+  const decided = DECIDED_AS.map((kind) => `${say(`word-${kind}`)} ${reviewed.counts[kind]}`).join(
+    ", ",
+  );
   const weighed = WEIGHTS.map((weight) => `${badgeWord(weight)} ${weights[weight]}`).join(", ");
   return element(
     "article",
@@ -42,16 +55,18 @@ export function report(checked: CheckedArea, most = MOST_LINES): HTMLElement {
           : say("report-no-specification"),
       ),
       element("li", {}, say("report-findings", { counts: weighed })),
+      element("li", {}, say("review-report", { counts: decided })),
     ),
     notCheckedView(result),
-    findingsTable(checked, most),
+    findingsTable(checked, reviewed, most),
+    ...correctedList(reviewed),
     element("h3", {}, say("report-method")),
     element("p", {}, say("report-method-text")),
     cautionsView("fresh-report-cautions"),
   );
 }
 
-function findingsTable(checked: CheckedArea, most: number): HTMLElement {
+function findingsTable(checked: CheckedArea, { of }: ReviewOfCheck, most: number): HTMLElement {
   const { findings, results } = checked.result;
   if (findings.length === 0) return element("p", {}, say("pane-nothing-found"));
   const heads = ["report-where", "report-finding"] as const;
@@ -68,7 +83,7 @@ function findingsTable(checked: CheckedArea, most: number): HTMLElement {
           element("span", {}, finding.record === null ? "" : results[finding.record]!.sample),
           badge(finding.weight),
         ),
-        element("td", {}, sentenceOfFinding(finding, checked)),
+        element("td", {}, sentenceOfFinding(finding, checked), ...decisionLine(of(finding))),
       ),
     );
   const table = element(
@@ -94,4 +109,19 @@ function findingsTable(checked: CheckedArea, most: number): HTMLElement {
       say(most < MOST_LINES ? "report-cut-here" : "report-cut", { shown: most, left }),
     ),
   );
+}
+
+/** What was decided of a finding, on a line of its own. */
+function decisionLine(decided: FindingDecided): HTMLElement[] {
+  const said = decisionSentence(decided);
+  return said === "" ? [] : [element("p", { class: `decision ${decided.decision}` }, said)];
+}
+
+/** What was found before, and was corrected. */
+function correctedList({ corrected }: ReviewOfCheck): HTMLElement[] {
+  if (corrected.length === 0) return [];
+  return [
+    element("h3", {}, say("review-corrected-before", { count: corrected.length })),
+    element("ul", {}, ...corrected.map((entry) => element("li", {}, correctedSentence(entry)))),
+  ];
 }

@@ -1,27 +1,42 @@
-import type { ReadArea } from "../../hosts/sheet-host";
+import type { ReadArea, SheetHost } from "../../hosts/sheet-host";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import { say } from "../../messages/pane-catalogue";
 import { inSlices } from "../kit/in-slices";
-import { checkAreaInSteps } from "./checked-area";
+import { checkAreaInSteps, type CheckedArea } from "./checked-area";
 import type { Job } from "./one-at-a-time";
-import type { PaneStore } from "./pane-state";
+import type { PaneState, PaneStore } from "./pane-state";
+import { foundAgain, subjectOf } from "./review/finding-on-sheet";
+import {
+  correctionKey,
+  noticedBetween,
+  noticedInReview,
+  stillGone,
+} from "./review/noticed-corrections";
+import { reviewOf } from "./review/review-of";
+import { reviewIn } from "./review/review-on-sheet";
+import { REVIEW_SHEET } from "../../review/review-entry";
 
 /** Checks what was read and keeps what was found. @returns What there is to say about it. */
 export async function checkRead(
   store: PaneStore,
+  host: SheetHost,
   read: ReadArea,
   decimal: DecimalMark,
   job: Job,
 ): Promise<string[]> {
   const { low, high } = store.get();
   const checked = await inSlices(checkAreaInSteps(read, { low, high, decimal }), job.pause);
-  store.set({ checked, fresh: new Set(), elsewhere: [] });
+  const before = store.get();
+  const review = await reviewIn(host);
+  store.set({ ...carriedOver(before, checked), checked, review, fresh: new Set(), elsewhere: [] });
+  noticeInReview(store);
   const { results, findings, reading } = checked.result;
   const tests = results.filter(({ test }) => test !== "").length;
   return [
     say("pane-checked", { address: read.address, tests, findings: findings.length }),
     ...(reading.forms === undefined ? [] : [say("pane-forms", { forms: reading.forms })]),
     ...notRead(read),
+    ...(before.review.there && !review.there ? [say("review-gone", { sheet: REVIEW_SHEET })] : []),
   ];
 }
 
@@ -34,4 +49,27 @@ function notRead({ below, cut = [] }: ReadArea): string[] {
       : []),
     ...(beside ? [say("pane-not-read-beside")] : []),
   ];
+}
+
+/** What of a review goes on from one check of a sheet to the next. */
+function carriedOver(
+  { checked: before, chosen, corrections, noCorrections }: PaneState,
+  now: CheckedArea,
+): Pick<PaneState, "chosen" | "corrections"> {
+  if (before?.read.area.sheetId !== now.read.area.sheetId)
+    return { chosen: undefined, corrections: [] };
+  const noticed = [...corrections, ...noticedBetween(before, now)];
+  return {
+    chosen: chosen && foundAgain(subjectOf(chosen, before), now),
+    corrections: stillGone(noticed, now).filter((one) => !noCorrections.has(correctionKey(one))),
+  };
+}
+
+/** Adds what was corrected since something was decided of it. */
+function noticeInReview(store: PaneStore): void {
+  const { checked, review, corrections, noCorrections } = store.get();
+  const noticed = noticedInReview(checked!, reviewOf(checked!, review));
+  if (noticed.length === 0) return;
+  const all = stillGone([...noticed, ...corrections], checked!);
+  store.set({ corrections: all.filter((one) => !noCorrections.has(correctionKey(one))) });
 }

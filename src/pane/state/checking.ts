@@ -31,7 +31,7 @@ export function checking(store: PaneStore, host: SheetHost, marks: Marking): Che
   /** Checks what was read, and marks it where that is wished. */
   async function checkAndMark(read: ReadArea, job: Job): Promise<string> {
     await job.pause();
-    const said = await checkRead(store, read, await host.decimalMark(), job);
+    const said = await checkRead(store, host, read, await host.decimalMark(), job);
     const { marking, checked } = store.get();
     const more = marking ? [await marks.mark(checked!, job)] : marks.older();
     return [...said, ...more].join(" ");
@@ -70,7 +70,7 @@ export function checking(store: PaneStore, host: SheetHost, marks: Marking): Che
     cells: async (address, job) => checkAndMark(await readNamed(address), job),
     async again(before, job) {
       const read = await host.readAgain(before.read);
-      const said = await checkRead(store, read, before.decimal, job);
+      const said = await checkRead(store, host, read, before.decimal, job);
       const { fresh, gone } = whatIsNew(before.result, store.get().checked!.result);
       store.set({ fresh });
       const differs = fresh.size + gone > 0;

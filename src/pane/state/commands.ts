@@ -11,6 +11,8 @@ import { goTo } from "./go-to";
 import { marking } from "./marking";
 import { oneAtATime, type Job } from "./one-at-a-time";
 import { keptSettings, type PaneStore } from "./pane-state";
+import { correctionKey, type NoticedCorrection } from "./review/noticed-corrections";
+import { reviewing } from "./review/reviewing";
 import { resultsSheetTable } from "./results-sheet-table";
 
 /** What a user can have the pane do. None of it throws: what goes wrong is in the state. */
@@ -35,6 +37,18 @@ export interface PaneCommands {
   mark(): Promise<boolean>;
   unmark(): Promise<boolean>;
   writeResultsSheet(): Promise<boolean>;
+  /** Records what was decided of findings. */
+  decide(
+    findings: readonly Finding[],
+    decision: "accepted" | "open",
+    reason: string,
+  ): Promise<boolean>;
+  /** Records corrections that were noticed. */
+  recordCorrections(noticed: readonly NoticedCorrection[]): Promise<boolean>;
+  /** Takes something that was noticed for no correction. */
+  dismissCorrection(noticed: NoticedCorrection): void;
+  /** Records that the checked sheet had another name when findings of it were decided. */
+  recordRenamed(before: string): Promise<boolean>;
   /** Has the spreadsheet draw a chart; absent where it draws none. */
   addChart?(chart: ChartOrder): Promise<boolean>;
   /** Puts the findings of these weights on the clipboard. */
@@ -47,6 +61,7 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
   const { run, stop } = oneAtATime(store);
   const marks = marking(store, host);
   const checks = checking(store, host, marks);
+  const review = reviewing(store, host, marks);
 
   async function quietly(work: () => Promise<void>): Promise<void> {
     try {
@@ -112,6 +127,18 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
         return [...now.said, say("pane-results-written", { sheet })].join(" ");
       });
     },
+    decide: (findings, decision, reason) =>
+      run("pane-writing", (job) => review.decide(findings, decision, reason, job)),
+    recordCorrections: (noticed) => run("pane-writing", () => review.corrected(noticed)),
+    dismissCorrection(noticed) {
+      const key = correctionKey(noticed);
+      const { corrections, noCorrections } = store.get();
+      store.set({
+        corrections: corrections.filter((one) => correctionKey(one) !== key),
+        noCorrections: new Set([...noCorrections, key]),
+      });
+    },
+    recordRenamed: (before) => run("pane-writing", () => review.renamed(before)),
     ...(host.addChart && {
       addChart: (chart: ChartOrder) =>
         run("pane-writing", async () => {

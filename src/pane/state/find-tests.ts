@@ -5,6 +5,7 @@ import { recogniseColumns } from "../../reading/columns";
 import { READING_FIELDS } from "../../reading/fields";
 import type { SheetLayout } from "../../reading/layout";
 import { findTestsIn, MOST_ROWS_OF_FORMS } from "../../reading/read-sheet";
+import { headingPlaces } from "../../review/read-review";
 import type { BlockPlace } from "../../reading/block-place";
 
 /** Rows of a sheet that are looked through for headers. */
@@ -66,6 +67,8 @@ function testsOn(top: ReadArea): SheetWithTests | undefined {
 
 /** A cell in the header of the tests; the issue `no-header-row` or `no-readings-column`. */
 function testsIn({ area, values }: ReadArea): Pick<SheetWithTests, "place" | "forms"> | Issue {
+  // A review has a column of values, which are of tests elsewhere.
+  if (values.some(headingPlaces)) return issue("no-readings-column");
   const found = findTestsIn(values);
   if (isIssue(found)) return found;
   const at = "forms" in found ? found.forms.labels[0] : headerPlace(found.layout);

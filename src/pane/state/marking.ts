@@ -30,7 +30,7 @@ export function marking(store: PaneStore, host: SheetHost): Marking {
   const upToDate: Marking["upToDate"] = async (checked, job) => {
     const read = await host.readAgain(checked.read);
     if (sameRead(read, checked.read)) return { checked, said: [] };
-    await checkRead(store, read, checked.decimal, job);
+    await checkRead(store, host, read, checked.decimal, job);
     const renewed = store.get().checked!;
     return { checked: renewed, said: [say("pane-checked-anew", { address: read.address })] };
   };

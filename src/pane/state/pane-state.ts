@@ -2,6 +2,9 @@ import { WEIGHTS, type Finding, type Weight } from "../../fieldsheet/rule";
 import type { CellPlace, ReadArea, Settings } from "../../hosts/sheet-host";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import type { CheckedArea } from "./checked-area";
+import type { NoticedCorrection } from "./review/noticed-corrections";
+import { DECIDED_AS, type DecidedAs } from "./review/review-of";
+import { NO_REVIEW, type ReviewOnSheet } from "./review/review-on-sheet";
 import type { SheetWithTests } from "./find-tests";
 import type { FindingGrouping, FindingOrder } from "./finding-groups";
 import { createStore, type Store } from "../kit/store";
@@ -46,6 +49,17 @@ export interface PaneState {
   readonly shown: ReadonlySet<Weight>;
   readonly grouping: FindingGrouping;
   readonly order: FindingOrder;
+  /** What has been decided of findings, as it stands in the workbook. */
+  readonly review: ReviewOnSheet;
+  /** Findings decided so are listed. */
+  readonly decided: ReadonlySet<DecidedAs>;
+  /** The finding that is to be decided. */
+  readonly chosen: Finding | undefined;
+  /** As the user typed them; kept until the pane is closed. */
+  readonly initials: string;
+  /** Corrections that may be recorded, and those that are none, by their keys. */
+  readonly corrections: readonly NoticedCorrection[];
+  readonly noCorrections: ReadonlySet<string>;
   readonly cursor: CellPlace | undefined;
   readonly work: Work | undefined;
   readonly error: string;
@@ -73,6 +87,12 @@ export function createPaneStore(): PaneStore {
     shown: new Set(WEIGHTS),
     grouping: "test",
     order: "row",
+    review: NO_REVIEW,
+    decided: new Set(DECIDED_AS),
+    chosen: undefined,
+    initials: "",
+    corrections: [],
+    noCorrections: new Set(),
     cursor: undefined,
     work: undefined,
     error: "",

@@ -12,6 +12,7 @@ import {
 } from "../block";
 import { ExcelError } from "../excel-error";
 import { filledBlock, heldAt, hold, type Held, type SheetModel } from "../sheet-model";
+import { deleteRows, insertRows } from "../user-edits";
 import { demandLeave, Emulated, type Session } from "./emulated";
 import { ConditionalFormatCollection } from "./conditional-format";
 import { RangeAreas } from "./range-areas";
@@ -147,6 +148,27 @@ export class Range extends Emulated {
   }
   GetEntireColumn(): Range {
     return this.part({ ...this.block, top: 0, bottom: LAST_ROW });
+  }
+  GetEntireRow(): Range {
+    return this.part({ ...this.block, left: 0, right: LAST_COLUMN });
+  }
+  /** Only of whole rows, which is all that is done here. @returns The rows that were put in. */
+  Insert(shift: string): Range {
+    if (!this.IsEntireRow || shift !== "Down") throw new ExcelError("InvalidArgument");
+    demandLeave(this.sheet, "values");
+    const { top } = this.block;
+    if (this.sheet.grid.length + rowsOf(this.block) > LAST_ROW + 1)
+      throw new ExcelError("NonBlankCellOffSheet");
+    insertRows(this.sheet, top, rowsOf(this.block));
+    this.session.changedByAddin(this.sheet, addressOf(this.block));
+    return this.part(this.block);
+  }
+  /** Only of whole rows. */
+  Delete(shift: string): void {
+    if (!this.IsEntireRow || shift !== "Up") throw new ExcelError("InvalidArgument");
+    demandLeave(this.sheet, "values");
+    deleteRows(this.sheet, this.block.top, rowsOf(this.block));
+    this.session.changedByAddin(this.sheet, addressOf(this.block));
   }
   GetUsedRangeOrNullObject(valuesOnly: boolean | null): Range | null {
     const filled = filledBlock(this.sheet, this.block);

@@ -100,6 +100,12 @@ export class WorksheetCollection extends EmulatedCollection {
     if (!sheet) throw new ExcelError("ItemNotFound");
     return new Worksheet(this.session, sheet);
   }
+  GetItemOrNullObject(key: string): Worksheet | null {
+    const sheet = this.workbook.sheets.find(
+      ({ id, name }) => id === key || name.toLowerCase() === key.toLowerCase(),
+    );
+    return sheet ? new Worksheet(this.session, sheet) : null;
+  }
   GetActiveWorksheet(): Worksheet {
     return new Worksheet(this.session, this.workbook.front);
   }

@@ -74,7 +74,7 @@ describe("a burst of edits", () => {
     await later(20);
   });
 
-  test("is followed within half a second of its last edit, at no more than two syncs", async () => {
+  test("is followed within half a second of its last edit, at no more than three syncs", async () => {
     for (let i = 0; i < 20; i += 1) {
       edit(sheet, 3, 1, 5 + i / 4);
       excel.userChanged(sheet, "RangeEdited");
@@ -82,7 +82,8 @@ describe("a burst of edits", () => {
     }
     await later(500);
     expect(excel.traffic.calls).toBeGreaterThan(0);
-    expect(excel.traffic.calls).toBeLessThanOrEqual(2);
+    // Two for the table, one to see whether the workbook holds a review.
+    expect(excel.traffic.calls).toBeLessThanOrEqual(3);
     expect(shown(store)).toEqual(await findingsOfFullCheck());
   });
 
@@ -118,7 +119,7 @@ describe("the live check follows the table", () => {
   test("with 500 rows pasted below it", async () => {
     for (let i = 0; i < 500; i += 1) sheet.grid[ROWS + 1 + i] = [`P-${i}`, 5, 5, 32, 5];
     excel.userChanged(sheet, "RangeEdited", `A${ROWS + 2}:E${ROWS + 501}`);
-    await later(500);
+    for (let waited = 0; waited < 3000 && area().rows === 1 + ROWS; waited += 50) await later(50);
     expect(area().rows).toBe(1 + ROWS + 500);
     expect(store.get().checked!.result.results).toHaveLength(ROWS + 500);
   });

@@ -1,0 +1,88 @@
+import { readFileSync } from "node:fs";
+import type { Browser, Page } from "playwright-core";
+import { readWorkbook } from "../../src/files/workbook/read-workbook";
+import { say } from "../../src/messages/pane-catalogue";
+import { launchBrowser } from "./browser";
+import { serveDist } from "./dist-server";
+import { WorkbenchPage } from "./workbench-page";
+
+/* A finding is decided as a person does it, and the line about it is in the saved file. */
+
+jest.setTimeout(60_000);
+
+let server: Awaited<ReturnType<typeof serveDist>>;
+let browser: Browser;
+let workbench: WorkbenchPage;
+let page: Page;
+
+beforeAll(async () => {
+  server = await serveDist();
+  browser = await launchBrowser();
+  workbench = await WorkbenchPage.open(browser, server.origin);
+  page = workbench.page;
+  await press("pane-check");
+  await findings().first().waitFor();
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+const press = (label: "pane-check" | "review-accept" | "review-record") =>
+  page.getByRole("button", { name: say(label), exact: true }).click();
+const findings = () => page.locator("#fresh-findings .list-item");
+const counted = (kind: "open" | "accepted" | "corrected") =>
+  page
+    .getByRole("group", { name: say("review-filter") })
+    .getByRole("button", { name: new RegExp(say(`word-${kind}`)) });
+
+test("nothing is recorded without initials, and that is said", async () => {
+  await findings().filter({ hasText: "S-09" }).first().click();
+  await page.getByLabel(say("review-reason")).fill("=the ticket is right");
+  await press("review-accept");
+  await page.getByText(say("review-initials-missing")).waitFor();
+});
+
+test("with them it is, and the finding says whose decision it is", async () => {
+  await page.getByLabel(say("review-initials")).fill("K.R.");
+  await press("review-accept");
+  await page.getByText(/K\.R\., \d{4}-.*: =the ticket is right/).waitFor();
+  expect(await counted("accepted").innerText()).toMatch(/1$/);
+});
+
+test("a correction in the cell is noticed, and recorded on a click", async () => {
+  // S-06: 6.5 less 0.6 for 4 pt, to the nearest 0.25, is 6.
+  await findings().filter({ hasText: "S-06" }).first().click();
+  await page.evaluate(() =>
+    globalThis.univer.getActiveWorkbook()!.getActiveSheet().getRange("N7").setValue(6),
+  );
+  await press("pane-check");
+  await page.getByText(/S-06.*it was 6\.5, it is 6/).waitFor();
+  await press("review-record");
+  await page.getByText(say("review-recorded", { count: 1, sheet: "Fresh review" })).waitFor();
+  expect(await counted("corrected").innerText()).toMatch(/1$/);
+});
+
+test("the report prints the decisions", async () => {
+  await page.locator("#fresh-report-tab").click();
+  const said = await page.locator(".report").innerText();
+  expect(said).toMatch(/K\.R\., .*: =the ticket is right/);
+  expect(said).toMatch(/it was 6\.5, it is 6/);
+});
+
+test("the saved file holds the review, each text as it was typed", async () => {
+  const saved = page.waitForEvent("download");
+  await page.getByRole("button", { name: "Save as XLSX" }).click();
+  const { sheets } = await readWorkbook(readFileSync(await (await saved).path()));
+  const { rows } = sheets.find(({ name }) => name === "Fresh review")!;
+  const columns = rows[0]!.map(String);
+  const lines = rows
+    .slice(1)
+    .map((cells) =>
+      ["sample", "decision", "reason", "initials"].map((name) => cells[columns.indexOf(name)]),
+    );
+  expect(lines).toEqual([
+    ["S-09", "accepted", "=the ticket is right", "K.R."],
+    ["S-06", "corrected", null, "K.R."],
+  ]);
+});
