@@ -7,9 +7,9 @@ export function registerWords(found: RegisterState): string {
     case "current":
       return catalogue["register-current"];
     case "due":
-      return catalogue["register-due"]({ days: found.days });
+      return catalogue["register-due"]({ days: `${found.days}` });
     case "overdue":
-      return catalogue["register-overdue"]({ days: found.days });
+      return catalogue["register-overdue"]({ days: `${found.days}` });
     case "unknown":
       return catalogue["register-unknown"];
   }

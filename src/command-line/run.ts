@@ -1,6 +1,5 @@
 import type { CheckOptions } from "../fieldsheet/check-options";
 import { Problem } from "../measure/problem";
-import { commandLineWords } from "../messages/english/command-line-words";
 import { say, sentenceOf } from "../messages/pane-catalogue";
 import { checkFile } from "./check-file";
 import { checkStream } from "./check-stream";
@@ -55,7 +54,7 @@ export async function run(words: readonly string[], machine: Machine): Promise<E
     return 2;
   }
   if (order.help) {
-    await machine.write(commandLineWords.help);
+    await machine.write(say("command-line-help"));
     return 0;
   }
   const line = order.json ? jsonLine : plainLine;

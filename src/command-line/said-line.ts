@@ -1,5 +1,5 @@
 import { notLookedAtSentence } from "../fieldsheet/not-looked-at";
-import { commandLineWords } from "../messages/english/command-line-words";
+import { inLine } from "../messages/pane-catalogue";
 import type { Said } from "./said";
 
 /** What is said as one JSON object. */
@@ -12,32 +12,32 @@ export function plainLine(said: Said): string {
   const where = [said.file, placeOf(said)].filter((part) => part !== "").join(": ");
   switch (said.kind) {
     case "finding":
-      return commandLineWords.finding({
+      return inLine("line-finding", {
         where,
         weight: said.weight,
         message: said.message,
         sample: said.sample,
       });
     case "test":
-      return commandLineWords.test({
+      return inLine("line-test", {
         ...{ where, sample: said.sample, state: said.test },
         air: said.air ?? "",
         specification: said.specification ?? "",
       });
     case "sheet":
-      return commandLineWords.sheet({
+      return inLine("line-sheet", {
         where,
         ...said,
         notLookedAt: notLookedAtSentence(said.notLookedAt) ?? "",
       });
     case "not read":
-      return commandLineWords.notRead({ where, message: said.message });
+      return inLine("line-not-read", { where, message: said.message });
   }
 }
 
 function placeOf(said: Said): string {
   const cell = said.kind === "finding" ? said.cell : said.kind === "sheet" ? said.area : undefined;
-  const at = cell ?? (said.row === undefined ? "" : commandLineWords.row({ row: said.row }));
+  const at = cell ?? (said.row === undefined ? "" : inLine("line-row", { row: said.row }));
   if (said.sheet === undefined) return at;
   return at === "" ? said.sheet : `${said.sheet}!${at}`;
 }

@@ -1,5 +1,5 @@
 import type { catalogue, SentenceId } from "../messages/catalogue";
-import type { ValuesFor, Words } from "../messages/sentence";
+import type { ValuesFor, Values } from "../messages/sentence";
 import type { FieldId } from "../reading/fields";
 import type { BlockPlace } from "../reading/block-place";
 import type { SheetReading } from "../reading/sheet-reading";
@@ -39,14 +39,14 @@ export interface Cause {
   /** Plain words with hyphens, as the id of a rule. */
   readonly id: string;
   readonly say: SentenceId;
-  readonly values: Words;
+  readonly values: Values;
 }
 
 /** A remark of any rule. */
 export interface Remark {
   readonly field: FieldId | null;
   readonly say?: SentenceId;
-  readonly values?: Words;
+  readonly values?: Values;
   readonly causes?: readonly Cause[];
 }
 
@@ -154,7 +154,7 @@ export interface Finding {
   readonly rule: string;
   readonly weight: Weight;
   readonly say: SentenceId;
-  readonly values: Words;
+  readonly values: Values;
   /** What may have led to it, the likelier first; none where nothing is known. */
   readonly causes?: readonly Cause[];
   /** Positions of the tests that a finding about the sheet as a whole rests on. */

@@ -1,9 +1,13 @@
 import { Problem } from "../measure/problem";
-import { fileKindWords } from "../messages/english/file-kinds";
+import type { fileKindMessages } from "../messages/english/file-kinds";
+import { phrase } from "../messages/pane-catalogue";
 import { partsOfPackage } from "./package/zip-directory";
 
+/** What a file holds that nobody reads here. */
+export type Kind = keyof typeof fileKindMessages extends `holds-${infer K}` ? K : never;
+
 /** What the first bytes of a file say. Of kinds that nobody reads here, the words for a sentence. */
-const BEGINNINGS: readonly (readonly [bytes: string, kind: keyof typeof fileKindWords])[] = [
+const BEGINNINGS: readonly (readonly [bytes: string, kind: Kind])[] = [
   ["%PDF", "pdf"],
   ["\x89PNG", "picture"],
   ["\xff\xd8\xff", "picture"],
@@ -61,8 +65,8 @@ function problemOfCompound(bytes: Uint8Array): Problem {
   return anotherKind("document");
 }
 
-function anotherKind(kind: keyof typeof fileKindWords): Problem {
-  return new Problem("file-of-another-kind", { kind: fileKindWords[kind] });
+function anotherKind(kind: Kind): Problem {
+  return new Problem("file-of-another-kind", { kind: phrase(`holds-${kind}`) });
 }
 
 /** Text in UTF-16 is half zeros, and some instruments leave a zero here and there. */

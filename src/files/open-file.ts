@@ -1,5 +1,5 @@
 import { Problem } from "../measure/problem";
-import { fileKindWords } from "../messages/english/file-kinds";
+import { phrase } from "../messages/pane-catalogue";
 import { readCsv, type CsvTable } from "./csv/read-csv";
 import { kindOfFile } from "./file-kind";
 import { OpenedPackage } from "./package/opened-package";
@@ -30,7 +30,7 @@ export function openedFile(name: string, bytes: Uint8Array, mostRows: number): O
   if (kindOfFile(bytes) === "workbook")
     return { kind: "workbook", opened: new OpenedPackage(bytes) };
   if (NAMED_AS_WORKBOOK.test(name))
-    throw new Problem("file-of-another-kind", { kind: fileKindWords.text });
+    throw new Problem("file-of-another-kind", { kind: phrase("holds-text") });
   return { kind: "text", table: readCsv(bytes, mostRows) };
 }
 

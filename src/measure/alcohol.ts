@@ -1,6 +1,6 @@
 import { isBlank, quoted, writtenIn, type CellValue } from "./cell-value";
 import { issue, isIssue, type Issue } from "./issue";
-import type { Words } from "../messages/sentence";
+import type { Values } from "../messages/sentence";
 import { numberFromCell, type DecimalMark } from "./number-from-cell";
 import { saysNone, spelledNumber } from "./spelled-number";
 
@@ -96,7 +96,7 @@ function withUnit(why: Issue, value: CellValue, unit?: string): Issue {
   if (why.id === "not-a-number" && !unit)
     return issue("alcohol-not-an-amount", { value: quoted(value) });
   if (why.id !== "two-ways" || !unit) return why;
-  const { one, other } = why.values as Words<"one" | "other">;
+  const { one, other } = why.values as Values<"one" | "other">;
   return issue("two-ways", {
     value: quoted(value),
     one: `${one} ${unit}`,

@@ -1,5 +1,5 @@
 import { sentenceOf, type SentenceId, type SentenceValues } from "../messages/catalogue";
-import type { Words } from "../messages/sentence";
+import type { Values } from "../messages/sentence";
 
 /**
  * Why there is no result: the id of a sentence and its values. A calculation returns one in place of
@@ -8,7 +8,7 @@ import type { Words } from "../messages/sentence";
 export class Issue<Id extends SentenceId = SentenceId> {
   constructor(
     readonly id: Id,
-    readonly values: Words,
+    readonly values: Values,
     /** What it is about, in the calculation's own terms: "reading", "cups". "" where nothing single. */
     readonly place = "",
     /** Whether the result does not exist yet or never will, rather than an input being wrong. */
@@ -18,7 +18,7 @@ export class Issue<Id extends SentenceId = SentenceId> {
 
 /** An input that is wrong. */
 export function issue<Id extends SentenceId>(id: Id, ...[values]: SentenceValues<Id>): Issue<Id> {
-  return new Issue(id, (values ?? {}) as Words);
+  return new Issue(id, (values ?? {}) as Values);
 }
 
 /** A result that is not there: a further reading is needed, the test is void. */
@@ -26,7 +26,7 @@ export function unavailable<Id extends SentenceId>(
   id: Id,
   ...[values]: SentenceValues<Id>
 ): Issue<Id> {
-  return new Issue(id, (values ?? {}) as Words, "", true);
+  return new Issue(id, (values ?? {}) as Values, "", true);
 }
 
 /** Whether a calculation gave an issue in place of a result. */

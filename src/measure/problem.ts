@@ -1,10 +1,10 @@
 import type { SentenceId } from "../messages/catalogue";
 import type { MessageId } from "../messages/pane-catalogue";
-import type { Words } from "../messages/sentence";
+import type { Values } from "../messages/sentence";
 import { at, Issue, isIssue } from "./issue";
 
 /** What a sentence of the catalogue is filled with. */
-export type MessageValues = Words;
+export type MessageValues = Values;
 
 /**
  * A failure that is thrown, with the id of its sentence and the values for it: the spreadsheet refused

@@ -2,6 +2,7 @@ import { acceptanceMessages } from "./english/acceptance";
 import { columnSlipMessages } from "./english/column-slips";
 import { decisionMessages } from "./english/decisions";
 import { fieldsheetMessages } from "./english/fieldsheet";
+import { listMessages } from "./english/lists";
 import { measureMessages } from "./english/measure";
 import { neighbouringTestsMessages } from "./english/neighbouring-tests";
 import { readingMessages } from "./english/reading";
@@ -9,13 +10,15 @@ import { ruleMessages } from "./english/rules";
 import { setupMessages } from "./english/setup";
 import { slipMessages } from "./english/slips";
 import { volumetricAirMessages } from "./english/volumetric-air";
-import { filled, joined, type ValuesFor, type Words } from "./sentence";
+import type { ValuesFor } from "./sentence";
+import { speakerOf } from "./speech";
 
 /**
  * Every sentence that a calculation, a worksheet function or a rule can say, by id. What the pane and
  * its hosts say besides stands in pane-catalogue.ts, so that the functions need not carry it.
  */
 export const catalogue = {
+  ...listMessages,
   ...measureMessages,
   ...acceptanceMessages,
   ...decisionMessages,
@@ -35,12 +38,4 @@ export type SentenceId = keyof typeof catalogue;
 /** What a sentence of the engine needs besides its id. */
 export type SentenceValues<Id extends SentenceId> = ValuesFor<typeof catalogue, Id>;
 
-/** The sentence of an id whose values were typed where it was made, after its place. */
-export function sentenceOf(id: SentenceId, values: Words, place = ""): string {
-  return joined(place, filled(catalogue[id], values));
-}
-
-/** Fills a sentence of the engine. A missing value does not compile. */
-export function say<Id extends SentenceId>(id: Id, ...[values]: SentenceValues<Id>): string {
-  return sentenceOf(id, (values ?? {}) as Words);
-}
+export const { sentenceOf, say, phrase } = speakerOf(catalogue);

@@ -1,6 +1,9 @@
 import { catalogue } from "./catalogue";
+import { besideCellsMessages } from "./english/beside-cells";
 import { cautionMessages } from "./english/cautions";
 import { commandLineMessages } from "./english/command-line";
+import { commandLineWords } from "./english/command-line-words";
+import { fileKindMessages } from "./english/file-kinds";
 import { fileMessages } from "./english/files";
 import { hostMessages } from "./english/hosts";
 import { paneMessages } from "./english/pane";
@@ -10,7 +13,8 @@ import { paneReviewMessages } from "./english/pane-review";
 import { paneTestMessages } from "./english/pane-test";
 import { paneTrendMessages } from "./english/pane-trend";
 import { workbenchMessages } from "./english/workbench";
-import { filled, joined, type ValuesFor, type Words } from "./sentence";
+import type { ValuesFor } from "./sentence";
+import { speakerOf } from "./speech";
 
 /** Every sentence that a user can read: the engine's, and those of pane, workbench and hosts. */
 export const everySentence = {
@@ -23,7 +27,10 @@ export const everySentence = {
   ...paneReviewMessages,
   ...cautionMessages,
   ...commandLineMessages,
+  ...commandLineWords,
   ...fileMessages,
+  ...fileKindMessages,
+  ...besideCellsMessages,
   ...hostMessages,
   ...workbenchMessages,
 } as const;
@@ -34,12 +41,4 @@ export type MessageId = keyof typeof everySentence;
 /** What any sentence needs besides its id. */
 export type MessageValues<Id extends MessageId> = ValuesFor<typeof everySentence, Id>;
 
-/** The sentence of an id whose values were typed where it was made, after its place. */
-export function sentenceOf(id: MessageId, values: Words, place = ""): string {
-  return joined(place, filled(everySentence[id], values));
-}
-
-/** Fills any sentence. A missing value does not compile. */
-export function say<Id extends MessageId>(id: Id, ...[values]: MessageValues<Id>): string {
-  return sentenceOf(id, (values ?? {}) as Words);
-}
+export const { sentenceOf, say, inLine, phrase } = speakerOf(everySentence);

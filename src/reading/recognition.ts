@@ -1,6 +1,6 @@
 import type { CellValue } from "../measure/cell-value";
 import type { SentenceId } from "../messages/catalogue";
-import type { Words } from "../messages/sentence";
+import type { Values } from "../messages/sentence";
 import type { Columns } from "./column-place";
 import type { FieldId } from "./fields";
 import type { Guard } from "./terms";
@@ -23,7 +23,7 @@ export interface KeptColumn {
 /** The reason for what is said of a column: a sentence of the catalogue with its values. */
 export interface Because {
   readonly say: SentenceId;
-  readonly values: Words;
+  readonly values: Values;
 }
 
 interface OfColumn {

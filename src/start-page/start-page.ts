@@ -41,7 +41,7 @@ async function checkHost(): Promise<void> {
     says.textContent =
       missing === 0
         ? startPageMessages["host-is-ready"]
-        : startPageMessages["host-lacks"]({ missing });
+        : startPageMessages["host-lacks"]({ missing: String(missing) });
     part("check").replaceChildren(...needs.map(needItem));
   } catch {
     says.textContent = startPageMessages["host-not-asked"];

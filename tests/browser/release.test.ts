@@ -141,7 +141,7 @@ describe("on a host that reads the headers among the files", () => {
 
 test("on a host that sends no headers the page says what is missing and how to mend it", async () => {
   const [page] = await opened(false);
-  await page.getByText(startPageMessages["host-lacks"]({ missing: 1 })).waitFor();
+  await page.getByText(startPageMessages["host-lacks"]({ missing: "1" })).waitFor();
   const { what, mend } = startPageMessages["need-functions-for-others"];
   await page.getByText(`${what} ${mend}`).waitFor();
 });

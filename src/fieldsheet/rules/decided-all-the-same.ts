@@ -1,5 +1,6 @@
 import { airBounds } from "../../acceptance/air-bounds";
 import { isIssue } from "../../measure/issue";
+import { phrase } from "../../messages/catalogue";
 import { testRule } from "../rule";
 
 /** A test whose record is not whole, and whose load is decided whatever is missing. */
@@ -27,7 +28,8 @@ export const decidedAllTheSame = testRule({
       limits,
     );
     if (isIssue(bounds) || !bounds.verdict || bounds.most === undefined) return undefined;
-    const { least, most, verdict } = bounds;
+    const { least, most } = bounds;
+    const verdict = phrase(`decided-${bounds.verdict}`);
     return { field: null, values: { least, most, verdict } };
   },
 });

@@ -1,10 +1,12 @@
-import type { besideCellsWords } from "../../messages/english/beside-cells";
+import type { besideCellsMessages } from "../../messages/english/beside-cells";
 import type { OpenedPackage } from "../package/opened-package";
 import { sheetText } from "./sheet-part";
 import { workbookParts } from "./workbook-parts";
 
 /** What a workbook may hold that is no cell, no format of a cell, no rule and no note. */
-export type BesideCells = keyof typeof besideCellsWords;
+export type BesideCells = keyof typeof besideCellsMessages extends `beside-${infer What}`
+  ? What
+  : never;
 
 /** By what leads to it. */
 const BY_RELATION: Readonly<Record<string, BesideCells>> = {

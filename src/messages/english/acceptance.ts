@@ -1,4 +1,4 @@
-import type { Words } from "../sentence";
+import type { Words, WriteNumber } from "../sentence";
 
 /** Sentences about results against a specification, agreement and control charts. */
 export const acceptanceMessages = {
@@ -17,14 +17,14 @@ export const acceptanceMessages = {
     `The low limit, ${low}, lies above the high limit, ${high}. Look at both.`,
   "places-not-whole": ({ value }: Words<"value">) =>
     `${value} is not a number of decimal places. Give 0, 1, 2 …, or leave it out to compare the number as it is.`,
-  "risk-out-of-range": ({ value }: Words<"value">) =>
-    `a risk of ${value} cannot be held. Give a chance above 0 and at most 0.5, such as 0.05.`,
+  "risk-out-of-range": ({ value }: Words<"value">, n: WriteNumber) =>
+    `a risk of ${value} cannot be held. Give a chance above 0 and at most ${n("0.5")}, such as ${n("0.05")}.`,
   "guard-leaves-nothing": ({ risk }: Words<"risk">) =>
     `No result can hold a risk of ${risk}: the limits are too near to each other for the deviation of the test. Accept a greater risk or use a more precise method.`,
   "deviation-not-above-zero": ({ value }: Words<"value">) =>
     `${value} is not a standard deviation. Give a number above 0 in the unit of the result.`,
-  "lambda-out-of-range": ({ value }: Words<"value">) =>
-    `a weight of ${value} cannot be. Give a number above 0 and at most 1; 0.2 to 0.3 is usual.`,
+  "lambda-out-of-range": ({ value }: Words<"value">, n: WriteNumber) =>
+    `a weight of ${value} cannot be. Give a number above 0 and at most 1; ${n("0.2")} to ${n("0.3")} is usual.`,
   "allowance-negative": ({ value }: Words<"value">) =>
     `an allowance of ${value} cannot be. Give half the shift that matters, in the unit of the values.`,
   "decision-not-above-zero": ({ value }: Words<"value">) =>

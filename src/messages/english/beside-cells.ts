@@ -1,26 +1,30 @@
-/** What a workbook holds beside its cells: the word for one and for several. */
-export const besideCellsWords = {
-  chart: ["chart", "charts"],
-  picture: ["picture", "pictures"],
-  shape: ["shape", "shapes"],
-  diagram: ["diagram", "diagrams"],
-  "pivot table": ["pivot table", "pivot tables"],
-  slicer: ["slicer", "slicers"],
-  "embedded object": ["embedded object", "embedded objects"],
-  control: ["button or control", "buttons or controls"],
-  conversation: ["conversation about cells", "conversations about cells"],
-  "link to another workbook": ["link to another workbook", "links to other workbooks"],
-  "macro project": ["set of macros", "sets of macros"],
-  "hidden sheet": ["hidden sheet", "hidden sheets"],
-  "line in a cell": ["small chart in a cell", "small charts in cells"],
-  "conditional format": ["conditional format", "conditional formats"],
-} as const;
+import type { Words } from "../sentence";
 
-/** "2 charts, 1 picture". */
-export function countedBesideCells(
-  counts: Iterable<readonly [what: keyof typeof besideCellsWords, count: number]>,
-): string {
-  return [...counts]
-    .map(([what, count]) => `${count} ${besideCellsWords[what][count === 1 ? 0 : 1]}`)
-    .join(", ");
-}
+type Count = Words<"count">;
+
+/** What a workbook holds beside its cells, one or several. */
+export const besideCellsMessages = {
+  "beside-chart": ({ count }: Count) => (count === "1" ? "1 chart" : `${count} charts`),
+  "beside-picture": ({ count }: Count) => (count === "1" ? "1 picture" : `${count} pictures`),
+  "beside-shape": ({ count }: Count) => (count === "1" ? "1 shape" : `${count} shapes`),
+  "beside-diagram": ({ count }: Count) => (count === "1" ? "1 diagram" : `${count} diagrams`),
+  "beside-pivot table": ({ count }: Count) =>
+    count === "1" ? "1 pivot table" : `${count} pivot tables`,
+  "beside-slicer": ({ count }: Count) => (count === "1" ? "1 slicer" : `${count} slicers`),
+  "beside-embedded object": ({ count }: Count) =>
+    count === "1" ? "1 embedded object" : `${count} embedded objects`,
+  "beside-control": ({ count }: Count) =>
+    count === "1" ? "1 button or control" : `${count} buttons or controls`,
+  "beside-conversation": ({ count }: Count) =>
+    count === "1" ? "1 conversation about cells" : `${count} conversations about cells`,
+  "beside-link to another workbook": ({ count }: Count) =>
+    count === "1" ? "1 link to another workbook" : `${count} links to other workbooks`,
+  "beside-macro project": ({ count }: Count) =>
+    count === "1" ? "1 set of macros" : `${count} sets of macros`,
+  "beside-hidden sheet": ({ count }: Count) =>
+    count === "1" ? "1 hidden sheet" : `${count} hidden sheets`,
+  "beside-line in a cell": ({ count }: Count) =>
+    count === "1" ? "1 small chart in a cell" : `${count} small charts in cells`,
+  "beside-conditional format": ({ count }: Count) =>
+    count === "1" ? "1 conditional format" : `${count} conditional formats`,
+} as const;

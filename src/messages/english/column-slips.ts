@@ -1,4 +1,4 @@
-import type { Words } from "../sentence";
+import type { Words, WriteNumber } from "../sentence";
 
 type Rows = Words<"rows" | "of">;
 
@@ -6,10 +6,10 @@ const mend = "Mend the formula of the column, or see how it was worked out.";
 
 /** Sentences about a slip that a whole column makes, as a template with a wrong formula does. */
 export const columnSlipMessages = {
-  "column-correction-forgotten": ({ rows, of }: Rows) =>
-    `${rows} of ${of} rows with alcohol to correct for, from 2.5 pt (40 oz, 1.2 L) on, leave out the correction. ${mend}`,
-  "column-correction-added": ({ rows, of }: Rows) =>
-    `${rows} of ${of} rows with alcohol to correct for, from 2.5 pt (40 oz, 1.2 L) on, add the correction, which is to be subtracted. ${mend}`,
+  "column-correction-forgotten": ({ rows, of }: Rows, n: WriteNumber) =>
+    `${rows} of ${of} rows with alcohol to correct for, from ${n("2.5")} pt (40 oz, ${n("1.2")} L) on, leave out the correction. ${mend}`,
+  "column-correction-added": ({ rows, of }: Rows, n: WriteNumber) =>
+    `${rows} of ${of} rows with alcohol to correct for, from ${n("2.5")} pt (40 oz, ${n("1.2")} L) on, add the correction, which is to be subtracted. ${mend}`,
   "column-factor-subtracted": ({ rows, of }: Rows) =>
     `${rows} of ${of} rows with an aggregate correction factor subtract it. It belongs to the pressure method only. ${mend}`,
   "column-cups-forgotten": ({ rows, of }: Rows) =>
@@ -22,6 +22,6 @@ export const columnSlipMessages = {
     `${rows} of ${of} rows whose readings differ take an earlier reading in place of the final one. ${mend}`,
   "column-readings-averaged": ({ rows, of }: Rows) =>
     `${rows} of ${of} rows whose readings differ average them; the final reading counts alone. ${mend}`,
-  "column-rounded-otherwise": ({ rows, of }: Rows) =>
-    `${rows} of ${of} rows whose result lies between the steps are not rounded to the nearest 0.25 %, half to the even step. ${mend}`,
+  "column-rounded-otherwise": ({ rows, of }: Rows, n: WriteNumber) =>
+    `${rows} of ${of} rows whose result lies between the steps are not rounded to the nearest ${n("0.25")} %, half to the even step. ${mend}`,
 } as const;

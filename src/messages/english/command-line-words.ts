@@ -2,10 +2,15 @@ import type { Words } from "../sentence";
 
 /** How the lines of the command line are put together. */
 export const commandLineWords = {
-  row: ({ row }: Words<"row">) => `row ${row}`,
-  finding: ({ where, weight, message, sample }: Words<"where" | "weight" | "message" | "sample">) =>
+  "line-row": ({ row }: Words<"row">) => `row ${row}`,
+  "line-finding": ({
+    where,
+    weight,
+    message,
+    sample,
+  }: Words<"where" | "weight" | "message" | "sample">) =>
     `${where}: ${weight}: ${sample === "" ? "" : `${sample}: `}${message}`,
-  test: ({
+  "line-test": ({
     where,
     sample,
     state,
@@ -13,7 +18,7 @@ export const commandLineWords = {
     specification,
   }: Words<"where" | "sample" | "state" | "air" | "specification">) =>
     `${where}: test ${sample}: ${[state, air === "" ? "" : `${air} % air`, specification].filter((word) => word !== "").join(", ")}`,
-  sheet: ({
+  "line-sheet": ({
     where,
     tests,
     valid,
@@ -23,8 +28,9 @@ export const commandLineWords = {
     notLookedAt,
   }: Words<"where" | "tests" | "valid" | "void" | "incomplete" | "findings" | "notLookedAt">) =>
     `${where}: tests: ${tests} (valid ${valid}, void ${voided}, incomplete ${incomplete}); findings: ${findings}. ${notLookedAt}`.trimEnd(),
-  notRead: ({ where, message }: Words<"where" | "message">) => `${where}: not read: ${message}`,
-  help: `Checks volumetric air tests of fresh concrete in workbooks and CSV files.
+  "line-not-read": ({ where, message }: Words<"where" | "message">) =>
+    `${where}: not read: ${message}`,
+  "command-line-help": `Checks volumetric air tests of fresh concrete in workbooks and CSV files.
 
   fresh-check [options] file.xlsx more/*.csv
   … | fresh-check [options] -

@@ -1,11 +1,11 @@
-import type { Words } from "../sentence";
+import type { Words, WriteNumber } from "../sentence";
 
 /** Sentences of the command line. */
 export const commandLineMessages = {
   "option-unknown": ({ option }: Words<"option">) =>
     `${option} is no option. Say --help for those that there are.`,
-  "option-needs-number": ({ option, value }: Words<"option" | "value">) =>
-    `${option} needs a number, such as ${option} 4.5, and “${value}” is none.`,
+  "option-needs-number": ({ option, value }: Words<"option" | "value">, n: WriteNumber) =>
+    `${option} needs a number, such as ${option} ${n("4.5")}, and “${value}” is none.`,
   "option-needs-file": ({ option }: Words<"option">) =>
     `${option} needs the name of a file, such as ${option} setup.csv.`,
   "option-decimal": ({ value }: Words<"value">) =>

@@ -21,16 +21,16 @@ export const decisionMessages = {
   "volumes-needed": ({ rule }: Words<"rule">) =>
     `The rule “${rule}” counts by volume, and a volume is missing. Give the volume of each load.`,
   "register-columns": ({ columns }: Words<"columns">) =>
-    `the register has ${columns} ${columns === 1 ? "column" : "columns"}. Give id and day of the check beside each other, and the months until the next as a third if they differ.`,
+    `the register has ${columns} ${columns === "1" ? "column" : "columns"}. Give id and day of the check beside each other, and the months until the next as a third if they differ.`,
   "register-row": ({ row }: Words<"row">) => `register, row ${row}`,
   "register-blank": "the register is blank. Give its ids and the dates of their last checks.",
   "interval-not-whole": ({ value }: Words<"value">) =>
     `an interval of ${value} months cannot be. Give whole months, 1 or more.`,
   "register-current": "current",
   "register-due": ({ days }: Words<"days">) =>
-    days === 0 ? "due today" : `due in ${days} ${days === 1 ? "day" : "days"}`,
+    days === "0" ? "due today" : `due in ${days} ${days === "1" ? "day" : "days"}`,
   "register-overdue": ({ days }: Words<"days">) =>
-    `overdue by ${days} ${days === 1 ? "day" : "days"}`,
+    `overdue by ${days} ${days === "1" ? "day" : "days"}`,
   "register-unknown": "unknown",
   "en206-quantity-unknown": ({ value }: Words<"value">) =>
     `“${value}” is not a quantity that EN 206 has a single result for here. Give "air", "lightweight density" or "w/c".`,
@@ -58,7 +58,10 @@ export const decisionMessages = {
   }: Words<"off" | "byAir" | "left" | "air" | "aim" | "unit">) =>
     `the density lies ${off} ${unit} off its target. ${air} % of air in place of ${aim} % makes ${byAir} of it; ${left} ${unit} are left for moisture, batching or weighing.`,
   "decided-all-the-same": ({ least, most, verdict }: Words<"least" | "most" | "verdict">) =>
-    `whatever is missing, the air content lies between ${least} and ${most} %, which is ${verdict === "within" ? "within the limits" : `${verdict} the limits`}. The load is decided; complete the record all the same.`,
+    `whatever is missing, the air content lies between ${least} and ${most} %, which is ${verdict}. The load is decided; complete the record all the same.`,
+  "decided-within": "within the limits",
+  "decided-below": "below the limits",
+  "decided-above": "above the limits",
   "places-of-sampling": ({ mix, means }: Words<"mix" | "means">) =>
     `${mix === "" ? "the tests were" : `the tests of ${mix} were`} sampled in different places, with these mean air contents: ${means}. Compare them apart.`,
   "exposure-without-limit": ({ value, classes }: Words<"value" | "classes">) =>

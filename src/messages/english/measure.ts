@@ -1,9 +1,9 @@
-import type { Words } from "../sentence";
+import type { Words, WriteNumber } from "../sentence";
 
 /** Sentences about single values. */
 export const measureMessages = {
-  "not-a-number": ({ value }: Words<"value">) =>
-    `“${value}” is not a number. Type a number, such as 5.25.`,
+  "not-a-number": ({ value }: Words<"value">, n: WriteNumber) =>
+    `“${value}” is not a number. Type a number, such as ${n("5.25")}.`,
   "comma-is-unclear": ({ value, read }: Words<"value" | "read">) =>
     `“${value}” can be read in two ways. Type ${read} if the comma is a decimal comma.`,
   "cell-error": ({ value }: Words<"value">) =>
@@ -46,8 +46,8 @@ export const measureMessages = {
     `“${value}” can be read in two ways: what the test found, or whether it was made. Type pass or fail.`,
   "nothing-above": ({ value }: Words<"value">) =>
     `“${value}” stands for the cell above, and there is nothing above it. Type the value.`,
-  "not-a-specification": ({ value }: Words<"value">) =>
-    `“${value}” is not a specification. Type it as 6 ± 1.5, 4.5 to 7.5, min 4 or max 7.5.`,
+  "not-a-specification": ({ value }: Words<"value">, n: WriteNumber) =>
+    `“${value}” is not a specification. Type it as 6 ± ${n("1.5")}, ${n("4.5")} to ${n("7.5")}, min 4 or max ${n("7.5")}.`,
   "specification-looks-like-date": ({ value }: Words<"value">) =>
     `${value} cannot be a content of air; spreadsheets make a date of 5-8. Type it as 5 to 8.`,
   "aggregate-size-cannot-be": ({ value }: Words<"value">) =>

@@ -1,4 +1,4 @@
-import type { Words } from "../sentence";
+import type { Words, WriteNumber } from "../sentence";
 
 /** Sentences about the other tests of the sample: density, pressure air, water, evaporation, strength … */
 export const neighbouringTestsMessages = {
@@ -28,8 +28,8 @@ export const neighbouringTestsMessages = {
   "below-zero": ({ value }: Words<"value">) => `${value} cannot be. Give 0 or more.`,
   "not-a-percentage": ({ value }: Words<"value">) =>
     `${value} cannot be. Give a percentage from 0 to 100.`,
-  "size-looks-like-date": ({ value }: Words<"value">) =>
-    `${value} is the number of a date; Excel makes a date out of 3/4. Write the size as 0.75, or as a text: 3/4 in.`,
+  "size-looks-like-date": ({ value }: Words<"value">, n: WriteNumber) =>
+    `${value} is the number of a date; Excel makes a date out of 3/4. Write the size as ${n("0.75")}, or as a text: 3/4 in.`,
 
   "full-not-heavier": ({ full, empty }: Words<"full" | "empty">) =>
     `The full measure, ${full}, is not heavier than the empty one, ${empty}. Look at both masses.`,
@@ -119,8 +119,11 @@ export const neighbouringTestsMessages = {
     `for aggregate of ${size} ${unit} the measure must hold at least ${ft3} ft³ (${litres} L). The density cannot be relied on: use a larger measure.`,
   "bowl-too-small": ({ bowl, least }: Words<"bowl" | "least">) =>
     `a bowl of ${bowl} is smaller than the ${least} that the method asks for. Standardise the bowl again, or use another meter.`,
-  "cup-out-of-tolerance": ({ percent, low, high }: Words<"percent" | "low" | "high">) =>
-    `the calibrated cup holds ${percent} % of the bowl; ${low} to ${high} % are allowed. Each cup is counted as 1.00 %: standardise it again.`,
+  "cup-out-of-tolerance": (
+    { percent, low, high }: Words<"percent" | "low" | "high">,
+    n: WriteNumber,
+  ) =>
+    `the calibrated cup holds ${percent} % of the bowl; ${low} to ${high} % are allowed. Each cup is counted as ${n("1.00")} %: standardise it again.`,
   "humidity-as-share": ({ value, percent }: Words<"value" | "percent">) =>
     `a humidity of ${value} looks like ${percent} % in a cell with a percentage format. Type ${percent} into a cell with a number format.`,
   "evaporation-high": ({ rate, unit, from }: Words<"rate" | "unit" | "from">) =>

@@ -1,4 +1,4 @@
-import type { Words } from "../sentence";
+import type { Words, WriteNumber } from "../sentence";
 
 /** What the report says. */
 export const paneReportMessages = {
@@ -21,6 +21,6 @@ export const paneReportMessages = {
   "report-cut": ({ shown, left }: Words<"shown" | "left">) =>
     `The first ${shown} findings are printed; ${left} more are on the results sheet.`,
   "report-method": "Method",
-  "report-method-text":
-    "Air content by the volumetric method, as ASTM C173/C173M and AASHTO T 196 are understood here: final meter reading, less the correction for the alcohol, plus 1.00 % for each calibrated cup, reported to the nearest 0.25 %, halves to the even step. Some of the values behind it are from memory and wait to be compared with the standard in force.",
+  "report-method-text": (_: Words<never>, n: WriteNumber) =>
+    `Air content by the volumetric method, as ASTM C173/C173M and AASHTO T 196 are understood here: final meter reading, less the correction for the alcohol, plus ${n("1.00")} % for each calibrated cup, reported to the nearest ${n("0.25")} %, halves to the even step. Some of the values behind it are from memory and wait to be compared with the standard in force.`,
 } as const;

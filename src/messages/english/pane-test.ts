@@ -1,4 +1,4 @@
-import type { Words } from "../sentence";
+import type { Words, WriteNumber } from "../sentence";
 
 /** What the page about one test says. */
 export const paneTestMessages = {
@@ -17,15 +17,15 @@ export const paneTestMessages = {
   "reading-title": "The final reading",
   "reading-second-missing": ({ first }: Words<"first">) =>
     `There is a first reading, ${first} %, and no second one to agree with it.`,
-  "reading-second-agrees": ({ first, second }: Words<"first" | "second">) =>
-    `The second reading, ${second} %, agrees with the first, ${first} %, within 0.25 %: the second is final.`,
+  "reading-second-agrees": ({ first, second }: Words<"first" | "second">, n: WriteNumber) =>
+    `The second reading, ${second} %, agrees with the first, ${first} %, within ${n("0.25")} %: the second is final.`,
   "reading-third-unneeded": ({ third }: Words<"third">) =>
     `The third, ${third} %, was not needed and does not count.`,
-  "reading-second-differs": ({ first, second }: Words<"first" | "second">) =>
-    `The second reading, ${second} %, differs from the first, ${first} %, by more than 0.25 %, so a third is needed.`,
+  "reading-second-differs": ({ first, second }: Words<"first" | "second">, n: WriteNumber) =>
+    `The second reading, ${second} %, differs from the first, ${first} %, by more than ${n("0.25")} %, so a third is needed.`,
   "reading-third-missing": "There is none.",
-  "reading-third-agrees": ({ second, third }: Words<"second" | "third">) =>
-    `The third, ${third} %, agrees with the second, ${second} %, within 0.25 %: the third is final.`,
+  "reading-third-agrees": ({ second, third }: Words<"second" | "third">, n: WriteNumber) =>
+    `The third, ${third} %, agrees with the second, ${second} %, within ${n("0.25")} %: the third is final.`,
   "reading-third-differs": ({ second, third }: Words<"second" | "third">) =>
     `The third, ${third} %, differs from the second, ${second} %, as well: the test is void.`,
   "test-no-final-reading":
@@ -72,7 +72,8 @@ export const paneTestMessages = {
     `correction for ${amount} ${unit} of alcohol, read between two rows of the table`,
   "steps-alcohol-none": "correction for alcohol, none recorded",
   "steps-cups": ({ cups }: Words<"cups">) => `calibrated cups, ${cups}`,
-  "steps-rounding": "rounded to the nearest 0.25, halves to even",
+  "steps-rounding": (_: Words<never>, n: WriteNumber) =>
+    `rounded to the nearest ${n("0.25")}, halves to even`,
 
   "grid-title": "If the record were off by one step",
   "grid-reading": "Reading differs by",

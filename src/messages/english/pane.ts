@@ -26,7 +26,7 @@ export const paneMessages = {
   "pane-checked": ({ address, tests, findings }: Words<"address" | "tests" | "findings">) =>
     `Checked: ${address}. Tests: ${tests}. Findings: ${findings}.`,
   "pane-forms": ({ forms }: Words<"forms">) =>
-    Number(forms) === 1 ? "One form on this sheet." : `${forms} forms on this sheet.`,
+    forms === "1" ? "One form on this sheet." : `${forms} forms on this sheet.`,
   "pane-not-read-below": ({ from, to }: Words<"from" | "to">) =>
     from === to
       ? `Row ${from} below it was not read.`
@@ -70,6 +70,6 @@ export const paneMessages = {
   "pane-cautions": "Cautions",
 } as const;
 
-function inBrackets(sample: string | number): string {
+function inBrackets(sample: string): string {
   return sample === "" ? "" : `(${sample}) `;
 }

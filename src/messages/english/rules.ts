@@ -1,4 +1,4 @@
-import type { Words } from "../sentence";
+import type { Words, WriteNumber } from "../sentence";
 
 /** The sentence of each rule, under the rule's own id. */
 export const ruleMessages = {
@@ -6,37 +6,40 @@ export const ruleMessages = {
     `${foam} divisions of foam are more than the ${limit} allowed. The test is void: repeat it with more alcohol.`,
   "slow-to-settle": ({ minutes, limit }: Words<"minutes" | "limit">) =>
     `the level needed ${minutes} minutes to settle, more than the ${limit} allowed. The test is void: repeat it with more alcohol.`,
-  "readings-disagree": ({ third, second }: Words<"third" | "second">) =>
-    `The third reading, ${third} %, differs from the second, ${second} %, by more than 0.25 %. The test is void: repeat it with more alcohol.`,
+  "readings-disagree": ({ third, second }: Words<"third" | "second">, n: WriteNumber) =>
+    `The third reading, ${third} %, differs from the second, ${second} %, by more than ${n("0.25")} %. The test is void: repeat it with more alcohol.`,
   "packed-concrete-left":
     "undisturbed, packed concrete was left in the bowl. The test is void: repeat it and invert until all of it is free.",
   "reading-missing": "there is no meter reading. Enter it, or clear the row if no test was made.",
   "second-reading-missing":
     "the second reading is missing. Enter the reading that was taken after rolling again.",
-  "third-reading-missing": ({ second, first }: Words<"second" | "first">) =>
-    `The second reading, ${second} %, differs from the first, ${first} %, by more than 0.25 %, and there is no third. Enter the third reading.`,
+  "third-reading-missing": ({ second, first }: Words<"second" | "first">, n: WriteNumber) =>
+    `The second reading, ${second} %, differs from the first, ${first} %, by more than ${n("0.25")} %, and there is no third. Enter the third reading.`,
   "alcohol-missing":
     "the amount of alcohol is missing, so no correction can be applied. Enter it, or 0 if there was none.",
   "negative-value": ({ value }: Words<"value">) =>
     `${value} is below zero, which cannot be. Look at the record again.`,
-  "reported-air-wrong": ({
-    reported,
-    air,
-    reading,
-    subtracted,
-    cups,
-  }: Words<"reported" | "air" | "reading" | "subtracted" | "cups">) =>
-    `${reported} % is reported, but the record gives ${air} %: reading ${reading} less ${subtracted} for alcohol plus ${cups} for cups, to the nearest 0.25.`,
+  "reported-air-wrong": (
+    {
+      reported,
+      air,
+      reading,
+      subtracted,
+      cups,
+    }: Words<"reported" | "air" | "reading" | "subtracted" | "cups">,
+    n: WriteNumber,
+  ) =>
+    `${reported} % is reported, but the record gives ${air} %: reading ${reading} less ${subtracted} for alcohol plus ${cups} for cups, to the nearest ${n("0.25")}.`,
   "below-specification": ({ air, limit }: Words<"air" | "limit">) =>
     `The air content, ${air} %, is below the low limit of ${limit} %. A check test on another portion of the same sample decides.`,
   "above-specification": ({ air, limit }: Words<"air" | "limit">) =>
     `The air content, ${air} %, is above the high limit of ${limit} %. A check test on another portion of the same sample decides.`,
-  "alcohol-not-in-sheet":
-    "The sheet has no column for alcohol, so every result is computed without a correction. From 2.5 pt (40 oz, 1.2 L) on it would be lower: add a column such as Alcohol (oz).",
+  "alcohol-not-in-sheet": (_: Words<never>, n: WriteNumber) =>
+    `The sheet has no column for alcohol, so every result is computed without a correction. From ${n("2.5")} pt (40 oz, ${n("1.2")} L) on it would be lower: add a column such as Alcohol (oz).`,
   "agreement-not-recorded":
     "the sheet records one reading a test, so it cannot be judged whether two readings agreed. Record the first and the second reading.",
-  "readings-between-missing": ({ tests }: Words<"tests">) =>
-    `the first and the final reading differ by more than 0.25 %, and no reading between them is in the sheet, so it cannot be judged whether two readings agreed. Tests with that: ${tests}. Record every reading that was taken.`,
+  "readings-between-missing": ({ tests }: Words<"tests">, n: WriteNumber) =>
+    `the first and the final reading differ by more than ${n("0.25")} %, and no reading between them is in the sheet, so it cannot be judged whether two readings agreed. Tests with that: ${tests}. Record every reading that was taken.`,
   leak: "the meter leaked. The test is void: stop the leak and repeat it.",
   "alcohol-added-late":
     "alcohol was added after the meter had been filled to zero. The test is void: repeat it with all of the alcohol before zeroing.",
@@ -69,8 +72,11 @@ export const ruleMessages = {
     subtracted,
   }: Words<"value" | "unit" | "subtracted">) =>
     `${value} ${unit} lies between two rows of the correction table. ${subtracted} % was interpolated.`,
-  "off-grid-reading": ({ value, below, above }: Words<"value" | "below" | "above">) =>
-    `${value} % lies between two graduations, ${below} and ${above}. The scale is read to 0.25; this result rests on an estimate.`,
+  "off-grid-reading": (
+    { value, below, above }: Words<"value" | "below" | "above">,
+    n: WriteNumber,
+  ) =>
+    `${value} % lies between two graduations, ${below} and ${above}. The scale is read to ${n("0.25")}; this result rests on an estimate.`,
   "called-void": ({ written, header }: Words<"written" | "header">) =>
     `The tester calls the test void: “${written}” in the column “${header}”. It gives no air content; repeat it.`,
   "may-be-called-void": ({ written, header }: Words<"written" | "header">) =>

@@ -2,12 +2,12 @@ import type { IWorkbookData } from "@univerjs/core";
 import type { CsvTable } from "../../files/csv/read-csv";
 import { namingFile, openedFile } from "../../files/open-file";
 import type { OpenedPackage } from "../../files/package/opened-package";
-import { besideCells, rulesOf } from "../../files/workbook/beside-cells";
+import { besideCells, rulesOf, type BesideCells } from "../../files/workbook/beside-cells";
 import { readWorkbook, type FileWorkbook } from "../../files/workbook/read-workbook";
 import { workbookParts } from "../../files/workbook/workbook-parts";
 import { Problem } from "../../measure/problem";
-import { countedBesideCells } from "../../messages/english/beside-cells";
-import { say } from "../../messages/pane-catalogue";
+import { phrase, say } from "../../messages/pane-catalogue";
+import type { Phrase } from "../../messages/sentence";
 import { conditionalFormats } from "./conditional-formats";
 import { workbookData } from "./workbook-data";
 
@@ -86,7 +86,7 @@ async function remarksOfWorkbook(
   );
   return [
     ...(counts.size > 0
-      ? [say("file-shows-not-all", { name, what: countedBesideCells(counts) })]
+      ? [say("file-shows-not-all", { name, what: { all: counted(counts) } })]
       : []),
     ...(tables.length > 0
       ? [say("file-formulas-not-computed", { name, count: tables.length })]
@@ -112,4 +112,8 @@ function sheetNameOf(name: string): string {
     .replace(/[:\\/?*[\]]/g, " ")
     .trim();
   return plain.slice(0, LONGEST_SHEET_NAME) || "Sheet1";
+}
+
+function counted(counts: ReadonlyMap<BesideCells, number>): Phrase[] {
+  return [...counts].map(([what, count]) => phrase(`beside-${what}`, { count }));
 }

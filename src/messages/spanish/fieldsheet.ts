@@ -1,0 +1,35 @@
+import type { fieldsheetMessages as english } from "../english/fieldsheet";
+import type { SameSentences } from "../sentence";
+
+/** Sentences about a field sheet as a whole. */
+export const fieldsheetMessages: SameSentences<typeof english> = {
+  "or-else": ({ sentence }) => `O bien: ${sentence}`,
+  "nothing-found": ({ rows }) => `No se encontró nada. Filas revisadas: ${rows}.`,
+  "not-looked-at": ({ what }) => `No se revisó, porque la hoja no lo registra: ${what}.`,
+  "looked-second-reading": "una segunda lectura",
+  "looked-alcohol": "el alcohol",
+  "looked-foam": "la espuma",
+  "looked-settle": "el tiempo de estabilización",
+  "looked-packed": "el concreto compactado sin desprender",
+  "looked-leak": "las fugas",
+  "looked-limits": "los límites (así que nada se comparó con una especificación)",
+  "column-named": ({ column }) => `columna ${column}`,
+  "column-headed": ({ column, header }) => `columna ${column}, “${header}”`,
+  "column-may-decide": ({ mayBe }) =>
+    `puede contener ${mayBe} y no se leyó, así que las pruebas que afecta quedan incompletas. Diga qué es: dele un encabezado claro, o nómbrela en la configuración.`,
+  "column-may-be": ({ mayBe }) =>
+    `puede contener ${mayBe} y no se leyó. Diga qué es: dele un encabezado claro, o nómbrela en la configuración.`,
+  "column-not-read": "no se leyó, porque nada dice qué contiene.",
+  "no-header-row":
+    "No se encontró una fila de encabezados. Seleccione la tabla con sus encabezados, como Muestra, Primera lectura, Segunda lectura, Alcohol (oz).",
+  "no-tests-below":
+    "No hay pruebas debajo de los encabezados. Seleccione los encabezados junto con las filas de abajo.",
+  "no-readings-column":
+    'No se reconoció ninguna columna de lecturas del medidor. Encabece una con "Primera lectura", "Segunda lectura" o "Lectura final".',
+  "headers-and-rows-differ": ({ headers, columns }) =>
+    `Los encabezados ocupan ${headers} celdas de ancho y las filas ${columns}. Indique ambos sobre las mismas columnas.`,
+  "limits-do-not-fit": ({ given, rows }) =>
+    `los límites dados (${given}) no son tantos como las filas (${rows}). Indique un número, o uno para cada fila.`,
+  "limits-crossed": ({ low, high }) =>
+    `El límite inferior, ${low} %, es mayor que el superior, ${high} %. Revise ambos.`,
+};

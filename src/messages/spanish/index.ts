@@ -1,0 +1,58 @@
+import type { everySentence } from "../pane-catalogue";
+import type { SameSentences } from "../sentence";
+import { acceptanceMessages } from "./acceptance";
+import { besideCellsMessages } from "./beside-cells";
+import { cautionMessages } from "./cautions";
+import { columnSlipMessages } from "./column-slips";
+import { commandLineMessages } from "./command-line";
+import { commandLineWords } from "./command-line-words";
+import { decisionMessages } from "./decisions";
+import { fieldsheetMessages } from "./fieldsheet";
+import { fileKindMessages } from "./file-kinds";
+import { fileMessages } from "./files";
+import { hostMessages } from "./hosts";
+import { listMessages } from "./lists";
+import { measureMessages } from "./measure";
+import { neighbouringTestsMessages } from "./neighbouring-tests";
+import { paneMessages } from "./pane";
+import { paneCheckMessages } from "./pane-check";
+import { paneReportMessages } from "./pane-report";
+import { paneReviewMessages } from "./pane-review";
+import { paneTestMessages } from "./pane-test";
+import { paneTrendMessages } from "./pane-trend";
+import { readingMessages } from "./reading";
+import { ruleMessages } from "./rules";
+import { setupMessages } from "./setup";
+import { slipMessages } from "./slips";
+import { volumetricAirMessages } from "./volumetric-air";
+import { workbenchMessages } from "./workbench";
+
+/** Every sentence in Spanish. One that is missing does not compile. */
+export const spanish: SameSentences<typeof everySentence> = {
+  ...listMessages,
+  ...measureMessages,
+  ...acceptanceMessages,
+  ...decisionMessages,
+  ...volumetricAirMessages,
+  ...fieldsheetMessages,
+  ...readingMessages,
+  ...ruleMessages,
+  ...setupMessages,
+  ...slipMessages,
+  ...columnSlipMessages,
+  ...neighbouringTestsMessages,
+  ...paneMessages,
+  ...paneCheckMessages,
+  ...paneTestMessages,
+  ...paneTrendMessages,
+  ...paneReportMessages,
+  ...paneReviewMessages,
+  ...cautionMessages,
+  ...commandLineMessages,
+  ...commandLineWords,
+  ...fileMessages,
+  ...fileKindMessages,
+  ...besideCellsMessages,
+  ...hostMessages,
+  ...workbenchMessages,
+};

@@ -1,0 +1,77 @@
+import type { paneMessages as english } from "../english/pane";
+import type { SameSentences } from "../sentence";
+
+/** What the task pane says and how its parts are labelled. */
+export const paneMessages: SameSentences<typeof english> = {
+  "pane-title": "Concreto fresco",
+  "pane-version": ({ version }) => `Fresh Concrete Functions, versión ${version}`,
+  "pane-pages": "Páginas del panel",
+  "pane-page-check": "Revisión",
+  "pane-page-test": "Esta prueba",
+  "pane-page-trend": "Tendencia",
+  "pane-page-report": "Informe",
+  "pane-open-in-excel":
+    "Abra este panel desde la cinta de Excel. Aquí no tiene una hoja con la que trabajar.",
+  "pane-unexpected":
+    "Sucedió algo que no estaba previsto. Sus celdas están como estaban; intente de nuevo.",
+
+  "pane-check": "Revisar",
+  "pane-progress": "Avance",
+  "pane-stop": "Detener",
+  "pane-stopped": "Detenido. La hoja no se cambió.",
+  "pane-checking": "Revisando",
+  "pane-reading": ({ rows }) => `Leyendo, ${rows} filas hasta ahora`,
+  "pane-reading-column": "Leyendo",
+  "pane-marking": "Marcando",
+  "pane-unmarking": "Quitando las marcas",
+  "pane-writing": "Escribiendo",
+  "pane-checked": ({ address, tests, findings }) =>
+    `Revisado: ${address}. Pruebas: ${tests}. Hallazgos: ${findings}.`,
+  "pane-forms": ({ forms }) =>
+    forms === "1" ? "Un formulario en esta hoja." : `${forms} formularios en esta hoja.`,
+  "pane-not-read-below": ({ from, to }) =>
+    from === to
+      ? `La fila ${from}, más abajo, no se leyó.`
+      : `No se leyó lo que está más abajo, en las filas ${from} a ${to}.`,
+  "pane-not-read-beside":
+    "Las celdas junto a las seleccionadas contienen algo y no se leyeron, porque no estaban seleccionadas.",
+  "pane-row-changed": ({ row }) =>
+    `La fila ${row} contiene otra cosa que lo revisado. Revise de nuevo para ver su prueba.`,
+  "pane-still-shown": ({ address }) =>
+    `Lo que se muestra sigue siendo la revisión anterior de ${address}.`,
+  "pane-checked-anew": ({ address }) =>
+    `La hoja cambió después de la revisión, así que antes se revisó de nuevo ${address}.`,
+  "pane-test-moved": ({ row, sample, now }) =>
+    `Lo que era la fila ${row} ${inBrackets(sample)}ahora es la fila ${now}. Revise de nuevo para renovar la lista.`,
+  "pane-test-edited": ({ row, sample, now }) =>
+    `Lo que era la fila ${row} ${inBrackets(sample)}se editó después de la revisión y ahora es la fila ${now}. Revise de nuevo para renovar la lista.`,
+  "pane-test-gone": ({ row, sample }) =>
+    `Lo que se revisó en la fila ${row} ${inBrackets(sample)}ya no está en la tabla, o se editó tanto que no se puede encontrar. Revise de nuevo para renovar la lista.`,
+  "pane-what-is-new": ({ fresh, gone }) =>
+    `Hallazgos nuevos: ${fresh}. Ya no se encuentran: ${gone}.`,
+  "tests-elsewhere":
+    "En esta hoja no se encontraron pruebas. Otras hojas del libro sí tienen: elija una abajo.",
+  "no-area": ({ typed }) =>
+    `“${typed}” no es un área de celdas. Escriba sus esquinas, como A1:R40.`,
+  "pane-copied": ({ findings }) => `Hallazgos copiados: ${findings}.`,
+  "pane-not-copied":
+    "Este programa no deja que el panel copie. Escriba una hoja de resultados y copie de ahí.",
+  "pane-marks-are-older":
+    "Las marcas de la hoja son de antes: revise con marcado para renovarlas, o quítelas.",
+
+  "word-void": "anulada",
+  "word-error": "error",
+  "word-doubt": "duda",
+  "word-note": "nota",
+  "word-valid": "válida",
+  "word-incomplete": "incompleta",
+  "word-within": "dentro",
+  "word-below": "por debajo",
+  "word-above": "por encima",
+
+  "pane-cautions": "Precauciones",
+};
+
+function inBrackets(sample: string): string {
+  return sample === "" ? "" : `(${sample}) `;
+}
