@@ -47,7 +47,7 @@ const configuration = async (env, mode, address, version) => ({
   target: ["web", target],
   devtool: false,
   entry: {
-    functions: functionFiles,
+    functions: [resolve(src, "functions-in-excel/blank-cells.ts"), ...functionFiles],
     taskpane: resolve(src, "pane/taskpane.ts"),
     workbench: resolve(src, "workbench/load.ts"),
     "start-page": resolve(src, "start-page/start-page.ts"),

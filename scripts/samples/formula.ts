@@ -1,6 +1,7 @@
 import * as airBounds from "../../src/functions/air-bounds";
 import * as agreement from "../../src/functions/agreement";
 import * as bias from "../../src/functions/bias";
+import * as blankTest from "../../src/functions/blank-test";
 import * as controlChart from "../../src/functions/control-chart";
 import * as densityAndYield from "../../src/functions/density-and-yield";
 import * as densityFromAir from "../../src/functions/density-from-air";
@@ -56,6 +57,7 @@ export const FUNCTIONS = {
   BIAS: bias.bias,
   SUMMARY: summary.summary,
   "TESTS.DUE": testsDue.testsDueFor,
+  "BLANK.TEST": blankTest.blankTest,
   "REGISTER.STATE": register.registerStateOf,
   "WATER.CEMENT": waterCement.waterCement,
   "AIR.PRESSURE": pressureAir.airPressure,

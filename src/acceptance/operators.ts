@@ -1,3 +1,4 @@
+import { cellErrorIssue } from "../measure/cell-error-issue";
 import { isCellError, quoted, shownValue, type CellValue } from "../measure/cell-value";
 import { issue, type Issue } from "../measure/issue";
 
@@ -11,7 +12,7 @@ const SPELLINGS: Readonly<Record<Operators, readonly string[]>> = {
 
 /** The operators that a word or a count in a cell stands for; the issue `operators-unknown` or `cell-error`. */
 export function operatorsFromCell(cell: CellValue): Operators | Issue {
-  if (isCellError(cell)) return issue("cell-error", { value: quoted(cell) });
+  if (isCellError(cell)) return cellErrorIssue(cell);
   const written = shownValue(cell).trim().toLowerCase();
   for (const operators of ["one", "several"] as const) {
     if (SPELLINGS[operators].includes(written)) return operators;

@@ -1,6 +1,7 @@
 import { testingRuleNamed, TESTING_RULES } from "../acceptance/tests-due/rules";
 import { testsDue, type Placed } from "../acceptance/tests-due/tests-due";
-import { isBlank, type CellValue } from "../measure/cell-value";
+import { cellErrorIssue } from "../measure/cell-error-issue";
+import { isBlank, isCellError, type CellValue } from "../measure/cell-value";
 import { dateFromCell, minuteOfDayFromCell } from "../measure/date-and-time";
 import { at, isIssue, type Issue } from "../measure/issue";
 import { numberFromCell } from "../measure/number-from-cell";
@@ -75,6 +76,8 @@ function placedAt({ cells, where }: Place, eachIsATest: boolean): Placed | undef
   if (isIssue(placed)) return placed;
   const filled = at(where(4), numberFromCell(area));
   if (isIssue(filled)) return filled;
+  const wrong = isCellError(tested) ? at(where(3), cellErrorIssue(tested)) : undefined;
+  if (wrong) return wrong;
   const minute = typeof date === "number" && date % 1 > 0 ? minuteOfDayFromCell(date) : undefined;
   return {
     day,

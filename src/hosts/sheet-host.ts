@@ -131,6 +131,11 @@ export interface SheetHost {
    * @returns The name of the sheet.
    */
   addChart?(chart: ChartOrder): Promise<string>;
+  /**
+   * How blank cells come to the worksheet functions: as a blank, as 0, or it cannot be told. The pane
+   * reads cells itself. Absent where they always come as blanks.
+   */
+  howBlanksCome?(): "blank" | "zero" | "unknown";
   settings(): Promise<Settings>;
   saveSettings(settings: Settings): Promise<void>;
   onSelectionChange(listener: (place: CellPlace) => void): Promise<StopListening>;

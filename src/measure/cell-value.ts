@@ -6,6 +6,12 @@ export interface CellError {
 /** What a spreadsheet cell can hold once a host has handed it over. `null` and "" are blank. */
 export type CellValue = string | number | boolean | null | CellError;
 
+/**
+ * A 0 that may be a blank cell, from a spreadsheet that is not known to tell the two apart. It is read as
+ * neither: like an error, it has to be named.
+ */
+export const ZERO_OR_BLANK: CellError = { error: "0 or blank" };
+
 const SAYS_NOTHING = new Set(["", "-", "–", "—", "n/a", "na", "n.a.", "none recorded"]);
 const ERROR_TEXT = /^#(N\/A|VALUE!|REF!|DIV\/0!|NUM!|NAME\?|NULL!|SPILL!|CALC!|BUSY!|GETTING_DATA)/;
 
@@ -30,7 +36,7 @@ export function cellNumber(value: number): number | undefined {
 }
 
 /** Whether the value is an error of the spreadsheet. */
-export function isCellError(value: CellValue): value is CellError {
+export function isCellError(value: CellValue | undefined): value is CellError {
   return typeof value === "object" && value !== null;
 }
 

@@ -1,3 +1,4 @@
+import { cellErrorIssue } from "./cell-error-issue";
 import {
   cellNumber,
   isBlank,
@@ -54,7 +55,7 @@ export function dateFromCell(
   dates: DatesWritten = {},
 ): number | undefined | Issue {
   if (isBlank(value)) return undefined;
-  if (isCellError(value)) return issue("cell-error", { value: quoted(value) });
+  if (isCellError(value)) return cellErrorIssue(value);
   if (isDayNumber(value))
     return Math.floor(value) + (dates.countedFrom === 1904 ? DAYS_TO_1904 : 0);
   const written = writtenIn(shownValue(value));
@@ -139,7 +140,7 @@ function dayWithoutYear(one: number, two: number, written: string): Issue {
  */
 export function minuteOfDayFromCell(value: CellValue): number | undefined | Issue {
   if (isBlank(value)) return undefined;
-  if (isCellError(value)) return issue("cell-error", { value: quoted(value) });
+  if (isCellError(value)) return cellErrorIssue(value);
   // Such as 915, which a spreadsheet makes of 0915; no test was made on that day of 1902.
   if (typeof value === "number" && Number.isInteger(value) && value >= 100 && value < 2400)
     return value % 100 < 60 ? Math.floor(value / 100) * 60 + (value % 100) : notATime(value);

@@ -1,3 +1,4 @@
+import { cellErrorIssue } from "./cell-error-issue";
 import { cellNumber, isBlank, isCellError, quoted, type CellValue } from "./cell-value";
 import { issue, type Issue } from "./issue";
 
@@ -29,7 +30,7 @@ export function numberFromCell(
 ): number | undefined | Issue {
   if (typeof value === "number") return cellNumber(value) ?? notANumber(value);
   if (isBlank(value)) return undefined;
-  if (isCellError(value)) return issue("cell-error", { value: quoted(value) });
+  if (isCellError(value)) return cellErrorIssue(value);
   return typeof value === "string" ? numberFromText(value, decimal) : notANumber(value);
 }
 

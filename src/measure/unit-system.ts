@@ -1,4 +1,5 @@
-import { quoted, shownValue, type CellValue } from "./cell-value";
+import { cellErrorIssue } from "./cell-error-issue";
+import { isCellError, quoted, shownValue, type CellValue } from "./cell-value";
 import { issue, type Issue } from "./issue";
 
 /** "us" is inch-pound, "si" is metric. Results never mix the two. */
@@ -12,8 +13,9 @@ export function otherSystem(system: UnitSystem): UnitSystem {
   return system === "us" ? "si" : "us";
 }
 
-/** Reads the name of a system of units. The issue `system-unknown` for any other text. */
+/** Reads the name of a system of units. The issue `system-unknown` for any other text, or `cell-error`. */
 export function unitSystemFromCell(value: CellValue): UnitSystem | Issue {
+  if (isCellError(value)) return cellErrorIssue(value);
   const named = shownValue(value).trim().toLowerCase();
   if (named === "us" || named === "si") return named;
   return issue("system-unknown", { value: quoted(value) });

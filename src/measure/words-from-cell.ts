@@ -1,3 +1,4 @@
+import { cellErrorIssue } from "./cell-error-issue";
 import { isBlank, isCellError, quoted, shownValue, type CellValue } from "./cell-value";
 import { folded } from "./folded";
 import { issue, isIssue, type Issue } from "./issue";
@@ -9,7 +10,7 @@ const NO = new Set("no n false 0 non nein".split(" "));
 /** The text in a cell, trimmed; `undefined` for a blank; the issue `cell-error`. */
 export function textFromCell(value: CellValue): string | undefined | Issue {
   if (isBlank(value)) return undefined;
-  if (isCellError(value)) return issue("cell-error", { value: quoted(value) });
+  if (isCellError(value)) return cellErrorIssue(value);
   return shownValue(value).trim();
 }
 

@@ -1,4 +1,5 @@
-import { quoted, shownValue, type CellValue } from "./cell-value";
+import { cellErrorIssue } from "./cell-error-issue";
+import { isCellError, quoted, shownValue, type CellValue } from "./cell-value";
 import { issue, type Issue } from "./issue";
 
 /** Units in which the yield of a batch is given. */
@@ -10,8 +11,9 @@ const SPELLINGS: Readonly<Record<YieldUnit, readonly string[]>> = {
   m3: ["m3", "m³", "m^3", "cu m", "si"],
 };
 
-/** Reads a unit of yield; a system of units stands for its plain one. Else the issue `yield-unit-unknown`. */
+/** Reads a unit of yield; a system of units stands for its plain one. Else the issue `yield-unit-unknown` or `cell-error`. */
 export function yieldUnitFromCell(value: CellValue): YieldUnit | Issue {
+  if (isCellError(value)) return cellErrorIssue(value);
   const word = shownValue(value).trim().toLowerCase().replace(/\./g, "");
   for (const unit of ["ft3", "yd3", "m3"] as const) {
     if (SPELLINGS[unit].includes(word)) return unit;

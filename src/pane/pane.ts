@@ -1,5 +1,6 @@
 import type { SheetHost } from "../hosts/sheet-host";
 import { say } from "../messages/pane-catalogue";
+import { blankCellsView } from "./blank-cells-view";
 import { cautionsView } from "./kit/cautions-view";
 import { checkBar } from "./check/check-bar";
 import { checkPage } from "./check/check-page";
@@ -59,6 +60,7 @@ export function mountPane(root: HTMLElement, host: SheetHost): void {
         messagesView(store, commands.stop),
       ),
       ...pages.panels,
+      blankCellsView(store, host),
       cautionsView("fresh-cautions"),
       versionLine(),
     ),

@@ -47,7 +47,7 @@ test("functions.js registers everything without a page, a worker or Office", () 
 test("a function registered alone computes", () => {
   const air = registeredAlone().get("AIR") as (...tables: unknown[]) => unknown[][];
   // C173 Table 1 as in a meter maker's manual (2019): 48 oz subtract 0.3; 5.70 to the nearest 0.25.
-  const [[result]] = air([[6]], [[0]], [["48 oz"]], null, null) as [[number]];
+  const [[result]] = air([[6]], null, [["48 oz"]], null, null) as [[number]];
   expect(result).toBe(5.75);
 });
 

@@ -45,6 +45,10 @@ export class EmulatedExcel implements Session {
   traffic: Traffic = newTraffic();
   /** The newest requirement set of this Excel: 18 is ExcelApi 1.18. */
   requirementSet = 20;
+  /** The newest requirement set of its custom functions: 5 is CustomFunctionsRuntime 1.5. */
+  customFunctionsSet = 5;
+  /** Whether it makes a 0 of a blank cell that it hands over to a custom function. */
+  blanksAsZero = false;
   /** Whether this Excel can wait with requests while a cell is being edited. */
   waitsForEditing = true;
   /**
@@ -140,8 +144,12 @@ export class EmulatedExcel implements Session {
 
   isSetSupported(name: string, version: string | number = "1.1"): boolean {
     if (name === "DelayForCellEdit") return this.waitsForEditing;
-    if (name !== "ExcelApi") return false;
-    return Number(String(version).split(".")[1] ?? 0) <= this.requirementSet;
+    const newest = {
+      ExcelApi: this.requirementSet,
+      CustomFunctionsRuntime: this.customFunctionsSet,
+    };
+    if (!(name in newest)) return false;
+    return Number(String(version).split(".")[1] ?? 0) <= newest[name as keyof typeof newest];
   }
 
   /** The user selects cells of a sheet. */

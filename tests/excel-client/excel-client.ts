@@ -27,6 +27,7 @@ export function startExcel(): EmulatedExcel {
   const office = {
     context: {
       contentLanguage: "en-US",
+      diagnostics: { host: "Excel", platform: "PC", version: "16.0.17928.20114" },
       requirements: {
         isSetSupported: (name: string, version?: string) => excel.isSetSupported(name, version),
       },

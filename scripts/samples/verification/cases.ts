@@ -110,6 +110,7 @@ export const WITHOUT_ORDINARY_FORMULA: Readonly<Record<string, string>> = {
   SUMMARY: "reads a whole table",
   BIAS: "reads whole columns; checked on worked numbers, a reference library and by simulation",
   "TESTS.DUE": "reads whole columns; checked on worked numbers",
+  "BLANK.TEST": "computes nothing; it tells how blank cells come to the functions",
   "REGISTER.STATE": "looks an id up and counts calendar months; checked on worked dates",
   DISPOSITION: "gives words by a rule; checked on a table of cases for each rule",
   "AIR.BOUNDS": "gives three cells; checked on worked numbers and random tests",

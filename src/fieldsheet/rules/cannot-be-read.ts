@@ -3,6 +3,7 @@ import { unreadableAs } from "../unreadable-as";
 
 const SAYS = [
   "cell-error",
+  "zero-or-blank",
   "not-a-date",
   "date-is-unclear",
   "not-a-time",

@@ -26,6 +26,7 @@ const SAYS = [
   "specification-looks-like-date",
   "nothing-above",
   "cell-error",
+  "zero-or-blank",
 ] as const;
 
 /** Something other than a number where a number belongs. */

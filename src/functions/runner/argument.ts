@@ -1,4 +1,5 @@
-import { isBlank, isCellError, quoted, type CellValue } from "../../measure/cell-value";
+import { cellErrorIssue } from "../../measure/cell-error-issue";
+import { isBlank, isCellError, type CellValue } from "../../measure/cell-value";
 import { at, issue, type Issue } from "../../measure/issue";
 import { numberFromCell } from "../../measure/number-from-cell";
 import { textFromCell } from "../../measure/words-from-cell";
@@ -59,5 +60,5 @@ export function readArgument<T>(argument: Argument<T>, cell: CellValue): T | und
 }
 
 function cellWithoutError(value: CellValue): CellValue | Issue {
-  return isCellError(value) ? issue("cell-error", { value: quoted(value) }) : value;
+  return isCellError(value) ? cellErrorIssue(value) : value;
 }

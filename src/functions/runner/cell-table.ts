@@ -1,5 +1,6 @@
-import { cellValueFrom, type CellValue } from "../../measure/cell-value";
+import { cellValueFrom, ZERO_OR_BLANK, type CellValue } from "../../measure/cell-value";
 import { at, issue, type Issue } from "../../measure/issue";
+import { blankCells } from "./blank-cells";
 
 /** A column holds 1,048,576 rows, or a few less below its headers; nobody means that many tests. */
 const NEARLY_A_WHOLE_COLUMN = 1_000_000;
@@ -9,6 +10,8 @@ export class CellTable {
   readonly rows: number;
   readonly columns: number;
   private readonly given: readonly unknown[];
+  /** What a cell holds that was handed over like this. */
+  private readonly valueOf: (raw: unknown) => CellValue;
 
   /** @param given Anything: one blank cell where nothing is given, blanks where rows are too short. */
   constructor(given: unknown) {
@@ -17,6 +20,7 @@ export class CellTable {
     let columns = 1;
     for (const row of this.given) if (Array.isArray(row)) columns = Math.max(columns, row.length);
     this.columns = columns;
+    this.valueOf = blankCells().mayBeZero(this.given) ? zeroOrBlank : cellValueFrom;
   }
 
   /** Whether it is more than one cell. */
@@ -28,14 +32,14 @@ export class CellTable {
   cell(row: number, column: number): CellValue {
     const cells = this.given[this.rows === 1 ? 0 : row];
     const at = this.columns === 1 ? 0 : column;
-    return cellValueFrom(Array.isArray(cells) ? (cells as unknown[])[at] : at === 0 ? cells : null);
+    return this.valueOf(Array.isArray(cells) ? (cells as unknown[])[at] : at === 0 ? cells : null);
   }
 
   /** All cells, row by row. */
   values(): CellValue[][] {
     return this.given.map((row, at) =>
       Array.isArray(row) && row.length === this.columns
-        ? row.map(cellValueFrom)
+        ? row.map(this.valueOf)
         : Array.from({ length: this.columns }, (_, column) => this.cell(at, column)),
     );
   }
@@ -44,6 +48,10 @@ export class CellTable {
   tooLong(): Issue | undefined {
     return this.rows < NEARLY_A_WHOLE_COLUMN ? undefined : issue("whole-column");
   }
+}
+
+function zeroOrBlank(raw: unknown): CellValue {
+  return raw === 0 ? ZERO_OR_BLANK : cellValueFrom(raw);
 }
 
 /** How many cells a result has. */

@@ -1,4 +1,5 @@
-import { isBlank, type CellValue } from "../../measure/cell-value";
+import { cellErrorIssue } from "../../measure/cell-error-issue";
+import { isBlank, isCellError, type CellValue } from "../../measure/cell-value";
 import { at, isIssue, issue, unavailable, type Issue } from "../../measure/issue";
 import { numberFromCell } from "../../measure/number-from-cell";
 import { implausible, QUANTITIES } from "../../measure/plausible";
@@ -75,8 +76,11 @@ function specifiedFrom(table: CellTable, system: UnitSystem): number | Issue {
   return strength(given[0] ?? null, system) ?? issue("argument-missing");
 }
 
-/** The values of an argument that may be repeated down a column, each once. */
+/** The values of an argument that may be repeated down a column, each once; an issue where one is an error. */
 function differentCells(table: CellTable): readonly CellValue[] | Issue {
-  const cells = () => table.values().flat();
-  return table.tooLong() ?? [...new Set(cells().filter((cell) => !isBlank(cell)))];
+  const wrong = table.tooLong();
+  if (wrong) return wrong;
+  const cells = table.values().flat();
+  const error = cells.find(isCellError);
+  return error ? cellErrorIssue(error) : [...new Set(cells.filter((cell) => !isBlank(cell)))];
 }

@@ -1,5 +1,6 @@
 import type { DecimalMark } from "../../measure/number-from-cell";
 import type { SheetHost } from "../sheet-host";
+import { howBlanksCome } from "./blank-cells";
 import { addLineChart } from "./chart";
 import { decimalMarkOfExcel } from "./decimal-mark";
 import { onEditOfOthers, onSelection } from "./events";
@@ -35,6 +36,7 @@ export function excelHost(): SheetHost {
     readSheet: readNamedSheet,
     addLines: (name, lines) => own.during(() => addLinesBelow(name, lines)),
     addChart: (chart) => own.during(() => addLineChart(chart)),
+    howBlanksCome,
     settings: readSettings,
     saveSettings: writeSettings,
     onSelectionChange: onSelection,

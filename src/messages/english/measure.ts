@@ -8,6 +8,10 @@ export const measureMessages = {
     `“${value}” can be read in two ways. Type ${read} if the comma is a decimal comma.`,
   "cell-error": ({ value }: Words<"value">) =>
     `the cell holds the error ${value}. Correct that cell first.`,
+  "zero-or-blank":
+    'the cell is 0 or blank: this Excel may hand over a blank cell as 0. Write a 0 as a text (\'0 in a cell, "0" in a formula), or try =FRESH.BLANK.TEST on a blank cell, which has to give “blank”.',
+  "not-a-blank-cell": ({ value }: Words<"value">) =>
+    `“${value}” stands in it. Point to a cell that is blank.`,
   "step-not-positive": ({ value }: Words<"value">) =>
     `${value} is not a step. Give a number above 0, or 0 for no rounding.`,
   "result-beyond-a-cell":

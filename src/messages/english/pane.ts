@@ -13,6 +13,11 @@ export const paneMessages = {
   "pane-unexpected":
     "Something happened that was not foreseen. Your cells are as they were; try again.",
 
+  "pane-blank-cells-zero":
+    "In this Excel a blank cell reaches the worksheet functions as 0, so they say of each 0 that it may be a blank. Write a 0 as a text there ('0). The check here reads the cells itself and is not touched by it.",
+  "pane-blank-cells-unknown":
+    "It is not known whether blank cells reach the worksheet functions of this Excel as blanks, so they say of each 0 that it may be a blank. Type =FRESH.BLANK.TEST of a blank cell into a free cell once; “blank” settles it. The check here reads the cells itself and is not touched by it.",
+
   "pane-check": "Check",
   "pane-progress": "Progress",
   "pane-stop": "Stop",

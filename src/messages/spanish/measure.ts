@@ -8,6 +8,9 @@ export const measureMessages: SameSentences<typeof english> = {
   "comma-is-unclear": ({ value, read }) =>
     `“${value}” se puede leer de dos maneras. Escriba ${read} si la coma es decimal.`,
   "cell-error": ({ value }) => `la celda contiene el error ${value}. Corrija primero esa celda.`,
+  "zero-or-blank":
+    'la celda es 0 o está en blanco: este Excel puede entregar una celda en blanco como 0. Escriba el 0 como texto (\'0 en una celda, "0" en una fórmula), o pruebe =FRESH.BLANK.TEST con una celda en blanco, que debe dar “blank”.',
+  "not-a-blank-cell": ({ value }) => `contiene “${value}”. Señale una celda que esté en blanco.`,
   "step-not-positive": ({ value }) =>
     `${value} no es un incremento de redondeo. Indique un número mayor que 0, o 0 para no redondear.`,
   "result-beyond-a-cell":

@@ -15,6 +15,11 @@ export const paneMessages: SameSentences<typeof english> = {
   "pane-unexpected":
     "Sucedió algo que no estaba previsto. Sus celdas están como estaban; intente de nuevo.",
 
+  "pane-blank-cells-zero":
+    "En este Excel una celda en blanco llega a las funciones de la hoja como 0; por eso dicen de cada 0 que puede ser un blanco. Escriba ahí el 0 como texto ('0). La revisión de este panel lee las celdas por sí misma y no se ve afectada.",
+  "pane-blank-cells-unknown":
+    "No se sabe si las celdas en blanco llegan en blanco a las funciones de la hoja en este Excel; por eso dicen de cada 0 que puede ser un blanco. Escriba una vez, en una celda libre, =FRESH.BLANK.TEST de una celda en blanco; si da “blank”, queda resuelto. La revisión de este panel lee las celdas por sí misma y no se ve afectada.",
+
   "pane-check": "Revisar",
   "pane-progress": "Avance",
   "pane-stop": "Detener",

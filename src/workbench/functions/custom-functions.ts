@@ -19,6 +19,8 @@ export class CustomFunctionsError extends Error {
  */
 export function customFunctionsFor(implementations: Map<string, Implementation>) {
   return {
+    /** Asked by functions.js, which cannot be sure of it in every Excel. */
+    handsOverBlanks: true,
     associate(id: string, implementation: Implementation): void {
       implementations.set(id, implementation);
     },
