@@ -33,6 +33,9 @@ const DOES_NOT_FIT_AND_DECIDES_NOTHING = 60;
 /** Below SURE: what is not said outright is asked. */
 const NOT_OUTRIGHT = 52;
 
+/** A word that is not known beside "reading" may say which of several it is. */
+const PLAIN_ONLY: ReadonlySet<FieldId> = new Set<FieldId>(["final"]);
+
 /** Fields that stand under any title. */
 const ANYWHERE: ReadonlySet<FieldId> = new Set<FieldId>(["sample", "load", "date", "mix", "time"]);
 
@@ -78,7 +81,9 @@ function candidateFor(told: Told, field: FieldId): Candidate | undefined {
   const senses = sensesIn(told, grammar, anywhere ? "anywhere" : "in its place");
   if (own.headed.includes(field)) senses.push(headedSense(told, grammar, anywhere));
   const best = senses.sort((a, b) => b.score - a.score)[0];
-  if (!best || best.score <= 0 || (fit < 0 && isAlsoAnothers(told, best))) return undefined;
+  if (!best || best.score <= 0) return undefined;
+  const mayBeAnothers = !own.headed.includes(field) && isAlsoAnothers(told, best);
+  if (mayBeAnothers && fit < 0) return undefined;
   const strict = NOT_LOOSE[field];
   const otherwise =
     strict !== undefined && own.words.some(({ terms }) => terms.some((t) => strict.has(t)));
@@ -86,7 +91,9 @@ function candidateFor(told: Told, field: FieldId): Candidate | undefined {
   const agreed = yesNoAsked ? 1 : fit;
   let score = best.score + (agreed > 0 ? FITS : 0);
   if (agreed < 0) score -= doesNotFit(field, best.plain);
-  const outright = best.outright && !otherwise && (best.sure || agreed > 0);
+  const unsure = mayBeAnothers && (agreed === 0 || cells.whole > 0.9);
+  const isPlain = !PLAIN_ONLY.has(field) || best.unknown === 0;
+  const outright = best.outright && !otherwise && !unsure && isPlain && (best.sure || agreed > 0);
   if (!outright) score = Math.min(score, NOT_OUTRIGHT);
   return { field, score, opposite: best.opposite, words: best.words, fit: agreed };
 }

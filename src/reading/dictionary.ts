@@ -1,5 +1,5 @@
 import type { FieldId } from "./fields";
-import type { Term } from "./terms";
+import { GUARD_TERMS, type Term } from "./terms";
 import { wordsOf } from "./tokens";
 import type { Token } from "./units-in-header";
 import type { Vocabulary } from "./vocabulary/vocabulary";
@@ -23,6 +23,10 @@ interface Entry {
 }
 
 const LONGEST_PHRASE = 5;
+const LONG_ENOUGH_TO_CUT = 4;
+/** Other languages than German put two words together, in names of columns only: "unitweight". */
+const SHORTEST_PART = 3;
+const ENDS: ReadonlySet<string> = new Set(["no", "id", "nr", "pct", "yn"]);
 /** Shorter words differ from others by a letter too often. */
 const LONG_ENOUGH_TO_MISSPELL = 7;
 const LINKS = new Set(["s", "es", "n", "en", "e", "er"]);
@@ -105,12 +109,33 @@ export class Dictionary {
     return near.length === 1 ? this.entries.get(near[0]!) : undefined;
   }
 
+  /** What a word that was cut short means, where all words that begin so mean it: "stabil.". */
+  cutShort(text: string, shortest = LONG_ENOUGH_TO_CUT): Entry | undefined {
+    const whole = text.length < shortest ? [] : this.beginningWith(text);
+    const terms = whole.reduce<readonly Term[]>(
+      (common, word, i) =>
+        i === 0 ? word.terms : common.filter((term) => word.terms.includes(term)),
+      [],
+    );
+    const own = terms.filter((term) => GUARD_TERMS[term] === undefined);
+    return own.length > 0 ? { terms: own } : undefined;
+  }
+
+  private beginningWith(text: string): readonly Entry[] {
+    if (/\d/.test(text)) return [];
+    return this.singleWords
+      .filter((word) => word.startsWith(text))
+      .map((word) => this.entries.get(word)!);
+  }
+
   /** The known words that a long word is put together from. */
   private partsOf(text: string): readonly string[] | undefined {
     if (text.length < 5 || /\d/.test(text)) return undefined;
     let parts = this.compounds.get(text);
     if (parts === undefined) {
-      parts = this.split(text, text.length) ?? null;
+      const found = this.split(text, text.length);
+      const isName = this.language === "de" || (found?.length ?? 0) < 3;
+      parts = (isName ? found : undefined) ?? this.splitCutShort(text) ?? null;
       this.compounds.set(text, parts);
     }
     return parts ?? undefined;
@@ -120,11 +145,12 @@ export class Dictionary {
   private split(text: string, longest: number): readonly string[] | undefined {
     for (let end = Math.min(text.length, longest); end > 1; end--) {
       const part = text.slice(0, end);
-      const known = end > 2 || end === text.length ? this.isPart(part) : false;
+      const isLast = end === text.length;
+      const known = end > 2 || isLast ? this.isPart(part, isLast) : false;
       if (!known) continue;
       const rest = text.slice(end);
       if (rest === "") return [part];
-      for (const link of ["", ...LINKS]) {
+      for (const link of this.language === "de" ? ["", ...LINKS] : [""]) {
         if (!rest.startsWith(link) || rest === link) continue;
         const others = this.split(rest.slice(link.length), rest.length);
         if (others) return [part, ...others];
@@ -133,7 +159,20 @@ export class Dictionary {
     return undefined;
   }
 
-  private isPart(part: string): boolean {
+  /** A compound whose last word was cut short: "Luftgeh.". */
+  private splitCutShort(text: string): readonly string[] | undefined {
+    if (this.language !== "de") return undefined;
+    for (let end = text.length - 3; end > 3; end--) {
+      const [head, tail] = [text.slice(0, end), text.slice(end)];
+      const whole = this.isPart(head, false) && this.singleWords.find((w) => w.startsWith(tail));
+      if (whole && this.cutShort(tail, 3)) return [head, whole];
+    }
+    return undefined;
+  }
+
+  private isPart(part: string, isLast: boolean): boolean {
+    if (this.language !== "de" && part.length < SHORTEST_PART && !(isLast && ENDS.has(part)))
+      return false;
     return this.shortForms.has(part) || (this.entries.get(this.stem(part))?.terms.length ?? 0) > 0;
   }
 

@@ -1,12 +1,15 @@
 import type { CellValue } from "../measure/cell-value";
 import { READING_FIELDS, type FieldId } from "./fields";
-import { labelsAndValues, type LabelledValue } from "./labelled-values";
+import type { LabelledValue } from "./labelled-value";
+import { labelsAndValues } from "./labelled-values";
 import { recognise } from "./recognise";
 import type { BlockPlace } from "./block-place";
 
 /** Forms as a table: one test a row, one column for what is called alike, and where each value stands. */
 export interface FoundForms {
   readonly headers: readonly string[];
+  /** For each column the titles of its group from the top down, its own label last. */
+  readonly titles: readonly (readonly string[])[];
   /** Where the first label of each column stands. */
   readonly labels: readonly BlockPlace[];
   readonly rows: readonly (readonly CellValue[])[];
@@ -46,11 +49,11 @@ function withFieldsByValues(
 ): readonly LabelledValue[] {
   const fieldOf = new Map<string, FieldId | undefined>();
   for (const pair of pairs) {
-    const { key, text } = pair;
+    const { key, text, titles } = pair;
     if (pair.field || pair.stray || fieldOf.has(key)) continue;
     const alike = pairs.filter((pair) => pair.key === key);
     const cells = alike.map(({ value }) => block[value.row]?.[value.column] ?? null);
-    const [found] = recognise([{ headers: [text], cells }]).all;
+    const [found] = recognise([{ headers: [...titles, text], cells }]).all;
     fieldOf.set(key, found?.state === "read" ? found.field : undefined);
   }
   return pairs.map((pair) => {
@@ -141,11 +144,12 @@ function sideBySide({ pairs, anchors }: Band): readonly (readonly LabelledValue[
 function asTable(block: Cells, tests: readonly (readonly LabelledValue[])[]): FoundForms {
   const columns = new Map<string, number>();
   const headers: string[] = [];
+  const titled: (readonly string[])[] = [];
   const labels: BlockPlace[] = [];
   const places = tests.map((test) => {
     const times = new Map<string, number>();
     const row: (BlockPlace | undefined)[] = [];
-    for (const { key, text, label, value } of test) {
+    for (const { key, text, titles, label, value } of test) {
       const time = (times.get(key) ?? 0) + 1;
       times.set(key, time);
       const name = `${time} ${key}`;
@@ -153,7 +157,8 @@ function asTable(block: Cells, tests: readonly (readonly LabelledValue[])[]): Fo
       if (column === undefined) {
         column = headers.length;
         columns.set(name, column);
-        headers.push(text);
+        headers.push([...titles, text].join(" "));
+        titled.push([...titles, text]);
         labels.push(label);
       }
       row[column] = value;
@@ -164,5 +169,5 @@ function asTable(block: Cells, tests: readonly (readonly LabelledValue[])[]): Fo
   const valueAt = (place: BlockPlace | undefined) =>
     place ? (block[place.row]?.[place.column] ?? null) : null;
   const rows = all.map((row) => row.map(valueAt));
-  return { headers, labels, rows, places: all };
+  return { headers, titles: titled, labels, rows, places: all };
 }

@@ -101,7 +101,13 @@ export function fitOf(field: FieldId, cells: Evidence, unit?: Dimension): Fit {
   if (cells.count === 0) return 0;
   const fit = JUDGES[field](cells, unit);
   if (isAnotherTest.has(field) && isReading(cells)) return -1;
-  return cells.count < ENOUGH && fit < 0 ? 0 : fit;
+  const isProof = JUDGES[field] === clock && isNoTime(cells);
+  return cells.count < ENOUGH && fit < 0 && !isProof ? 0 : fit;
+}
+
+/** Whether a number is neither a day with its time nor hours and minutes, such as a ticket's. */
+function isNoTime({ number, most }: Evidence): boolean {
+  return number > MOST && most >= 1 && (most >= 2400 || most % 100 > 59);
 }
 
 /** Numbers within bounds; `likely` says whether they also look as they should. */

@@ -20,6 +20,7 @@ export function headedSense(told: Told, grammar: FieldGrammar, anywhere: boolean
     score: (plain > 1 ? HEADED : oneWord) - title - aside * REMARK_IN_BRACKETS,
     opposite: false,
     sure: true,
+    unknown: 0,
     outright: title < STRANGE_TITLE && aside === 0,
     words: [own.text],
     plain,

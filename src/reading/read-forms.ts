@@ -8,10 +8,10 @@ import type { SheetReading } from "./sheet-reading";
  * stand is of the form.
  */
 export function* readFormsInSteps(
-  { headers, labels, rows, places }: FoundForms,
+  { headers, titles, labels, rows, places }: FoundForms,
   options: ReadingOptions,
 ): Generator<number, SheetReading> {
-  const read = yield* readTableInSteps({ headers, rows }, { ...options, headerRow: 0 });
+  const read = yield* readTableInSteps({ headers, titles, rows }, { ...options, headerRow: 0 });
   const placeOf: SheetReading["placeOf"] = (row, field) => {
     const at = field === null ? undefined : read.columns[field]?.index;
     const values = row === null ? labels : (places[row] ?? labels);

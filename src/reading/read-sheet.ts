@@ -2,7 +2,7 @@ import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
 import { isIssue, type Issue } from "../measure/issue";
 import { READING_FIELDS, type FieldId } from "./fields";
 import { findForms, type FoundForms } from "./find-forms";
-import { fieldSaidBy, isKnownLabel } from "./labelled-values";
+import { fieldSaidBy, isKnownLabel } from "./labels";
 import { findTable, type SheetLayout } from "./layout";
 import { readFormsInSteps } from "./read-forms";
 import { readTableInSteps, type ReadingOptions } from "./read-table";

@@ -6,6 +6,7 @@ import { withoutCommonWords } from "./common-words";
 import { consider, type Considered } from "./considered";
 import { CLEAR_LEAD, describe, type Rival } from "./described-column";
 import type { FieldId } from "./fields";
+import { finalAsResult } from "./final-result";
 import type {
   KeptColumn,
   ReadColumn,
@@ -30,7 +31,7 @@ export function recognise(
   columns: readonly SheetColumn[],
   kept: readonly KeptColumn[] = [],
 ): Recognition {
-  const considered = consider(columns, withoutCommonWords(columns), kept);
+  const considered = finalAsResult(consider(columns, withoutCommonWords(columns), kept));
   const assigned = assign(
     considered.flatMap(({ candidates }, column) =>
       candidates.map(({ field, score }) => ({ column, field, score })),

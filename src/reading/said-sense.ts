@@ -38,6 +38,8 @@ export interface SaidSense {
   readonly sure: boolean;
   /** Whether nothing in the header says something else. */
   readonly outright: boolean;
+  /** What words that are not known take off. */
+  readonly unknown: number;
   readonly words: readonly string[];
   /** How many words say it. */
   readonly plain: number;
@@ -75,6 +77,7 @@ function saidSense(
     opposite: sense.opposite,
     sure: sense.sure && (rest.unknown < UNKNOWN_WORD || sense.needs.length > 1),
     outright: rest.outright && title < STRANGE_TITLE,
+    unknown: rest.unknown,
     words: said.taken.map(({ text }) => text),
     plain: sense.needs.length,
   };

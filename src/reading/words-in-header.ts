@@ -132,7 +132,7 @@ function wordsAmong(tokens: readonly Token[], languages: readonly Dictionary[]):
       const { terms } = found.entry;
       if (terms.length > 0) words.push({ text, terms, aside, misspelt: false, timeUnit });
     } else {
-      const meant = languages[0]!.spelledRight(text);
+      const meant = languages[0]!.spelledRight(text) ?? languages[0]!.cutShort(text);
       words.push({
         text,
         terms: meant?.terms ?? [],

@@ -28,7 +28,7 @@ export const AIR_TEST_GRAMMAR = {
   ),
   cups: field(
     "cup",
-    "more late added number amount water total calibration reading specified",
+    "more late added number amount water total calibration reading specified meter bowl",
     "percent",
   ),
   alcohol: field("alcohol", "added amount volume total initial number before zero meter", "liquid"),
@@ -45,7 +45,7 @@ export const AIR_TEST_GRAMMAR = {
   ),
   packed: field(
     "packed, !dispersed, !dispersed concrete|sample|total, !dispersed in-order",
-    "total left bowl meter inversion roll after amount",
+    "total left bowl meter inversion roll after amount sample",
     "yes-no",
   ),
   leak: field(

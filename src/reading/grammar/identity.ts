@@ -7,7 +7,11 @@ export const IDENTITY_GRAMMAR = {
     "test set lab number air class",
     "",
   ),
-  load: field("load number, load, truck number~, truck~, batch number~, batch~", "number mix", ""),
+  load: field(
+    "load number, load, load truck, truck number~, truck~, batch number~, batch~",
+    "number mix",
+    "",
+  ),
   date: field(
     "date, ?test~, ?test day, ?sampled~, ?cast~, date time",
     "sample sampled cast number day place of",
