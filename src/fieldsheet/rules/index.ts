@@ -26,6 +26,8 @@ import { duplicateTest } from "./duplicate-test";
 import { evaporationHigh } from "./evaporation-high";
 import { finalReadingWrong } from "./final-reading-wrong";
 import { foamOverLimit } from "./foam-over-limit";
+import { cylindersApart } from "./cylinders-apart";
+import { cylindersApartOnAverage } from "./cylinders-apart-on-average";
 import { initialCuringTemperature } from "./initial-curing";
 import { interpolatedCorrection } from "./interpolated-correction";
 import { leak } from "./leak";
@@ -35,6 +37,7 @@ import { longInversion } from "./long-inversion";
 import { mayBeCalledVoid } from "./may-be-called-void";
 import { measureTooSmall } from "./measure-too-small";
 import { meterCheckOverdue } from "./meter-check-overdue";
+import { meterFoundOut } from "./meter-found-out";
 import { methodsDisagree } from "./methods-disagree";
 import { mouldedLate } from "./moulded-late";
 import { nearLimit } from "./near-limit";
@@ -65,7 +68,9 @@ import { thirdReadingMissing } from "./third-reading-missing";
 import { timesOutOfOrder } from "./times-out-of-order";
 import { voidTestReported } from "./void-test-reported";
 import { voidWithoutRepeat } from "./void-without-repeat";
+import { tooFewCylinders } from "./too-few-cylinders";
 import { waterAddedWrongly } from "./water-added-wrongly";
+import { waterCementOverLimit } from "./water-cement-over-limit";
 import { wetSievingDue } from "./wet-sieving-due";
 import { wrongMethodForAggregate } from "./wrong-method-for-aggregate";
 
@@ -112,7 +117,11 @@ export const RULES: readonly Rule[] = [
   mouldedLate,
   sampledFromAnEnd,
   initialCuringTemperature,
+  tooFewCylinders,
+  cylindersApart,
+  cylindersApartOnAverage,
   waterAddedWrongly,
+  waterCementOverLimit,
   outsideSpecification,
   densityOutsideSpecification,
   slumpOutsideTolerance,
@@ -136,6 +145,7 @@ export const RULES: readonly Rule[] = [
   checkTestFailed,
   duplicateTest,
   meterCheckOverdue,
+  meterFoundOut,
   bowlTooSmall,
   cupOutOfTolerance,
   alcoholNotInSheet,

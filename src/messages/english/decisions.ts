@@ -44,6 +44,29 @@ export const decisionMessages = {
     `water was added ${times} times; it is added once, on arrival. See who allowed it, and work out w/cm with all of it.`,
   "too-few-revolutions-after": ({ turns, least }: Words<"turns" | "least">) =>
     `the drum turned ${turns} times after the addition; at least ${least} at mixing speed are asked for. Mix on, and test again.`,
+  "too-few-cylinders": ({ cylinders, least, size }: Words<"cylinders" | "least" | "size">) =>
+    `${cylinders} of ${size} are fewer than the ${least} cylinders of which a strength test is the mean. Make the missing ones from the same sample, or say that there is no strength test.`,
+  "too-few-cylinders-of-any-size": ({
+    cylinders,
+    large,
+    small,
+  }: Words<"cylinders" | "large" | "small">) =>
+    `${cylinders} cylinder is too few: a strength test is the mean of ${large} of 6 × 12 in or ${small} of 4 × 8 in. Make the missing ones from the same sample, or say that there is no strength test.`,
+  "cylinders-apart": ({ count, range, most }: Words<"count" | "range" | "most">) =>
+    `The ${count} cylinders of this sample differ by ${range} % of their mean; ${most} % should not be passed. Look at how they were made, capped and loaded before the mean is used.`,
+  "cylinders-apart-on-average": ({
+    pairs,
+    mean,
+    most,
+    unit,
+  }: Words<"pairs" | "mean" | "most" | "unit">) =>
+    `The ${pairs} pairs of cylinders differ by ${mean} ${unit} on average; up to ${most} ${unit} is held to be acceptable. Look at how specimens are made, cured and tested.`,
+  "water-cement-over-limit": ({ ratio, most }: Words<"ratio" | "most">) =>
+    `The w/cm is ${ratio} with all water counted; ${most} is the most allowed. Hold the load and ask the engineer.`,
+  "water-cement-over-limit-on-site": ({ ratio, most }: Words<"ratio" | "most">) =>
+    `The w/cm is ${ratio} with all water counted, also what was added on site; ${most} is the most allowed. Hold the load and ask the engineer.`,
+  "water-cement-not-compared":
+    "The w/cm was not compared with its limit, because water and binder are not in one system of units. Write the unit of each into its header: lb or gal, or kg or L.",
   "cured-too-cold": ({ temperature, limit, unit }: Words<"temperature" | "limit" | "unit">) =>
     `the specimens were as cold as ${temperature} ${unit}; in initial curing ${limit} ${unit} are the least. Their strength may be lower than that of the concrete: say so with it.`,
   "cured-too-warm": ({ temperature, limit, unit }: Words<"temperature" | "limit" | "unit">) =>

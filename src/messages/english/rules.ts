@@ -95,6 +95,10 @@ export const ruleMessages = {
     `sampling took ${minutes} minutes from the first portion to the last; ${most} are allowed. Look at the times, or sample again.`,
   "times-out-of-order": ({ time, before, what }: Words<"time" | "before" | "what">) =>
     `${time} is before ${before}, the time for “${what}”. Look at both times.`,
+  "meter-found-out": ({ failed, since, tests }: Words<"failed" | "since" | "tests">) =>
+    `the meter failed its check of ${failed}; it last passed on ${since}. Results since then are in doubt: ${tests} in this sheet. Find out by how much it was off, and judge them again.`,
+  "meter-found-out-since-ever": ({ failed, tests }: Words<"failed" | "tests">) =>
+    `the meter failed its check of ${failed}, and the sheet shows none before that it passed. Its earlier results are in doubt: ${tests} in this sheet. Find out since when and by how much it was off.`,
   "meter-check-overdue": ({ checked, tested, tests }: Words<"checked" | "tested" | "tests">) =>
     `the meter was last checked on ${checked}, more than a year before the test on ${tested}. Tests in the sheet that rest on it: ${tests}. Have the meter checked.`,
   "wet-sieving-due": ({ size, unit, most }: Words<"size" | "unit" | "most">) =>

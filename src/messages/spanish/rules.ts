@@ -76,6 +76,10 @@ export const ruleMessages: SameSentences<typeof english> = {
     `el muestreo tardó ${minutes} minutos desde la primera porción hasta la última; se permiten ${most}. Revise las horas, o tome otra muestra.`,
   "times-out-of-order": ({ time, before, what }) =>
     `${time} es antes de ${before}, la hora de “${what}”. Revise ambas horas.`,
+  "meter-found-out": ({ failed, since, tests }) =>
+    `el medidor no pasó su verificación del ${failed}; la pasó por última vez el ${since}. Los resultados desde entonces están en duda: ${tests} en esta hoja. Averigüe cuánto se desviaba y júzguelos de nuevo.`,
+  "meter-found-out-since-ever": ({ failed, tests }) =>
+    `el medidor no pasó su verificación del ${failed}, y la hoja no muestra ninguna anterior que haya pasado. Sus resultados anteriores están en duda: ${tests} en esta hoja. Averigüe desde cuándo y cuánto se desviaba.`,
   "meter-check-overdue": ({ checked, tested, tests }) =>
     `el medidor se verificó por última vez el ${checked}, más de un año antes de la prueba del ${tested}. Pruebas de la hoja que dependen de ello: ${tests}. Mande verificar el medidor.`,
   "wet-sieving-due": ({ size, unit, most }) =>

@@ -10,6 +10,7 @@ export const PROCEDURE_FIELDS = {
   roll: field("seconds", "rolling time"),
   meter: field("text", "meter"),
   meterCheck: field("date", "meter checked"),
+  meterFault: field("fault", "meter failed its check"),
   bowlVolume: field("measured", "bowl volume"),
   cupVolume: field("measured", "cup volume"),
 } as const;

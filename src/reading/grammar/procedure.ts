@@ -1,4 +1,4 @@
-import { field } from "../sense";
+import { field, wholeHeadings } from "../sense";
 
 /** How the volumetric test was carried out, and with what. */
 export const PROCEDURE_GRAMMAR = {
@@ -26,6 +26,7 @@ export const PROCEDURE_GRAMMAR = {
     "date air of final number test day",
     "",
   ),
+  meterFault: wholeHeadings("yes-no"),
   bowlVolume: field("bowl volume, meter volume", "size", "bulk liquid"),
   cupVolume: field("cup volume, cup size", "calibration", "liquid bulk"),
 } as const;

@@ -194,7 +194,7 @@ export const ENGLISH_WORKED: readonly HeaderCase[] = [
     ["1% water additions", "cups", 0, 1, 2],
     ["Water before alcohol (pt)", "water", 1, 1, 1],
     ["Alcohol (pt)", "alcohol", 2, 3, 4],
-    ["Water added at site (gal)", "none", 0, 5, 8],
+    ["Water added at site (gal)", "addedWater", 0, 5, 8],
     ["Initial reading", "first", 6, 8.5, 8.25],
     ["Confirming reading", "second", 6, 8.5, 8.5],
   ]),
