@@ -30,7 +30,7 @@ const altersNothing = (mutant: Mutant) =>
       file === mutant.fileName && to === mutant.replacement && line === lineOf(mutant),
   );
 
-async function mutate(name: string, { of, not = [], tests, least }: MutatedFolder) {
+async function mutate(name: string, { of, not = [], tests, wider, least }: MutatedFolder) {
   const left = not.map((folder) => resolve("src", folder));
   const only = process.env["ONLY"];
   const sources = of
@@ -38,10 +38,13 @@ async function mutate(name: string, { of, not = [], tests, least }: MutatedFolde
     .filter((file) => !left.some((folder) => file.startsWith(folder)))
     .filter((file) => !only || file.includes(only));
   const { texts, mutants } = await instrumented(sources);
-  const bundle = resolve(CACHE, `${name}.cjs`);
-  const testFiles = tests.flatMap((folder) => filesIn(join("tests", folder), ".test.ts"));
-  writeFileSync(bundle, await bundled(testFiles, texts));
-  const unnoticed = await runMutants(bundle, resolve(CACHE, "worker.cjs"), mutants, PROCESSES);
+  let unnoticed: readonly Mutant[] = mutants;
+  for (const folders of wider ? [tests, wider] : [tests]) {
+    const bundle = resolve(CACHE, `${name}.cjs`);
+    const testFiles = folders.flatMap((folder) => filesIn(join("tests", folder), ".test.ts"));
+    writeFileSync(bundle, await bundled(testFiles, texts));
+    unnoticed = await runMutants(bundle, resolve(CACHE, "worker.cjs"), unnoticed, PROCESSES);
+  }
   const missed = unnoticed.filter((mutant) => !altersNothing(mutant));
   for (const mutant of missed) {
     const { fileName, location, mutatorName, replacement } = mutant;
