@@ -1,5 +1,8 @@
 import type { Settings } from "./sheet-host";
 
+/** Settings whose names begin so are those of one workbook, and never another's. */
+export const OF_THIS_WORKBOOK = "report-";
+
 /**
  * The settings in a text that was kept with a workbook or a browser. What is not one is left out: the
  * text lies where anybody may have changed it.

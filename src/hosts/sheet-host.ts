@@ -57,6 +57,14 @@ export interface ChartOrder {
   }[];
 }
 
+/** How a new sheet looks; without it the first row is a heading and columns fit what stands in them. */
+export interface SheetLook {
+  /** Rows that are set in bold, from 0. */
+  readonly bold: readonly number[];
+  /** Widths of columns, in characters. */
+  readonly widths: readonly number[];
+}
+
 /** What to read: the selection as it is, or the table that the selected cell stands in. */
 export type ReadScope = "selection" | "table";
 
@@ -115,8 +123,6 @@ export interface SheetHost {
   mark(marks: readonly Mark[], withNotes: boolean, checked?: ReadArea): Promise<MarkReport>;
   /** Takes every mark of ours off the whole workbook. */
   unmark(): Promise<MarkReport>;
-  /** Writes a table to a new sheet of its own and shows it; never over an existing sheet. */
-  writeResultsSheet(name: string, table: readonly (readonly CellValue[])[]): Promise<string>;
   /** Reads all that stands on the sheet of a name; `undefined` where the workbook has none. */
   readSheet(name: string): Promise<ReadArea | undefined>;
   /**
@@ -125,6 +131,27 @@ export interface SheetHost {
    * @returns What stands on the sheet then.
    */
   addLines(name: string, lines: LinesFor): Promise<ReadArea>;
+  /**
+   * Writes a table to a new sheet of its own and shows it; never over an existing sheet. One with a look
+   * of its own is also made ready for paper: landscape, one page wide, with its name and page numbers.
+   */
+  writeResultsSheet(
+    name: string,
+    table: readonly (readonly CellValue[])[],
+    look?: SheetLook,
+  ): Promise<string>;
+  /** The name of the file, as far as the spreadsheet tells it. */
+  workbookName(): Promise<string>;
+  /**
+   * Hands a table over as a file of its own, named without its ending. Absent where the spreadsheet
+   * itself keeps files.
+   */
+  saveTable?(
+    name: string,
+    as: "xlsx" | "csv",
+    table: readonly (readonly CellValue[])[],
+    look: SheetLook,
+  ): Promise<void>;
   /**
    * Puts a line chart and its numbers on a new sheet of its own and shows it. Absent where the
    * spreadsheet draws no charts.

@@ -27,7 +27,7 @@ export function mountPane(root: HTMLElement, host: SheetHost): void {
   const store = createPaneStore();
   const commands = paneCommands(store, host);
   const trend = trendView(store, commands);
-  const report = reportView(store);
+  const report = reportView(store, commands);
   const pages = tabs(
     say("pane-pages"),
     [

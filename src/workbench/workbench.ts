@@ -9,6 +9,7 @@ import { mendGrid } from "./mend-grid";
 import { pagePart } from "./page-part";
 import { connectRegions } from "./regions";
 import { startUniver } from "./start-univer";
+import { handOverTable } from "./files/save-table";
 import { WorkbookOpener } from "./workbook-opener";
 import "./workbench.css";
 
@@ -26,7 +27,7 @@ async function start(): Promise<void> {
     leave();
     sentences.clear();
     const host = workbenchHost(api);
-    mountPane(pagePart("pane"), inSight(host));
+    mountPane(pagePart("pane"), { ...inSight(host), saveTable: handOverTable });
     const stopSaying = showWhatCellsSay(api, sentences, pagePart("cell-says"));
     leave = () => {
       host.stopListening();

@@ -2,6 +2,7 @@ import axe from "axe-core";
 import { readFileSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
 import { cautionMessages } from "../../src/messages/english/cautions";
+import { readWorkbook } from "../../src/files/workbook/read-workbook";
 import { say } from "../../src/messages/pane-catalogue";
 import { launchBrowser } from "./browser";
 import { serveDist } from "./dist-server";
@@ -210,6 +211,30 @@ test("the report for print holds findings, method, cautions and nothing else of 
   expect(paper).toContain(say("report-method-text"));
   for (const caution of Object.values(cautionMessages)) expect(paper).toContain(caution);
   expect(await page.locator(".fresh-paper").count()).toBe(0);
+});
+
+test("the report is of the tests that are chosen, with the head as typed, and kept as a file", async () => {
+  await goTo("Report");
+  await page.getByLabel("Project").fill("=Kestrel viaduct");
+  await page.getByRole("combobox", { name: "Tests" }).selectOption("The day 2026-06-09");
+  const report = page.getByRole("article");
+  await report.getByText("Of the tests of 2026-06-09.").waitFor();
+  expect(await report.locator("dd").nth(1).textContent()).toBe("=Kestrel viaduct");
+  const saved = async (name: string) => {
+    const download = page.waitForEvent("download");
+    await press(name);
+    const file = await download;
+    return { name: file.suggestedFilename(), bytes: readFileSync(await file.path()) };
+  };
+  const csv = await saved("Save as .csv");
+  expect(csv.name).toBe("Report of day-of-tests.csv");
+  expect(csv.bytes.toString()).toContain("\r\nProject,,'=Kestrel viaduct\r\n");
+  const xlsx = await saved("Save as .xlsx");
+  expect(xlsx.name).toBe("Report of day-of-tests.xlsx");
+  expect((await readWorkbook(xlsx.bytes)).sheets[0]!.rows.flat()).toContain("=Kestrel viaduct");
+  await page.getByRole("combobox", { name: "Tests" }).selectOption("The test under the cursor");
+  await report.getByText(/^Of one test/).waitFor();
+  await page.getByRole("combobox", { name: "Tests" }).selectOption("All that were checked");
 });
 
 test.each(["light", "dark"] as const)("axe finds no fault in the %s page", async (colorScheme) => {

@@ -48,6 +48,15 @@ export interface SheetModel {
   formulas: { row: number; column: number; formula: string }[];
   fills: { row: number; column: number; color: string }[];
   bold: Rectangle[];
+  /** Of columns, in points. */
+  widths: Map<number, number>;
+  /** How it is printed, as far as it was set. */
+  page: {
+    orientation?: string;
+    pagesWide?: number | undefined;
+    leftFooter?: string;
+    rightFooter?: string;
+  };
   /** In order of priority. */
   formats: FormatModel[];
   notes: NoteModel[];
@@ -73,6 +82,8 @@ export function newSheet(id: string, name: string): SheetModel {
     formulas: [],
     fills: [],
     bold: [],
+    widths: new Map(),
+    page: {},
     formats: [],
     notes: [],
     comments: [],

@@ -10,6 +10,8 @@ export class WorkbookModel {
   selection: Rectangle[] = [cellAt(0, 0)];
   structureProtected = false;
   decimalSeparator = ".";
+  /** Of the file. */
+  name = "loads.xlsx";
   private given = 0;
 
   constructor(firstSheet = "Loads") {

@@ -354,6 +354,12 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
         expect(withoutBlanks(sheet.valuesOf("Findings"))).toEqual(SHOWN);
       });
 
+      test("holds the same with a look of its own", async () => {
+        const look = { bold: [0, 2], widths: [20, 8] };
+        const name = await host.writeResultsSheet("Fresh report", TABLE, look);
+        expect(withoutBlanks(sheet.valuesOf(name))).toEqual(SHOWN);
+      });
+
       test("is in front", async () => {
         await host.writeResultsSheet("Findings", TABLE);
         sheet.select([1, 1, 1, 1]);
@@ -432,6 +438,10 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
     test("keeps settings", async () => {
       await host.saveSettings({ low: 4.5, notes: true, edition: "ACI 318-19" });
       expect(await host.settings()).toEqual({ low: 4.5, notes: true, edition: "ACI 318-19" });
+    });
+
+    test("tells the name of the file", async () => {
+      expect(await host.workbookName()).toBe("loads.xlsx");
     });
 
     test("tells how decimals are written", async () => {

@@ -73,6 +73,7 @@ export function fakeHost(cells: CellValue[][], top = 0, left = 0) {
       return readNamed(name)!;
     },
     writeResultsSheet: async (name) => `${name} 2`,
+    workbookName: async () => "loads.xlsx",
     settings: async () => ({}),
     saveSettings: async () => {},
     onSelectionChange: async () => () => {},

@@ -10,26 +10,42 @@ export interface NewSheet {
   readonly heading: boolean;
   /** Widths of columns, in characters. */
   readonly widths: readonly number[];
+  /** Further rows that are written bold, from 0. */
+  readonly bold?: readonly number[];
+  /** Whether it is made ready for paper: landscape, one page wide, with its name and page numbers. */
+  readonly forPaper?: boolean;
 }
 
 const NAMESPACE = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+/** One page wide and as many high as it takes (ECMA-376, 18.3.1.65 and 18.3.1.63). */
+const ONE_PAGE_WIDE = `<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>`;
+const PAPER =
+  `<pageMargins left="0.5" right="0.5" top="0.6" bottom="0.7" header="0.3" footer="0.3"/>` +
+  `<pageSetup orientation="landscape" fitToWidth="1" fitToHeight="0"/>` +
+  `<headerFooter><oddFooter>&amp;L&amp;F, &amp;A&amp;R&amp;P / &amp;N</oddFooter></headerFooter>`;
 const RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 
 /** The part of a new sheet. @param bold The number of the format of a heading. */
-export function sheetPart({ rows, heading, widths }: NewSheet, bold: number): string {
+export function sheetPart(
+  { rows, heading, widths, bold: further = [], forPaper = false }: NewSheet,
+  bold: number,
+): string {
+  const boldRows = new Set([...(heading ? [0] : []), ...further]);
   const columns = widths.map(
     (width, i) => `<col min="${i + 1}" max="${i + 1}" width="${width}" customWidth="1"/>`,
   );
   const written = rows.map((row, r) => {
-    const style = heading && r === 0 ? String(bold) : undefined;
+    const style = boldRows.has(r) ? String(bold) : undefined;
     const cells = row.map((content, c) => writtenCell(cellReference(r, c), content, style));
     return `<row r="${r + 1}">${cells.join("")}</row>`;
   });
   return (
     `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n` +
     `<worksheet xmlns="${NAMESPACE}" xmlns:r="${RELATIONS}">` +
+    (forPaper ? ONE_PAGE_WIDE : "") +
     (columns.length > 0 ? `<cols>${columns.join("")}</cols>` : "") +
-    `<sheetData>${written.join("")}</sheetData></worksheet>`
+    `<sheetData>${written.join("")}</sheetData>` +
+    `${forPaper ? PAPER : ""}</worksheet>`
   );
 }
 

@@ -58,7 +58,7 @@ export async function saveWorkbook(
   };
   const parts = new Map(sheets.map(({ name, part }) => [name, part]));
   for (const sheet of added) {
-    const bold = sheet.heading ? await style(withBoldFormat) : 0;
+    const bold = sheet.heading || sheet.bold ? await style(withBoldFormat) : 0;
     const part = await edits.add(
       `${folderOf(workbook)}worksheets/sheet`,
       ".xml",

@@ -9,11 +9,13 @@ import { putMarks } from "./marking";
 import { readNamedSheet } from "./named-sheet";
 import { OwnEdits } from "./own-edits";
 import { readAgain, readScope } from "./reading";
+import { asReport } from "./report-look";
 import { writeNewSheet } from "./results-sheet";
 import { readSheetTops } from "./sheet-tops";
 import { selectCell } from "./selecting";
 import { readSettings, writeSettings } from "./settings";
 import { removeMarks } from "./unmarking";
+import { workbookName } from "./workbook-name";
 
 /** The port to the workbook that is open in Excel. Office.js must be ready. */
 export function excelHost(): SheetHost {
@@ -32,9 +34,11 @@ export function excelHost(): SheetHost {
     select: selectCell,
     mark: (marks, withNotes, checked) => own.during(() => putMarks(marks, withNotes, checked)),
     unmark: () => own.during(removeMarks),
-    writeResultsSheet: (name, table) => own.during(() => writeNewSheet(name, table)),
     readSheet: readNamedSheet,
     addLines: (name, lines) => own.during(() => addLinesBelow(name, lines)),
+    writeResultsSheet: (name, table, look) =>
+      own.during(() => writeNewSheet(name, table, look && asReport(look))),
+    workbookName,
     addChart: (chart) => own.during(() => addLineChart(chart)),
     howBlanksCome,
     settings: readSettings,

@@ -1,5 +1,6 @@
 import { BooleanNumber, type ICellData } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
+import type { SheetLook } from "../sheet-host";
 import { shownValue, type CellValue } from "../../measure/cell-value";
 import { freeSheetName } from "../sheet-name";
 import { cellHolding } from "./cell-content";
@@ -10,6 +11,8 @@ const SPARE = 20;
 const CHARACTER = 8;
 const PADDING = 16;
 const WIDEST = 480;
+/** Characters of a column that is not said to be wider or narrower. */
+const USUAL = 9;
 
 /**
  * Writes a table, with its header row first, to a new sheet and shows it.
@@ -20,11 +23,12 @@ export function writeResults(
   api: FUniver,
   wished: string,
   table: readonly (readonly CellValue[])[],
+  look?: SheetLook,
 ): string {
   const workbook = openWorkbook(api);
   const taken = workbook.getSheets().map((sheet) => sheet.getSheetName());
   const name = freeSheetName(wished, taken);
-  newSheetHolding(api, name, table);
+  newSheetHolding(api, name, table, look);
   return name;
 }
 
@@ -33,17 +37,22 @@ export function newSheetHolding(
   api: FUniver,
   name: string,
   table: readonly (readonly CellValue[])[],
+  look?: SheetLook,
 ): void {
+  const bold = new Set(look?.bold ?? [0]);
   const columns = Math.max(1, ...table.map((row) => row.length));
   const cells = table.map((row, r) =>
-    row.map((value) => (r === 0 ? heading(value) : cellHolding(value))),
+    row.map((value) => (bold.has(r) ? heading(value) : cellHolding(value))),
   );
   openWorkbook(api).insertSheet(name, {
     sheet: {
       rowCount: table.length + SPARE,
       columnCount: columns + SPARE,
       columnData: Object.fromEntries(
-        Array.from({ length: columns }, (_, i) => [i, { w: widthOf(table, i) }]),
+        Array.from({ length: columns }, (_, i) => [
+          i,
+          { w: look ? pixels(look.widths[i] ?? USUAL) : widthOf(table, i) },
+        ]),
       ),
       cellData: Object.fromEntries(cells.map((row, r) => [r, Object.fromEntries(row.entries())])),
     },
@@ -57,5 +66,9 @@ function heading(value: CellValue): ICellData {
 /** Wide enough for what stands in a column, within reason. */
 function widthOf(table: readonly (readonly CellValue[])[], column: number): number {
   const longest = table.reduce((most, row) => Math.max(most, shownValue(row[column]).length), 0);
-  return Math.min(PADDING + longest * CHARACTER, WIDEST);
+  return Math.min(pixels(longest), WIDEST);
+}
+
+function pixels(characters: number): number {
+  return PADDING + characters * CHARACTER;
 }

@@ -17,7 +17,7 @@ export interface WorkbenchHost extends SheetHost {
 
 /** The port for the spreadsheet of the workbench. */
 export function workbenchHost(api: FUniver): WorkbenchHost {
-  const settings = new KeptSettings();
+  const settings = new KeptSettings(openWorkbook(api).getName());
   const listening = new Set<() => void>();
   const untilStopped = (stop: () => void) => {
     const stopOnce = () => {
@@ -43,9 +43,10 @@ export function workbenchHost(api: FUniver): WorkbenchHost {
       }),
     mark: (marks, withNotes, checked) => answer(() => putMarks(api, marks, withNotes, checked)),
     unmark: () => answer(() => takeAllMarksOff(api)),
-    writeResultsSheet: (name, table) => answer(() => writeResults(api, name, table)),
     readSheet: (name) => answer(() => readNamedSheet(api, name)),
     addLines: (name, lines) => answer(() => addLinesBelow(api, name, lines)),
+    writeResultsSheet: (name, table, look) => answer(() => writeResults(api, name, table, look)),
+    workbookName: () => answer(() => openWorkbook(api).getName()),
     settings: () => answer(() => settings.read()),
     saveSettings: (kept) => answer(() => settings.keep(kept)),
     onSelectionChange: (listener) => answer(() => untilStopped(listenToSelection(api, listener))),

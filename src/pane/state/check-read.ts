@@ -41,7 +41,7 @@ export async function checkRead(
 }
 
 /** Says which filled cells beside what was checked were not read. */
-function notRead({ below, cut = [] }: ReadArea): string[] {
+export function notRead({ below, cut = [] }: ReadArea): string[] {
   const beside = cut.some((side) => side !== "bottom");
   return [
     ...(below

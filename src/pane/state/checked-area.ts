@@ -25,6 +25,8 @@ export interface GivenWithCheck {
 export interface CheckedArea extends SheetLayout {
   readonly read: ReadArea;
   readonly decimal: DecimalMark;
+  /** When it was checked. */
+  readonly at: Date;
   readonly result: CheckResult;
 }
 
@@ -47,7 +49,7 @@ export function* checkAreaInSteps(
     missing.includes(which) ? typedNumber(given[which], say(`pane-${which}`), decimal) : undefined;
   const options = { low: limit("low"), high: limit("high"), decimal };
   const result = Problem.unless(yield* checkTestsInSteps(found, options));
-  return { ...layout, read, decimal, result };
+  return { ...layout, read, decimal, at: new Date(), result };
 }
 
 function layoutOf(found: TestsInBlock): SheetLayout {

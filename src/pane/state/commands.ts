@@ -1,15 +1,20 @@
 import type { Finding, Weight } from "../../fieldsheet/rule";
-import type { CellPlace, ChartOrder, SheetHost } from "../../hosts/sheet-host";
+import type { CellPlace, ChartOrder, SheetHost, SheetLook } from "../../hosts/sheet-host";
+import type { CellValue } from "../../measure/cell-value";
 import { Problem } from "../../measure/problem";
 import { say } from "../../messages/pane-catalogue";
 import { copyText } from "../kit/copy-text";
 import { problemSentence } from "../kit/problem-sentence";
+import { inSlices } from "../kit/in-slices";
+import { aroundChecked, type AroundChecked } from "./around-checked";
+import type { CheckedArea } from "./checked-area";
 import { checking } from "./checking";
 import type { SheetWithTests } from "./find-tests";
 import { findingLines } from "./finding-lines";
 import { goTo } from "./go-to";
 import { marking } from "./marking";
 import { oneAtATime, type Job } from "./one-at-a-time";
+import { REPORT_SHEET } from "./own-sheets";
 import { keptSettings, type PaneStore } from "./pane-state";
 import { correctionKey, type NoticedCorrection } from "./review/noticed-corrections";
 import { reviewing } from "./review/reviewing";
@@ -49,6 +54,17 @@ export interface PaneCommands {
   dismissCorrection(noticed: NoticedCorrection): void;
   /** Records that the checked sheet had another name when findings of it were decided. */
   recordRenamed(before: string): Promise<boolean>;
+  /**
+   * Keeps a report of the checked tests, as they are by now, on a new sheet or as a file.
+   * @param make Makes its rows, in steps; the words of a sheet are to fit its columns, those of a file not.
+   */
+  keepReport(as: ReportKept, make: MakeReport): Promise<boolean>;
+  /** Whether reports can be kept as files of their own. */
+  readonly keepsFiles: boolean;
+  /** Checks anew what was edited since the check. @returns Whether there is a check to print. */
+  bringUpToDate(): Promise<boolean>;
+  /** What belongs to the check and does not stand in its cells. */
+  aroundChecked(checked: CheckedArea): Promise<AroundChecked>;
   /** Has the spreadsheet draw a chart; absent where it draws none. */
   addChart?(chart: ChartOrder): Promise<boolean>;
   /** Puts the findings of these weights on the clipboard. */
@@ -56,6 +72,19 @@ export interface PaneCommands {
   /** Keeps the settings with the workbook. */
   keepSettings(): Promise<void>;
 }
+
+/** Where a report is kept. */
+export type ReportKept = "sheet" | "xlsx" | "csv";
+
+/** A report in rows, with a name for its file. */
+export interface ReportRows {
+  readonly rows: readonly (readonly CellValue[])[];
+  readonly look: SheetLook;
+  readonly file: string;
+}
+
+/** Makes the rows of a report of what was checked, in steps that yield the share that is done. */
+export type MakeReport = (checked: CheckedArea) => Generator<number, ReportRows>;
 
 export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
   const { run, stop } = oneAtATime(store);
@@ -139,6 +168,29 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
       });
     },
     recordRenamed: (before) => run("pane-writing", () => review.renamed(before)),
+    keepsFiles: host.saveTable !== undefined,
+    aroundChecked: ({ read }) => aroundChecked(host, read),
+    async keepReport(as, make) {
+      const { checked } = store.get();
+      if (!checked) return true;
+      const keep = async (job: Job) => {
+        const now = await marks.upToDate(checked, job);
+        const { rows, look, file } = await inSlices(make(now.checked), job.pause);
+        if (as !== "sheet") {
+          await host.saveTable!(file, as, rows, look);
+          return [...now.said, say("report-saved", { file: `${file}.${as}` })].join(" ");
+        }
+        const sheet = await host.writeResultsSheet(REPORT_SHEET, rows, look);
+        return [...now.said, say("report-sheet-written", { sheet })].join(" ");
+      };
+      return run("pane-writing", keep, true);
+    },
+    async bringUpToDate() {
+      const { checked } = store.get();
+      if (!checked) return false;
+      const look = async (job: Job) => (await marks.upToDate(checked, job)).said.join(" ");
+      return (await run("pane-checking", look, true)) && store.get().error === "";
+    },
     ...(host.addChart && {
       addChart: (chart: ChartOrder) =>
         run("pane-writing", async () => {

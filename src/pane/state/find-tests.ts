@@ -7,6 +7,7 @@ import type { SheetLayout } from "../../reading/layout";
 import { findTestsIn, MOST_ROWS_OF_FORMS } from "../../reading/read-sheet";
 import { headingPlaces } from "../../review/read-review";
 import type { BlockPlace } from "../../reading/block-place";
+import { isReportSheet } from "./own-sheets";
 
 /** Rows of a sheet that are looked through for headers. */
 const TOP_ROWS = 120;
@@ -51,7 +52,10 @@ export async function findTests(
     lacking = problem;
   }
   const tops = await host.sheetTops(TOP_ROWS);
-  const [front, ...others] = tops.map(testsOn);
+  const [front, ...others] = tops.map((top, i) =>
+    // On another sheet a report of ours would be offered as tests.
+    i > 0 && isReportSheet(top.area.sheetName) ? undefined : testsOn(top),
+  );
   if (front?.forms) return { read: await host.readAgain(wholeSheet(tops[0]!), progress) };
   if (front) return { read: await host.read("table", progress, front.place) };
   if (piece) return { read: piece };

@@ -1,4 +1,5 @@
 import { WEIGHTS, type Finding, type Weight } from "../../fieldsheet/rule";
+import { OF_THIS_WORKBOOK } from "../../hosts/settings-text";
 import type { CellPlace, ReadArea, Settings } from "../../hosts/sheet-host";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import type { CheckedArea } from "./checked-area";
@@ -35,6 +36,8 @@ export interface PaneState {
   readonly live: boolean;
   /** Standard deviation of one result in %; "" for the published one. */
   readonly deviation: string;
+  /** What was typed for the head of the report, by what it is. */
+  readonly heading: Readonly<Record<string, string>>;
 
   /** How decimals are written in the workbook. */
   readonly decimal: DecimalMark;
@@ -70,6 +73,9 @@ export type PaneStore = Store<PaneState>;
 
 const KEPT = ["low", "high", "marking", "withNotes", "live", "deviation"] as const;
 
+/** What the names of the head of the report begin with among the settings. */
+const HEADING = OF_THIS_WORKBOOK;
+
 /** The state when the pane opens. */
 export function createPaneStore(): PaneStore {
   return createStore<PaneState>({
@@ -79,6 +85,7 @@ export function createPaneStore(): PaneStore {
     withNotes: true,
     live: false,
     deviation: "",
+    heading: {},
     decimal: ".",
     checked: undefined,
     fresh: new Set(),
@@ -102,11 +109,20 @@ export function createPaneStore(): PaneStore {
 
 /** What is kept with the workbook. */
 export function keptSettings(state: PaneState): Settings {
-  return Object.fromEntries(KEPT.map((name) => [name, state[name]]));
+  const heading = Object.entries(state.heading).map(([name, typed]) => [HEADING + name, typed]);
+  return Object.fromEntries([...KEPT.map((name) => [name, state[name]]), ...heading]);
 }
 
 /** What was kept, as far as it still fits: somebody may have changed it. */
 export function stateFromSettings(kept: Settings, now: PaneState): Partial<PaneState> {
   const fits = KEPT.filter((name) => typeof kept[name] === typeof now[name]);
-  return Object.fromEntries(fits.map((name) => [name, kept[name]]));
+  const heading = Object.entries(kept).flatMap(([name, typed]) =>
+    name.startsWith(HEADING) && typeof typed === "string"
+      ? [[name.slice(HEADING.length), typed] as const]
+      : [],
+  );
+  return {
+    ...Object.fromEntries(fits.map((name) => [name, kept[name]])),
+    ...(heading.length > 0 && { heading: Object.fromEntries(heading) }),
+  };
 }

@@ -214,6 +214,11 @@ class RangeFormat extends Emulated {
   get Font(): RangeFont {
     return new RangeFont(this.session, this.sheet, this.block);
   }
+  set ColumnWidth(points: number) {
+    demandLeave(this.sheet, "allowFormatCells");
+    for (let column = this.block.left; column <= this.block.right; column += 1)
+      this.sheet.widths.set(column, points);
+  }
   AutofitColumns(): void {
     demandLeave(this.sheet, "allowFormatCells");
   }

@@ -8,6 +8,9 @@ import { WorksheetCollection } from "./worksheet";
 export class Workbook extends Emulated {
   readonly className = "Workbook";
 
+  get Name(): string {
+    return this.workbook.name;
+  }
   get Worksheets(): WorksheetCollection {
     return new WorksheetCollection(this.session);
   }

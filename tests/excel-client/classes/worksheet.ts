@@ -4,6 +4,7 @@ import type { SheetModel } from "../sheet-model";
 import { ChartCollection } from "./chart";
 import { Emulated, EmulatedCollection, type Session } from "./emulated";
 import { CommentCollection, NoteCollection } from "./note";
+import { PageLayout } from "./page-layout";
 import { Range } from "./range";
 import { RangeAreas } from "./range-areas";
 
@@ -28,6 +29,9 @@ export class Worksheet extends Emulated {
   }
   get Protection(): WorksheetProtection {
     return new WorksheetProtection(this.session, this.sheet);
+  }
+  get PageLayout(): PageLayout {
+    return new PageLayout(this.session, this.sheet);
   }
   get Notes(): NoteCollection {
     return new NoteCollection(this.session, this.sheet);

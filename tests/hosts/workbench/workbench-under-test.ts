@@ -30,7 +30,12 @@ export function openWorkbench(): SpreadsheetUnderTest & { readonly api: FUniver 
     univer.registerPlugin(plugin);
   const api = FUniver.newAPI(univer) as FUniver;
   const sheet = { id: "s", name: "Loads", rowCount: ROWS, columnCount: COLUMNS };
-  api.createWorkbook({ id: "w", sheetOrder: [sheet.id], sheets: { [sheet.id]: sheet } });
+  api.createWorkbook({
+    id: "w",
+    name: "loads.xlsx",
+    sheetOrder: [sheet.id],
+    sheets: { [sheet.id]: sheet },
+  });
   // Without a screen there is nothing to scroll.
   Object.assign(Object.getPrototypeOf(api.getActiveWorkbook()!.getActiveSheet()), {
     scrollToCell: () => undefined,

@@ -21,6 +21,7 @@ const checked: CheckedArea = {
     values: [["North yard", "", "", "", ""], HEADER, ...rows],
   },
   decimal: ".",
+  at: new Date(0),
   result: checkedTable({ headers: HEADER, rows }, { low: 4.5, high: 7.5, headerRow: 1 }),
 };
 const table = resultsSheetTable(checked);
