@@ -29,6 +29,13 @@ export interface CellPlace {
   readonly column: number;
 }
 
+/** What is to stand in a block of cells; where it says `null`, the cell stays as it is. */
+export interface CellBlock {
+  readonly row: number;
+  readonly column: number;
+  readonly values: readonly (readonly CellValue[])[];
+}
+
 /** A mark to be put on a cell. */
 export interface Mark extends CellPlace {
   readonly weight: Weight;
@@ -84,11 +91,14 @@ export type StopListening = () => Promise<void> | void;
  * The port between the task pane and a spreadsheet. It is all the pane knows of one.
  *
  * Every method rejects with a `Problem` whose sentence is ours, never with the host's own text.
- * Nothing here changes a cell, a format, a note or a rule of the user's.
+ * Nothing here changes a cell, a format, a note or a rule of the user's, but `writeCells` those cells that
+ * the user has asked for.
  */
 export interface SheetHost {
   /** How decimals are written in this workbook. */
   decimalMark(): Promise<DecimalMark>;
+  /** From which year the workbook counts its days. */
+  datesFrom(): Promise<1900 | 1904>;
   /**
    * Reads the selection, or the table around it: the spreadsheet table if there is one, else the
    * block of filled cells. A selection of whole rows or columns is cut to the cells in use.
@@ -163,6 +173,18 @@ export interface SheetHost {
    * reads cells itself. Absent where they always come as blanks.
    */
   howBlanksCome?(): "blank" | "zero" | "unknown";
+  /**
+   * Adds a sheet with this name and content behind the others, without showing it.
+   * @throws Problem `changed-meanwhile` where there is one by now.
+   */
+  addSheet(name: string, table: readonly (readonly CellValue[])[]): Promise<void>;
+  /**
+   * Writes into a sheet that was read as a whole, where it holds what was read: a sheet of settings, on
+   * the user's click.
+   * @throws Problem `changed-meanwhile` where one of the cells holds something else by now; then nothing
+   *   is written.
+   */
+  writeCells(read: ReadArea, blocks: readonly CellBlock[]): Promise<void>;
   settings(): Promise<Settings>;
   saveSettings(settings: Settings): Promise<void>;
   onSelectionChange(listener: (place: CellPlace) => void): Promise<StopListening>;

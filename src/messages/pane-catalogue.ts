@@ -10,8 +10,10 @@ import { paneMessages } from "./english/pane";
 import { paneCheckMessages } from "./english/pane-check";
 import { paneReportMessages } from "./english/pane-report";
 import { paneReviewMessages } from "./english/pane-review";
+import { paneSetupMessages } from "./english/pane-setup";
 import { paneTestMessages } from "./english/pane-test";
 import { paneTrendMessages } from "./english/pane-trend";
+import { setupSheetMessages } from "./english/setup-sheet";
 import { workbenchMessages } from "./english/workbench";
 import type { ValuesFor } from "./sentence";
 import { speakerOf } from "./speech";
@@ -32,6 +34,8 @@ export const everySentence = {
   ...fileKindMessages,
   ...besideCellsMessages,
   ...hostMessages,
+  ...paneSetupMessages,
+  ...setupSheetMessages,
   ...workbenchMessages,
 } as const;
 

@@ -12,6 +12,7 @@ export class WorkbookModel {
   decimalSeparator = ".";
   /** Of the file. */
   name = "loads.xlsx";
+  datesFrom: 1900 | 1904 = 1900;
   private given = 0;
 
   constructor(firstSheet = "Loads") {

@@ -435,6 +435,89 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
       });
     });
 
+    describe("a sheet of settings", () => {
+      const TABLE = [
+        ["Header", "Taken for", "Unit"],
+        ["R 1", "first reading", ""],
+        ["5/8", "=not a formula", "oz"],
+      ];
+      const add = () => host.addSheet("Fresh setup", TABLE);
+      const readIt = async () => (await host.readSheet("FRESH SETUP"))!;
+
+      test("is read by its name in any letters, and is not there before it is added", async () => {
+        expect(await host.readSheet("Fresh setup")).toBeUndefined();
+        await add();
+        const { area, values } = await readIt();
+        expect(area).toMatchObject({ sheetName: "Fresh setup", row: 0, column: 0, rows: 3 });
+        expect(withoutBlanks(values)).toEqual(withoutBlanks(TABLE));
+      });
+
+      test("is added behind the sheet in front, which stays there", async () => {
+        const { sheetName } = await readAll();
+        await add();
+        expect(sheet.sheetNames()).toEqual([sheetName, "Fresh setup"]);
+        const [top] = await host.sheetTops(1);
+        expect(top!.area.sheetName).toBe(sheetName);
+      });
+
+      test("is never added twice", async () => {
+        await add();
+        const again = host.addSheet("fresh SETUP", [["Other"]]);
+        await expect(again).rejects.toEqual(new Problem("changed-meanwhile"));
+        expect(withoutBlanks((await readIt()).values)).toEqual(withoutBlanks(TABLE));
+      });
+
+      test("is written to in some cells, and the others stay as they are", async () => {
+        await add();
+        await host.writeCells(await readIt(), [
+          { row: 1, column: 1, values: [["second reading", null]] },
+          {
+            row: 3,
+            column: 0,
+            values: [
+              ["R 2", "not ours", null],
+              ["R 3", null, "in"],
+            ],
+          },
+        ]);
+        expect(withoutBlanks((await readIt()).values)).toEqual(
+          withoutBlanks([
+            TABLE[0]!,
+            ["R 1", "second reading", ""],
+            TABLE[2]!,
+            ["R 2", "not ours", ""],
+            ["R 3", "", "in"],
+          ]),
+        );
+      });
+
+      test("is not written to where one of its cells holds something else by now", async () => {
+        await add();
+        const read = await readIt();
+        await host.writeCells(read, [{ row: 2, column: 0, values: [["1/2"]] }]);
+        const now = withoutBlanks((await readIt()).values);
+        const late = host.writeCells(read, [
+          { row: 1, column: 2, values: [["oz"]] },
+          { row: 2, column: 0, values: [["7/8", "leak"]] },
+        ]);
+        await expect(late).rejects.toEqual(new Problem("changed-meanwhile"));
+        expect(withoutBlanks((await readIt()).values)).toEqual(now);
+      });
+
+      test("takes 5,000 lines at once, beyond the rows that it has", async () => {
+        await add();
+        const lines = Array.from({ length: 5000 }, (_, i) => [`Mix ${i}`, 4 + (i % 8) / 4, null]);
+        await host.writeCells(await readIt(), [{ row: 3, column: 0, values: lines }]);
+        const { values } = await readIt();
+        expect(values).toHaveLength(5003);
+        expect(values[5002]!.slice(0, 2)).toEqual(["Mix 4999", 5.75]);
+      });
+    });
+
+    test("tells from which year days are counted", async () => {
+      expect(await host.datesFrom()).toBe(1900);
+    });
+
     test("keeps settings", async () => {
       await host.saveSettings({ low: 4.5, notes: true, edition: "ACI 318-19" });
       expect(await host.settings()).toEqual({ low: 4.5, notes: true, edition: "ACI 318-19" });

@@ -1,6 +1,7 @@
 import type { CellArea, CellPlace, Mark, ReadArea, SheetHost } from "../../src/hosts/sheet-host";
 import { areaAddress } from "../../src/hosts/cell-address";
 import type { CellValue } from "../../src/measure/cell-value";
+import { Problem } from "../../src/measure/problem";
 
 /** A spreadsheet for the tests of the pane: one sheet in memory, and a record of what was asked. */
 export function fakeHost(cells: CellValue[][], top = 0, left = 0) {
@@ -53,7 +54,10 @@ export function fakeHost(cells: CellValue[][], top = 0, left = 0) {
       return [read({ ...area, rows: Math.min(rows, area.rows) })];
     },
     // The table is all that the sheet holds.
-    readAgain: async () => read(whole()),
+    readAgain: async ({ area }) => {
+      if (area.sheetId === sheet.sheetId) return read(whole());
+      throw new Problem("sheet-gone");
+    },
     select: async (place, along) => {
       asked.selected.push(place);
       return along ? read(along).values : [];
@@ -74,6 +78,23 @@ export function fakeHost(cells: CellValue[][], top = 0, left = 0) {
     },
     writeResultsSheet: async (name) => `${name} 2`,
     workbookName: async () => "loads.xlsx",
+    datesFrom: async () => 1900,
+    addSheet: async (name, table) => {
+      if (others.has(name)) throw new Problem("changed-meanwhile");
+      others.set(
+        name,
+        table.map((line) => [...line]),
+      );
+    },
+    writeCells: async (before, blocks) => {
+      const values = others.get(before.area.sheetName)!;
+      for (const { row, column, values: lines } of blocks)
+        lines.forEach((line, r) =>
+          line.forEach((value, c) => {
+            if (value !== null) (values[row + r] ??= [])[column + c] = value;
+          }),
+        );
+    },
     settings: async () => ({}),
     saveSettings: async () => {},
     onSelectionChange: async () => () => {},

@@ -3,14 +3,16 @@ import type { SheetHost } from "../sheet-host";
 import { howBlanksCome } from "./blank-cells";
 import { addLineChart } from "./chart";
 import { decimalMarkOfExcel } from "./decimal-mark";
+import { datesFromOfExcel } from "./date-system";
 import { onEditOfOthers, onSelection } from "./events";
+import { writeCellsOf } from "./kept-sheet";
 import { addLinesBelow } from "./lines-below";
 import { putMarks } from "./marking";
 import { readNamedSheet } from "./named-sheet";
 import { OwnEdits } from "./own-edits";
 import { readAgain, readScope } from "./reading";
 import { asReport } from "./report-look";
-import { writeNewSheet } from "./results-sheet";
+import { addSheetNamed, writeNewSheet } from "./results-sheet";
 import { readSheetTops } from "./sheet-tops";
 import { selectCell } from "./selecting";
 import { readSettings, writeSettings } from "./settings";
@@ -22,8 +24,11 @@ export function excelHost(): SheetHost {
   const own = new OwnEdits();
   // Each reading tells how decimals are written, which saves asking Excel once more.
   let decimal: DecimalMark | undefined;
+  let datesFrom: 1900 | 1904 | undefined;
   return {
     decimalMark: async () => decimal ?? decimalMarkOfExcel(),
+    // Nearly all workbooks count from 1900.
+    datesFrom: async () => (datesFrom ??= await datesFromOfExcel()) ?? 1900,
     async read(scope, progress, around) {
       const reading = await readScope(scope, progress, around);
       decimal = reading.decimal;
@@ -41,6 +46,8 @@ export function excelHost(): SheetHost {
     workbookName,
     addChart: (chart) => own.during(() => addLineChart(chart)),
     howBlanksCome,
+    addSheet: (name, table) => own.during(() => addSheetNamed(name, table)),
+    writeCells: (read, blocks) => own.during(() => writeCellsOf(read, blocks)),
     settings: readSettings,
     saveSettings: writeSettings,
     onSelectionChange: onSelection,

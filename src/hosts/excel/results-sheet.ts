@@ -23,7 +23,28 @@ type Finish = (sheet: Excel.Worksheet, table: Excel.Range) => void;
  */
 export async function writeNewSheet(name: string, table: Table, finish?: Finish): Promise<string> {
   if (table.length > MOST_ROWS) throw new Problem("results-too-long", { rows: table.length });
-  const added = await addSheet(name);
+  const added = await addSheet((taken) => freeSheetName(name, taken));
+  return filled(added, table, (sheet, range) => {
+    finish?.(sheet, range);
+    sheet.activate();
+  });
+}
+
+/**
+ * Writes a table to a new sheet with exactly this name and leaves the sheet in front as it is.
+ *
+ * @throws Problem `changed-meanwhile` where there is such a sheet.
+ */
+export async function addSheetNamed(name: string, table: Table): Promise<void> {
+  await filled(await addSheet(() => name), table);
+}
+
+interface AddedSheet {
+  readonly id: string;
+  readonly name: string;
+}
+
+async function filled(added: AddedSheet, table: Table, finish?: Finish): Promise<string> {
   try {
     await fillSheet(added.id, table, finish);
   } catch (error) {
@@ -33,13 +54,13 @@ export async function writeNewSheet(name: string, table: Table, finish?: Finish)
   return added.name;
 }
 
-function addSheet(wanted: string): Promise<{ readonly id: string; readonly name: string }> {
+function addSheet(nameBeside: (taken: readonly string[]) => string): Promise<AddedSheet> {
   return inExcel(async (context) => {
     const { worksheets } = context.workbook;
     worksheets.load("items/name");
     await context.sync();
     const taken = worksheets.items.map((sheet) => sheet.name);
-    const sheet = worksheets.add(freeSheetName(wanted, taken));
+    const sheet = worksheets.add(nameBeside(taken));
     sheet.load("id,name");
     await context.sync();
     return { id: sheet.id, name: sheet.name };
@@ -62,7 +83,6 @@ function fillSheet(id: string, table: Table, finish?: Finish): Promise<void> {
     header.format.font.bold = true;
     header.getEntireColumn().format.autofitColumns();
     finish?.(sheet, sheet.getRangeByIndexes(0, 0, Math.max(1, table.length), columns));
-    sheet.activate();
     await context.sync();
   });
 }

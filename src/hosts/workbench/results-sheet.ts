@@ -2,9 +2,12 @@ import { BooleanNumber, type ICellData } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import type { SheetLook } from "../sheet-host";
 import { shownValue, type CellValue } from "../../measure/cell-value";
+import { Problem } from "../../measure/problem";
 import { freeSheetName } from "../sheet-name";
 import { cellHolding } from "./cell-content";
-import { openWorkbook } from "./workbook";
+import { openWorkbook, type Sheet } from "./workbook";
+
+type Table = readonly (readonly CellValue[])[];
 
 const SPARE = 20;
 /** In pixels: of a character of the usual font, of the space around a text, of the widest column. */
@@ -19,26 +22,27 @@ const USUAL = 9;
  *
  * @returns The name of the sheet: the wished one, with a number where that is taken.
  */
-export function writeResults(
-  api: FUniver,
-  wished: string,
-  table: readonly (readonly CellValue[])[],
-  look?: SheetLook,
-): string {
-  const workbook = openWorkbook(api);
-  const taken = workbook.getSheets().map((sheet) => sheet.getSheetName());
+export function writeResults(api: FUniver, wished: string, table: Table, look?: SheetLook): string {
+  const taken = openWorkbook(api)
+    .getSheets()
+    .map((sheet) => sheet.getSheetName());
   const name = freeSheetName(wished, taken);
   newSheetHolding(api, name, table, look);
   return name;
 }
 
+/** Writes a table to a new sheet with exactly this name and leaves the sheet in front as it is. */
+export function addSheetNamed(api: FUniver, name: string, table: Table): void {
+  const workbook = openWorkbook(api);
+  const isThere = (sheet: Sheet) => sheet.getSheetName().toLowerCase() === name.toLowerCase();
+  if (workbook.getSheets().some(isThere)) throw new Problem("changed-meanwhile");
+  const front = workbook.getActiveSheet();
+  newSheetHolding(api, name, table);
+  workbook.setActiveSheet(front);
+}
+
 /** Puts a table, with its header row first, on a new sheet. */
-export function newSheetHolding(
-  api: FUniver,
-  name: string,
-  table: readonly (readonly CellValue[])[],
-  look?: SheetLook,
-): void {
+export function newSheetHolding(api: FUniver, name: string, table: Table, look?: SheetLook): void {
   const bold = new Set(look?.bold ?? [0]);
   const columns = Math.max(1, ...table.map((row) => row.length));
   const cells = table.map((row, r) =>

@@ -5,7 +5,8 @@ import { addLinesBelow, readNamedSheet } from "./lines-below";
 import { listenToEdits, listenToSelection } from "./listening";
 import { putMarks, takeAllMarksOff } from "./marks";
 import { readAgain, readScope, readSheetTops, valuesOf } from "./reading";
-import { writeResults } from "./results-sheet";
+import { writeCellsOf } from "./kept-sheet";
+import { addSheetNamed, writeResults } from "./results-sheet";
 import { KeptSettings } from "./settings";
 import { openWorkbook, sheetWithId } from "./workbook";
 
@@ -28,6 +29,8 @@ export function workbenchHost(api: FUniver): WorkbenchHost {
   };
   return {
     decimalMark: () => answer(() => "."),
+    // The numbers of days in a file that counts from 1904 are counted anew when it is opened.
+    datesFrom: () => answer(() => 1900),
     read: (scope, progress, around) =>
       untilCalledOff(progress, (tell) => readScope(api, scope, tell, around)),
     sheetTops: (rows) => answer(() => readSheetTops(api, rows)),
@@ -47,6 +50,8 @@ export function workbenchHost(api: FUniver): WorkbenchHost {
     addLines: (name, lines) => answer(() => addLinesBelow(api, name, lines)),
     writeResultsSheet: (name, table, look) => answer(() => writeResults(api, name, table, look)),
     workbookName: () => answer(() => openWorkbook(api).getName()),
+    addSheet: (name, table) => answer(() => addSheetNamed(api, name, table)),
+    writeCells: (read, blocks) => answer(() => writeCellsOf(api, read, blocks)),
     settings: () => answer(() => settings.read()),
     saveSettings: (kept) => answer(() => settings.keep(kept)),
     onSelectionChange: (listener) => answer(() => untilStopped(listenToSelection(api, listener))),

@@ -18,11 +18,13 @@ import { paneMessages } from "./pane";
 import { paneCheckMessages } from "./pane-check";
 import { paneReportMessages } from "./pane-report";
 import { paneReviewMessages } from "./pane-review";
+import { paneSetupMessages } from "./pane-setup";
 import { paneTestMessages } from "./pane-test";
 import { paneTrendMessages } from "./pane-trend";
 import { readingMessages } from "./reading";
 import { ruleMessages } from "./rules";
 import { setupMessages } from "./setup";
+import { setupSheetMessages } from "./setup-sheet";
 import { slipMessages } from "./slips";
 import { volumetricAirMessages } from "./volumetric-air";
 import { workbenchMessages } from "./workbench";
@@ -47,6 +49,8 @@ export const spanish: SameSentences<typeof everySentence> = {
   ...paneTrendMessages,
   ...paneReportMessages,
   ...paneReviewMessages,
+  ...paneSetupMessages,
+  ...setupSheetMessages,
   ...cautionMessages,
   ...commandLineMessages,
   ...commandLineWords,

@@ -15,6 +15,7 @@ import {
 import { reviewOf } from "./review/review-of";
 import { reviewIn } from "./review/review-on-sheet";
 import { REVIEW_SHEET } from "../../review/review-entry";
+import { withChoices } from "./setup/choices";
 
 /** Checks what was read and keeps what was found. @returns What there is to say about it. */
 export async function checkRead(
@@ -24,8 +25,10 @@ export async function checkRead(
   decimal: DecimalMark,
   job: Job,
 ): Promise<string[]> {
-  const { low, high } = store.get();
-  const checked = await inSlices(checkAreaInSteps(read, { low, high, decimal }), job.pause);
+  const { low, high, datesFrom, setup: kept, choices } = store.get();
+  const setup = withChoices(kept?.setup, choices);
+  const given = { low, high, decimal, datesFrom, setup };
+  const checked = await inSlices(checkAreaInSteps(read, given), job.pause);
   const before = store.get();
   const review = await reviewIn(host);
   store.set({ ...carriedOver(before, checked), checked, review, fresh: new Set(), elsewhere: [] });

@@ -1,13 +1,15 @@
 import { checkTestsInSteps } from "../../fieldsheet/check-table";
 import type { Finding } from "../../fieldsheet/rule";
 import type { CheckResult, TestResult } from "../../fieldsheet/check-result";
-import { recogniseColumns } from "../../reading/columns";
+import { recognise } from "../../reading/recognise";
+import type { SheetColumn } from "../../reading/recognition";
+import type { Setup } from "../../reading/setup/setup";
 import type { FieldId } from "../../reading/fields";
 import type { SheetLayout } from "../../reading/layout";
 import { findTestsIn, type TestsInBlock } from "../../reading/read-sheet";
 import type { Columns } from "../../reading/column-place";
 import type { CellPlace, ReadArea } from "../../hosts/sheet-host";
-import { isBlank } from "../../measure/cell-value";
+import { isBlank, shownValue } from "../../measure/cell-value";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import { Problem } from "../../measure/problem";
 import { say } from "../../messages/pane-catalogue";
@@ -19,6 +21,10 @@ export interface GivenWithCheck {
   readonly low: string;
   readonly high: string;
   readonly decimal: DecimalMark;
+  /** From which year the workbook counts its days. */
+  readonly datesFrom?: 1900 | 1904;
+  /** What is kept in the workbook, with what was chosen since. */
+  readonly setup?: Setup;
 }
 
 /** An area of the sheet with what the check says about it; forms have the layout of a table of them. */
@@ -40,16 +46,28 @@ export function* checkAreaInSteps(
   read: ReadArea,
   given: GivenWithCheck,
 ): Generator<number, CheckedArea> {
-  const found = Problem.unless(findTestsIn(read.values));
+  const found = Problem.unless(findTestsIn(read.values, given.setup?.columns));
   const layout = layoutOf(found);
-  const { decimal } = given;
+  const { decimal, datesFrom, setup } = given;
   if (layout.table.rows.every((row) => row.every(isBlank))) throw new Problem("no-tests-below");
-  const missing = missingLimits(recogniseColumns(layout.table.headers));
+  const missing = missingLimits(columnsOf(layout, setup));
   const limit = (which: "low" | "high") =>
     missing.includes(which) ? typedNumber(given[which], say(`pane-${which}`), decimal) : undefined;
-  const options = { low: limit("low"), high: limit("high"), decimal };
+  const options = { low: limit("low"), high: limit("high"), decimal, datesFrom, setup };
   const result = Problem.unless(yield* checkTestsInSteps(found, options));
   return { ...layout, read, decimal, at: new Date(), result };
+}
+
+/** The columns of a layout with the titles above them. */
+export function sheetColumnsOf({ table, headers }: SheetLayout): readonly SheetColumn[] {
+  return table.headers.map((header, index) => ({
+    headers: headers[index] ?? [shownValue(header)],
+    cells: [],
+  }));
+}
+
+function columnsOf(layout: SheetLayout, setup: Setup | undefined): Columns {
+  return recognise(sheetColumnsOf(layout), setup?.columns).columns;
 }
 
 function layoutOf(found: TestsInBlock): SheetLayout {

@@ -8,6 +8,8 @@ import type { CheckedArea } from "./checked-area";
 import { findTests, type SheetWithTests } from "./find-tests";
 import type { Marking } from "./marking";
 import type { Job } from "./one-at-a-time";
+import { withChoices } from "./setup/choices";
+import type { SetupKeeping } from "./setup/keeping";
 import type { PaneStore } from "./pane-state";
 import { whatIsNew } from "./what-is-new";
 
@@ -25,21 +27,37 @@ export interface Checking {
   again(checked: CheckedArea, job: Job): Promise<string>;
 }
 
-export function checking(store: PaneStore, host: SheetHost, marks: Marking): Checking {
+export function checking(
+  store: PaneStore,
+  host: SheetHost,
+  marks: Marking,
+  setups: SetupKeeping,
+): Checking {
   const progress = (job: Job) => (rows: number) => job.tell(say("pane-reading", { rows }));
 
   /** Checks what was read, and marks it where that is wished. */
-  async function checkAndMark(read: ReadArea, job: Job): Promise<string> {
+  async function checkAndMark(
+    read: ReadArea,
+    job: Job,
+    looked?: readonly string[],
+  ): Promise<string> {
     await job.pause();
-    const said = await checkRead(store, host, read, await host.decimalMark(), job);
+    const decimal = await host.decimalMark();
+    store.set({ decimal });
+    const ofSetup = looked ?? (await setups.look());
+    const said = [...(await checkRead(store, host, read, decimal, job)), ...ofSetup];
     const { marking, checked } = store.get();
     const more = marking ? [await marks.mark(checked!, job)] : marks.older();
     return [...said, ...more].join(" ");
   }
 
   async function checkFound(job: Job): Promise<string> {
-    const found = await findTests(host, progress(job));
-    if ("read" in found) return checkAndMark(found.read, job);
+    // Tests may be found by headers that only the setup names.
+    const ofSetup = await setups.look();
+    const { setup, choices } = store.get();
+    const kept = withChoices(setup?.setup, choices).columns;
+    const found = await findTests(host, progress(job), kept);
+    if ("read" in found) return checkAndMark(found.read, job, ofSetup);
     store.set({ elsewhere: found.elsewhere });
     throw new Problem("tests-elsewhere");
   }
@@ -70,12 +88,13 @@ export function checking(store: PaneStore, host: SheetHost, marks: Marking): Che
     cells: async (address, job) => checkAndMark(await readNamed(address), job),
     async again(before, job) {
       const read = await host.readAgain(before.read);
+      const ofSetup = store.get().setupIsOld ? await setups.look() : [];
       const said = await checkRead(store, host, read, before.decimal, job);
       const { fresh, gone } = whatIsNew(before.result, store.get().checked!.result);
       store.set({ fresh });
       const differs = fresh.size + gone > 0;
       const news = differs ? [say("pane-what-is-new", { fresh: fresh.size, gone })] : [];
-      return [...said, ...news, ...marks.older()].join(" ");
+      return [...said, ...ofSetup, ...news, ...marks.older()].join(" ");
     },
   };
 }

@@ -18,6 +18,9 @@ import { REPORT_SHEET } from "./own-sheets";
 import { keptSettings, type PaneStore } from "./pane-state";
 import { correctionKey, type NoticedCorrection } from "./review/noticed-corrections";
 import { reviewing } from "./review/reviewing";
+import { withChoice, type Choice } from "./setup/choices";
+import { setupKeeping } from "./setup/keeping";
+import type { SpecifiedFrom } from "./setup/mix-edits";
 import { resultsSheetTable } from "./results-sheet-table";
 
 /** What a user can have the pane do. None of it throws: what goes wrong is in the state. */
@@ -65,6 +68,12 @@ export interface PaneCommands {
   bringUpToDate(): Promise<boolean>;
   /** What belongs to the check and does not stand in its cells. */
   aroundChecked(checked: CheckedArea): Promise<AroundChecked>;
+  /** Takes a column for what the user says, and checks again at once. */
+  choose(choice: Choice): Promise<boolean>;
+  /** Keeps in the workbook what the user has said of columns. */
+  keepSetup(): Promise<boolean>;
+  /** Adds the mixes of the checked tests to the setup, with specified air where it is asked for. */
+  addMixes(from: SpecifiedFrom | undefined): Promise<boolean>;
   /** Has the spreadsheet draw a chart; absent where it draws none. */
   addChart?(chart: ChartOrder): Promise<boolean>;
   /** Puts the findings of these weights on the clipboard. */
@@ -89,7 +98,8 @@ export type MakeReport = (checked: CheckedArea) => Generator<number, ReportRows>
 export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
   const { run, stop } = oneAtATime(store);
   const marks = marking(store, host);
-  const checks = checking(store, host, marks);
+  const setups = setupKeeping(store, host);
+  const checks = checking(store, host, marks, setups);
   const review = reviewing(store, host, marks);
 
   async function quietly(work: () => Promise<void>): Promise<void> {
@@ -111,17 +121,19 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
     return ran;
   }
 
+  async function checkAgain(): Promise<boolean> {
+    const { checked } = store.get();
+    if (!checked) return true;
+    return check((job) => checks.again(checked, job));
+  }
+
   return {
     stop,
     check: () => check(checks.found),
     checkSheet: (sheet) => check((job) => checks.sheet(sheet, job)),
     checkSelection: () => check(checks.selection),
     checkCells: (address) => check((job) => checks.cells(address, job)),
-    async checkAgain() {
-      const { checked } = store.get();
-      if (!checked) return true;
-      return check((job) => checks.again(checked, job));
-    },
+    checkAgain,
     async goTo(at) {
       const { checked } = store.get();
       if (!checked) return;
@@ -190,6 +202,23 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
       if (!checked) return false;
       const look = async (job: Job) => (await marks.upToDate(checked, job)).said.join(" ");
       return (await run("pane-checking", look, true)) && store.get().error === "";
+    },
+    async choose(choice) {
+      store.set({ choices: withChoice(store.get().choices, choice) });
+      return checkAgain();
+    },
+    async keepSetup() {
+      if (store.get().choices.size === 0) return true;
+      return run("pane-writing", setups.keep);
+    },
+    async addMixes(from) {
+      const added = await run("pane-writing", () => setups.addMixes(from));
+      const { status } = store.get();
+      if (added && status !== "") {
+        await checkAgain();
+        store.set({ status: [status, store.get().status].join(" ") });
+      }
+      return added;
     },
     ...(host.addChart && {
       addChart: (chart: ChartOrder) =>

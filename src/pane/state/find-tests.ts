@@ -1,7 +1,10 @@
 import type { CellPlace, ReadArea, SheetHost } from "../../hosts/sheet-host";
 import { isIssue, issue, type Issue } from "../../measure/issue";
 import { Problem } from "../../measure/problem";
-import { recogniseColumns } from "../../reading/columns";
+import { recognise } from "../../reading/recognise";
+import type { KeptColumn } from "../../reading/recognition";
+import { isSetupSheet } from "../../reading/setup/setup-sheet-name";
+import { sheetColumnsOf } from "./checked-area";
 import { READING_FIELDS } from "../../reading/fields";
 import type { SheetLayout } from "../../reading/layout";
 import { findTestsIn, MOST_ROWS_OF_FORMS } from "../../reading/read-sheet";
@@ -35,16 +38,18 @@ export type FoundTests =
  *
  * @throws Problem what the table around the selected cell lacks, where no sheet holds tests; and those
  *   of the host.
+ * @param kept What the user has said of columns.
  */
 export async function findTests(
   host: SheetHost,
   progress: (rows: number) => void,
+  kept: readonly KeptColumn[] = [],
 ): Promise<FoundTests> {
   let lacking: unknown;
   let piece: ReadArea | undefined;
   try {
     const read = await host.read("table", progress);
-    if (!Problem.unless(testsIn(read)).forms) return { read };
+    if (!Problem.unless(testsIn(read, kept)).forms) return { read };
     // A blank row cuts a form in two.
     piece = read;
   } catch (problem) {
@@ -54,7 +59,7 @@ export async function findTests(
   const tops = await host.sheetTops(TOP_ROWS);
   const [front, ...others] = tops.map((top, i) =>
     // On another sheet a report of ours would be offered as tests.
-    i > 0 && isReportSheet(top.area.sheetName) ? undefined : testsOn(top),
+    i > 0 && isReportSheet(top.area.sheetName) ? undefined : testsOn(top, kept),
   );
   if (front?.forms) return { read: await host.readAgain(wholeSheet(tops[0]!), progress) };
   if (front) return { read: await host.read("table", progress, front.place) };
@@ -64,27 +69,31 @@ export async function findTests(
   throw lacking;
 }
 
-function testsOn(top: ReadArea): SheetWithTests | undefined {
-  const found = testsIn(top);
+function testsOn(top: ReadArea, kept: readonly KeptColumn[]): SheetWithTests | undefined {
+  if (isSetupSheet(top.area.sheetName)) return undefined;
+  const found = testsIn(top, kept);
   return isIssue(found) ? undefined : { sheetName: top.area.sheetName, ...found };
 }
 
 /** A cell in the header of the tests; the issue `no-header-row` or `no-readings-column`. */
-function testsIn({ area, values }: ReadArea): Pick<SheetWithTests, "place" | "forms"> | Issue {
+function testsIn(
+  { area, values }: ReadArea,
+  kept: readonly KeptColumn[],
+): Pick<SheetWithTests, "place" | "forms"> | Issue {
   // A review has a column of values, which are of tests elsewhere.
   if (values.some(headingPlaces)) return issue("no-readings-column");
-  const found = findTestsIn(values);
+  const found = findTestsIn(values, kept);
   if (isIssue(found)) return found;
-  const at = "forms" in found ? found.forms.labels[0] : headerPlace(found.layout);
+  const at = "forms" in found ? found.forms.labels[0] : headerPlace(found.layout, kept);
   if (!at) return issue("no-readings-column");
   const place = { sheetId: area.sheetId, row: area.row + at.row, column: area.column + at.column };
   return { place, forms: "forms" in found };
 }
 
-function headerPlace({ table, headerRow }: SheetLayout): BlockPlace | undefined {
-  const columns = recogniseColumns(table.headers);
+function headerPlace(layout: SheetLayout, kept: readonly KeptColumn[]): BlockPlace | undefined {
+  const { columns } = recognise(sheetColumnsOf(layout), kept);
   const reading = READING_FIELDS.map((field) => columns[field]).find((column) => column);
-  return reading && { row: headerRow, column: reading.index };
+  return reading && { row: layout.headerRow, column: reading.index };
 }
 
 function isLackOfTests(problem: unknown): problem is Problem {

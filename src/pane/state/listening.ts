@@ -77,7 +77,11 @@ export function followEdits(store: PaneStore, host: SheetHost, commands: PaneCom
     liveCheck(
       host,
       (sheetId, moved) => {
-        const { checked } = store.get();
+        const { checked, setup } = store.get();
+        if (setup?.read.area.sheetId === sheetId) {
+          store.set({ setupIsOld: true });
+          return checked !== undefined;
+        }
         if (checked?.read.area.sheetId !== sheetId) return false;
         if (moved) store.set({ checked: movedBy(checked, moved) });
         return true;

@@ -8,6 +8,8 @@ import { DECIDED_AS, type DecidedAs } from "./review/review-of";
 import { NO_REVIEW, type ReviewOnSheet } from "./review/review-on-sheet";
 import type { SheetWithTests } from "./find-tests";
 import type { FindingGrouping, FindingOrder } from "./finding-groups";
+import type { Choices } from "./setup/choices";
+import type { SetupSheet } from "./setup/setup-sheet";
 import { createStore, type Store } from "../kit/store";
 
 /** Work that is under way. */
@@ -41,6 +43,14 @@ export interface PaneState {
 
   /** How decimals are written in the workbook. */
   readonly decimal: DecimalMark;
+  /** From which year the workbook counts its days. */
+  readonly datesFrom: 1900 | 1904;
+  /** The setup that is kept in the workbook. */
+  readonly setup: SetupSheet | undefined;
+  /** Whether it was edited since it was read. */
+  readonly setupIsOld: boolean;
+  /** What the user has said of columns and not kept in the workbook yet. */
+  readonly choices: Choices;
   readonly checked: CheckedArea | undefined;
   /** Findings that the check before, of the same table, did not have. */
   readonly fresh: ReadonlySet<Finding>;
@@ -87,6 +97,10 @@ export function createPaneStore(): PaneStore {
     deviation: "",
     heading: {},
     decimal: ".",
+    datesFrom: 1900,
+    setup: undefined,
+    setupIsOld: false,
+    choices: new Map(),
     checked: undefined,
     fresh: new Set(),
     elsewhere: [],

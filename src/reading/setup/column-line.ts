@@ -4,10 +4,13 @@ import { FIELDS } from "../fields";
 import { GRAMMAR } from "../grammar";
 import type { KeptColumn } from "../recognition";
 import { readHeader } from "../units-in-header";
-import { fieldNamed } from "./field-named";
+import { fieldNamed, isAsFound } from "./field-named";
 import type { Line } from "./line";
 
-/** Reads a line of the columns: what stands below a header is taken for a field, in a unit. */
+/**
+ * Reads a line of the columns: what stands below a header is taken for a field, in a unit. `undefined` where
+ * it is to be taken as it is found.
+ */
 export function columnLine(
   { cells }: Line<"header" | "taken for" | "unit">,
   line: number,
@@ -18,6 +21,7 @@ export function columnLine(
   const quotedHeader = quoted(header);
   if (header === "") return issue("setup-no-header", { line });
   if (takenFor === "") return issue("setup-nothing-taken-for", { line, header: quotedHeader });
+  if (isAsFound(takenFor)) return undefined;
   const named = fieldNamed(takenFor);
   if (!named) {
     return issue("setup-field-unknown", { line, header: quotedHeader, field: quoted(takenFor) });

@@ -6,6 +6,15 @@ import { named } from "./heading-words";
 const NOT_OURS = `not ours, ignore, none; no es nuestra, no es nuestro, ignorar; pas à nous, ignorer;
   nicht unsere, nicht von uns, ignorieren`;
 
+/** A column of which a setting was taken back. */
+const AS_FOUND = "as found; como se encontró; comme trouvé; wie gefunden";
+const TAKEN_BACK = new Set(AS_FOUND.split(";").map(named));
+
+/** Whether a text says that a column is to be taken as it is found. */
+export function isAsFound(text: string): boolean {
+  return TAKEN_BACK.has(named(text));
+}
+
 const BY_NAME = new Map<string, FieldId | "not ours">([
   ...NOT_OURS.split(/[,;]/).map((words) => [named(words), "not ours"] as const),
   ...(Object.keys(FIELDS) as FieldId[]).flatMap((id) => [

@@ -25,7 +25,8 @@ export const GIVEN_FIELDS = [
 export type GivenField = (typeof GIVEN_FIELDS)[number];
 
 /** What a column of the specifications by mix holds. */
-export type MixHeading = "mix" | "for people" | GivenField | `${SpecifiedQuantity} ${LimitRole}`;
+export type MixHeading =
+  "mix" | "exposure" | "source" | GivenField | `${SpecifiedQuantity} ${LimitRole}`;
 
 /** A heading with the unit that is written in it. */
 export interface HeadingMeant {
@@ -54,7 +55,7 @@ export function mixHeadings(texts: readonly string[]): readonly (HeadingMeant | 
   return texts.map((text) => {
     if (text === "") return undefined;
     const own = ownHeading(text);
-    if (own === "exposure" || own === "source" || own === "note") return { is: "for people" };
+    if (own === "exposure" || own === "source") return { is: own };
     return own ? undefined : (meant(understand(text, languages)) ?? givenField(text));
   });
 }

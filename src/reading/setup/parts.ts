@@ -29,8 +29,7 @@ export function partsHeaded(row: readonly CellValue[]): HeadedParts | undefined 
     [columns, settings, mixes].flatMap((part) => Object.values(part?.at ?? {})),
   );
   const notUsed = texts.flatMap((text, at) => {
-    const forPeople = own[at] === "note" || own[at] === "source" || own[at] === "exposure";
-    return text === "" || used.has(at) || forPeople ? [] : [at];
+    return text === "" || used.has(at) || own[at] === "note" ? [] : [at];
   });
   return {
     ...(columns && { columns }),
@@ -53,16 +52,24 @@ function headed<Heading extends string>(
   return at[headings[0]!] === undefined || at[needed] === undefined ? undefined : { at };
 }
 
-/** Specifications are headed by the mix and something that is specified for it. */
+/**
+ * Specifications are headed by the mix and something that is specified for it, without a blank cell between
+ * them: a line of another table may speak of a mix as well.
+ */
 function mixesHeaded(texts: readonly string[]): Headings<MixHeading> | undefined {
   const at: Partial<Record<MixHeading, number>> = {};
   const units: Partial<Record<MixHeading, string>> = {};
   const written: Partial<Record<MixHeading, string>> = {};
-  mixHeadings(texts).forEach((heading, place) => {
-    if (!heading || heading.is === "for people" || at[heading.is] !== undefined) return;
+  const meant = mixHeadings(texts);
+  const mix = meant.findIndex((heading) => heading?.is === "mix");
+  if (mix < 0) return undefined;
+  const [from, to] = [texts.lastIndexOf("", mix), texts.indexOf("", mix)];
+  meant.forEach((heading, place) => {
+    if (place <= from || (to >= 0 && place >= to)) return;
+    if (!heading || at[heading.is] !== undefined) return;
     at[heading.is] = place;
     written[heading.is] = texts[place]!;
     if (heading.unit !== undefined) units[heading.is] = heading.unit;
   });
-  return at.mix === undefined || Object.keys(at).length < 2 ? undefined : { at, units, written };
+  return Object.keys(at).length < 2 ? undefined : { at, units, written };
 }

@@ -9,7 +9,7 @@ import { AgreedLines } from "./agreed-lines";
 import { columnLine } from "./column-line";
 import { lineBelow } from "./line";
 import { mixLine, type MixSpecification } from "./mix-line";
-import { partsHeaded, type Parts } from "./parts";
+import { setupLines } from "./setup-lines";
 import { settingLine, type SheetSetting } from "./setting-line";
 
 /** What people have written down of their sheets, once for all of them. */
@@ -58,29 +58,26 @@ export function readSetup(
     ({ is }) => is,
     (line, _, before) => issue("setup-setting-twice", { line, before }),
   );
-  let parts: Parts = {};
-  for (const [i, row] of cells.entries()) {
-    const line = firstLine + i;
-    if (row.every(isBlank)) continue;
-    const headed = partsHeaded(row);
+  let headless = !cells.every((row) => row.every(isBlank));
+  for (const { at, row, parts, headed } of setupLines(cells)) {
+    const line = firstLine + at;
     if (headed) {
-      parts = headed;
-      for (const at of headed.notUsed)
-        issues.push(issue("setup-column-not-used", { line, heading: quoted(row[at]) }));
-    } else if (!isTitle(cells, i)) {
-      if (isEmpty(parts)) issues.push(issue("setup-line-above-headings", { line }));
-      const column = lineBelow(parts.columns, row);
-      const mix = lineBelow(parts.mixes, row);
-      const setting = lineBelow(parts.settings, row);
-      for (const wrong of [
-        column && columns.add(line, columnLine(column, line)),
-        mix && mixes.add(line, mixLine(mix, line, decimal)),
-        setting && settings.add(line, settingLine(setting, line, decimal)),
-      ])
-        if (wrong) issues.push(wrong);
+      headless = false;
+      for (const column of headed.notUsed)
+        issues.push(issue("setup-column-not-used", { line, heading: quoted(row[column]) }));
+      continue;
     }
+    if (headless) issues.push(issue("setup-line-above-headings", { line }));
+    const column = lineBelow(parts.columns, row);
+    const mix = lineBelow(parts.mixes, row);
+    const setting = lineBelow(parts.settings, row);
+    for (const wrong of [
+      column && columns.add(line, columnLine(column, line)),
+      mix && mixes.add(line, mixLine(mix, line, decimal)),
+      setting && settings.add(line, settingLine(setting, line, decimal)),
+    ])
+      if (wrong) issues.push(wrong);
   }
-  const headless = isEmpty(parts) && !cells.every((row) => row.every(isBlank));
   const specified = mixes.agreed();
   const { scaleEnd, datesFrom, ...everywhere } = Object.fromEntries(
     [...settings.agreed().values()].map(({ is, value }) => [is, value]),
@@ -97,17 +94,4 @@ export function readSetup(
     everywhere,
     issues: headless ? [issue("setup-without-headings")] : issues,
   };
-}
-
-function isEmpty({ columns, mixes, settings }: Parts): boolean {
-  return !columns && !mixes && !settings;
-}
-
-/** A single cell right above a row of headings is its title. */
-function isTitle(cells: readonly (readonly CellValue[])[], at: number): boolean {
-  if (cells[at]!.filter((cell) => !isBlank(cell)).length > 1) return false;
-  let below = at + 1;
-  while (cells[below]?.every(isBlank)) below++;
-  const next = cells[below];
-  return next !== undefined && partsHeaded(next) !== undefined;
 }

@@ -102,6 +102,25 @@ export class Range extends Emulated {
     this.session.changedByAddin(this.sheet, addressOf(this.block));
   }
 
+  /** Formulas, and the values of cells without one. */
+  get Formulas(): Held[][] {
+    const values = this.Values ?? [];
+    return values.map((cells, r) =>
+      cells.map((held, c) => {
+        const [row, column] = [this.block.top + r, this.block.left + c];
+        const own = this.sheet.formulas.find((each) => each.row === row && each.column === column);
+        return own?.formula ?? held;
+      }),
+    );
+  }
+  set Formulas(given: readonly (readonly unknown[])[] | unknown) {
+    const { top, left, bottom, right } = this.block;
+    this.sheet.formulas = this.sheet.formulas.filter(
+      ({ row, column }) => row < top || row > bottom || column < left || column > right,
+    );
+    this.Values = given;
+  }
+
   /** What Excel makes of a typed value: formulas calculate, an apostrophe keeps a text a text. */
   private type(row: number, column: number, typed: unknown): void {
     if (typed === null) return;

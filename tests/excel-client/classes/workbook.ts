@@ -23,6 +23,9 @@ export class Workbook extends Emulated {
   get Application(): Application {
     return new Application(this.session);
   }
+  get Functions(): Functions {
+    return new Functions(this.session);
+  }
   /** Throws for a selection in several parts, and for a chart. */
   GetSelectedRange(): Range {
     const [block, ...others] = this.workbook.selection;
@@ -33,6 +36,33 @@ export class Workbook extends Emulated {
     const [block] = this.workbook.selection;
     if (!block) throw new ExcelError("InvalidSelection");
     return new Range(this.session, this.workbook.front, cellAt(block.top, block.left));
+  }
+}
+
+/** Worksheet functions, called without a cell. */
+class Functions extends Emulated {
+  readonly className = "Functions";
+
+  /** The number of a day, counted from the year from which the workbook counts. */
+  Date(year: number, month: number, day: number): FunctionResult {
+    const from = this.workbook.datesFrom === 1904 ? Date.UTC(1904, 0, 1) : Date.UTC(1899, 11, 30);
+    const days = (Date.UTC(year, month - 1, day) - from) / 86_400_000;
+    return new FunctionResult(this.session, days);
+  }
+}
+
+class FunctionResult extends Emulated {
+  readonly className = "FunctionResult";
+
+  constructor(
+    session: Session,
+    readonly result: number,
+  ) {
+    super(session);
+  }
+
+  get Value(): number {
+    return this.result;
   }
 }
 
