@@ -7,6 +7,7 @@ import { fileKindMessages } from "./english/file-kinds";
 import { fileMessages } from "./english/files";
 import { hostMessages } from "./english/hosts";
 import { paneMessages } from "./english/pane";
+import { paneBiasMessages } from "./english/pane-bias";
 import { paneCheckMessages } from "./english/pane-check";
 import { paneReportMessages } from "./english/pane-report";
 import { paneReviewMessages } from "./english/pane-review";
@@ -25,6 +26,7 @@ export const everySentence = {
   ...paneCheckMessages,
   ...paneTestMessages,
   ...paneTrendMessages,
+  ...paneBiasMessages,
   ...paneReportMessages,
   ...paneReviewMessages,
   ...cautionMessages,

@@ -113,8 +113,8 @@ test("the keyboard alone checks, moves through the findings and goes to a cell",
   await page.keyboard.press("Enter");
   await said(/^Checked: /);
   const inTheList = () => findings().evaluate((list) => list === document.activeElement);
-  // Marking, removing, what was not checked, four filters, two choices, and the list.
-  for (let i = 0; i < 10 && !(await inTheList()); i++) await page.keyboard.press("Tab");
+  // Marking, removing, what was not checked, seven filters, two choices, and the list.
+  for (let i = 0; i < 13 && !(await inTheList()); i++) await page.keyboard.press("Tab");
   expect(await inTheList()).toBe(true);
   await page.keyboard.press("Home");
   await page.keyboard.press("ArrowDown");
@@ -181,6 +181,18 @@ test("the trend has a picture, the same in words, and a table", async () => {
   const svg = readFileSync(await (await drawing).path(), "utf8");
   for (const words of ["Air content, %", "Tests in the order of the sheet", "Control limits"])
     expect(svg).toContain(words);
+});
+
+test("who differs is drawn, read off with the keyboard, and stands in a table", async () => {
+  const section = page.getByRole("region", { name: say("bias-heading") });
+  await section.getByRole("img").locator("svg").waitFor();
+  const slider = section.getByRole("slider");
+  await slider.focus();
+  await page.keyboard.press("ArrowDown");
+  expect(await slider.innerText()).toMatch(/^A\. Brinnock: [+−±][\d.]+ %, standard error/);
+  await page.keyboard.press("End");
+  expect(await slider.getAttribute("aria-valuetext")).toMatch(/^T\. Ostrander: /);
+  expect(await section.getByRole("row").count()).toBe(3);
 });
 
 test("the trend can be of a column that is selected, against limits that are typed", async () => {

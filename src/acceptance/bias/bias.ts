@@ -23,6 +23,8 @@ export interface Bias {
   readonly standardError?: number;
   readonly t?: number;
   readonly freedom?: number;
+  /** As in `Difference`; of split samples absent. */
+  readonly scatter?: number;
   /** Chance of so large a difference, either way, where there is none. */
   readonly p?: number;
 }
@@ -60,11 +62,12 @@ function lineOf(who: string, mixes: readonly (readonly TestBy[])[], paired: bool
   if (compared.length === 0) return { who, tests: 0 };
   const tests = paired ? compared.length : compared.reduce((sum, { his }) => sum + his.length, 0);
   const found = paired ? pairedDifference(compared) : unpairedDifference(compared);
-  const { difference, standardError, freedom } = found;
+  const { difference, standardError, freedom, scatter } = found;
   // Without any scatter there is no chance to speak of.
   if (!standardError || !freedom) return { who, tests, difference, standardError };
   const t = difference / standardError;
-  return { who, tests, difference, standardError, t, freedom, p: studentTails(t, freedom) };
+  const p = studentTails(t, freedom);
+  return { who, tests, difference, standardError, t, freedom, scatter, p };
 }
 
 function grouped<T>(items: readonly T[], by: (item: T) => string): ReadonlyMap<string, T[]> {

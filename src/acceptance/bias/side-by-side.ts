@@ -10,6 +10,8 @@ export interface Difference {
   /** Absent where there are too few tests to know it. */
   readonly standardError?: number;
   readonly freedom?: number;
+  /** Variance of the difference of one test of his and one of another's, of the same mix. */
+  readonly scatter?: number;
 }
 
 /** The mean of numbers; there is one at least. */

@@ -22,12 +22,13 @@ export function unpairedDifference(mixes: readonly SideBySide[]): Difference {
   if (his.freedom > 0 && others.freedom > 0) {
     const [a, b] = [ofHis * variance(his), ofOthers * variance(others)];
     const freedom = (a + b) ** 2 / (a ** 2 / his.freedom + b ** 2 / others.freedom);
-    return { difference, standardError: Math.sqrt(a + b), freedom };
+    const scatter = variance(his) + variance(others);
+    return { difference, standardError: Math.sqrt(a + b), freedom, scatter };
   }
   const known = his.freedom > 0 ? his : others;
   if (known.freedom === 0) return { difference };
   const standardError = Math.sqrt((ofHis + ofOthers) * variance(known));
-  return { difference, standardError, freedom: known.freedom };
+  return { difference, standardError, freedom: known.freedom, scatter: 2 * variance(known) };
 }
 
 interface Pooled {

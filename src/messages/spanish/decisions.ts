@@ -50,13 +50,13 @@ export const decisionMessages: SameSentences<typeof english> = {
   "too-few-cylinders-of-any-size": ({ cylinders, large, small }) =>
     `${cylinders} cilindro es muy poco: una prueba de resistencia es el promedio de ${large} de 6 × 12 in o ${small} de 4 × 8 in. Elabore los que faltan con la misma muestra, o indique que no hay prueba de resistencia.`,
   "cylinders-apart": ({ count, range, most }) =>
-    `los ${count} cilindros de esta muestra difieren en ${range} % de su promedio; no debería pasarse de ${most} %. Revise cómo se elaboraron, cabecearon y ensayaron antes de usar el promedio.`,
+    `Los ${count} cilindros de esta muestra difieren en ${range} % de su promedio; no debería pasarse de ${most} %. Revise cómo se elaboraron, cabecearon y ensayaron antes de usar el promedio.`,
   "cylinders-apart-on-average": ({ pairs, mean, most, unit }) =>
-    `los ${pairs} pares de cilindros difieren en promedio en ${mean} ${unit}; hasta ${most} ${unit} se considera aceptable. Revise cómo se elaboran, curan y ensayan los especímenes.`,
+    `Los ${pairs} pares de cilindros difieren en promedio en ${mean} ${unit}; hasta ${most} ${unit} se considera aceptable. Revise cómo se elaboran, curan y ensayan los especímenes.`,
   "water-cement-over-limit": ({ ratio, most }) =>
-    `la relación a/mc es ${ratio} con toda el agua; lo máximo permitido es ${most}. Retenga la carga y pregunte al ingeniero.`,
+    `La relación a/mc es ${ratio} con toda el agua; lo máximo permitido es ${most}. Retenga la carga y pregunte al ingeniero.`,
   "water-cement-over-limit-on-site": ({ ratio, most }) =>
-    `la relación a/mc es ${ratio} con toda el agua, también la agregada en obra; lo máximo permitido es ${most}. Retenga la carga y pregunte al ingeniero.`,
+    `La relación a/mc es ${ratio} con toda el agua, también la agregada en obra; lo máximo permitido es ${most}. Retenga la carga y pregunte al ingeniero.`,
   "water-cement-not-compared":
     "La relación a/mc no se comparó con su límite, porque el agua y el cementante no están en un mismo sistema de unidades. Escriba la unidad de cada uno en su encabezado: lb o gal, o kg o L.",
   "cured-too-cold": ({ temperature, limit, unit }) =>

@@ -15,6 +15,7 @@ import { listMessages } from "./lists";
 import { measureMessages } from "./measure";
 import { neighbouringTestsMessages } from "./neighbouring-tests";
 import { paneMessages } from "./pane";
+import { paneBiasMessages } from "./pane-bias";
 import { paneCheckMessages } from "./pane-check";
 import { paneReportMessages } from "./pane-report";
 import { paneReviewMessages } from "./pane-review";
@@ -47,6 +48,7 @@ export const spanish: SameSentences<typeof everySentence> = {
   ...paneCheckMessages,
   ...paneTestMessages,
   ...paneTrendMessages,
+  ...paneBiasMessages,
   ...paneReportMessages,
   ...paneReviewMessages,
   ...paneSetupMessages,

@@ -3,6 +3,7 @@ import { say } from "../../messages/pane-catalogue";
 import { choice } from "../kit/choice";
 import type { PaneCommands } from "../state/commands";
 import { element } from "../kit/element";
+import { biasView } from "./bias-view";
 import { chartReader } from "./chart-reader";
 import { inkOf } from "./chart-ink";
 import { keepTrendButtons } from "./keep-trend";
@@ -98,6 +99,7 @@ export function trendView(
     return { trend, title: titleOf(trend, source), decimal: source.decimal };
   });
 
+  const bias = biasView(store);
   body.append(chart, reader.line, words, keep, lists);
   for (const part of ["checked", "trendColumn", "low", "high"] as const) {
     store.watch((state) => state[part], take);
@@ -120,9 +122,11 @@ export function trendView(
       trendSourceView(store, commands),
       problem,
       body,
+      bias.view,
     ),
     onShown(now) {
       shown = now;
+      bias.onShown(now);
       if (shown && !taken) take();
       else show();
     },
