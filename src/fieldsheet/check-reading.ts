@@ -165,11 +165,23 @@ function withoutYielded(findings: Finding[]): Finding[] {
 function findingOf(
   rule: VoidRule | TestRule | SheetRule,
   record: number | null,
-  { field, say = rule.says[0]!, values = {}, causes, behind }: Remark & Pick<RemarkAt, "behind">,
+  {
+    field,
+    place,
+    say = rule.says[0]!,
+    values = {},
+    causes,
+    behind,
+  }: Remark & Pick<RemarkAt, "behind">,
 ): Finding {
   const finding = { record, field, rule: rule.id, weight: rule.weight, say, values };
-  if (!causes && !behind) return finding;
-  return { ...finding, ...(causes && { causes }), ...(behind && { behind }) };
+  if (!place && !causes && !behind) return finding;
+  return {
+    ...finding,
+    ...(place && { place }),
+    ...(causes && { causes }),
+    ...(behind && { behind }),
+  };
 }
 
 /** A void finding decides; else a test without a result, or with a deciding cell, word or column that was not read, is incomplete. */

@@ -25,6 +25,7 @@ type Said<Id extends SentenceId, First> = {
 export type RemarkIn<Says extends readonly SentenceId[]> = {
   /** The cell to point at; null for the test as a whole. */
   readonly field: FieldId | null;
+  readonly place?: BlockPlace | undefined;
   readonly causes?: readonly Cause[];
 } & Said<Says[number], Says[0]>;
 
@@ -45,6 +46,8 @@ export interface Cause {
 /** A remark of any rule. */
 export interface Remark {
   readonly field: FieldId | null;
+  /** The cell to point at, where it is that of no field. */
+  readonly place?: BlockPlace | undefined;
   readonly say?: SentenceId;
   readonly values?: Values;
   readonly causes?: readonly Cause[];

@@ -180,7 +180,7 @@ function readRow(
     }
     for (const column of blank ? [] : beside) {
       const word = column.says(row[column.index] ?? null);
-      if (word && testersWord?.says !== "void") testersWord = word;
+      if (word && testersWord?.says !== "void") testersWord = { ...word, column: column.index };
     }
   }
   const record = {

@@ -13,6 +13,8 @@ export interface TestersWord {
   readonly header: string;
   /** The field in whose place it stands, if any. */
   readonly field?: FieldId;
+  /** Position of its column, where it stands in one that is no field. */
+  readonly column?: number;
 }
 
 /** A text that has none of these beginnings of a word says nothing of a void test. */

@@ -140,7 +140,7 @@ test("the test under the cursor is shown step by step, and numbers can be tried"
   await page.getByRole("heading", { name: "The test in row 6, S-05" }).waitFor();
   const typed = page.getByRole("textbox", { name: "Final reading, %" });
   await typed.fill("7.75");
-  await page.getByRole("textbox", { name: "Alcohol, as 48 oz" }).fill("64 oz");
+  await page.getByRole("textbox", { name: "Alcohol (such as 48 oz)" }).fill("64 oz");
   await page.getByRole("textbox", { name: "Calibrated cups" }).fill("0");
   // Derived from C173 Table 1 (manual, 2019): 7.75 − 0.60 = 7.15, to the nearest 0.25 is 7.25.
   const steps = page.getByRole("table", { name: "Step by step" });

@@ -107,7 +107,7 @@ export const paneReportMessages = {
 
   "report-method": "Method",
   "report-method-text": (_: Words<never>, n: WriteNumber) =>
-    `Air content by the volumetric method, as ASTM C173/C173M and AASHTO T 196 are understood here: final meter reading, less the correction for the alcohol, plus ${n("1.00")} % for each calibrated cup, reported to the nearest ${n("0.25")} %, halves to the even step. Some of the values behind it are from memory and wait to be compared with the standard in force.`,
+    `Air content by the volumetric method, as ASTM C173/C173M and AASHTO T 196 are understood here: final meter reading, less the correction for the alcohol, plus ${n("1.00")} % for each calibrated cup, reported to the nearest ${n("0.25")} %, halves to the even step. From memory, to be compared with the standard in force: the ${n("1.00")} % of a cup, the step of ${n("0.25")} %, and that alcohol below 2 pt subtracts nothing.`,
 
   "report-signatures": "Signatures",
   "report-signed-tester": "Tested by",

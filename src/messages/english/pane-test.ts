@@ -35,7 +35,7 @@ export const paneTestMessages = {
   "test-reset": "Back to the record",
   "test-input-reading": "Final reading, %",
   "test-input-cups": "Calibrated cups",
-  "test-input-alcohol": "Alcohol, as 48 oz",
+  "test-input-alcohol": "Alcohol (such as 48 oz)",
   "test-input-low": "Low limit, %",
   "test-input-high": "High limit, %",
   "test-input-check": "Check test, %",

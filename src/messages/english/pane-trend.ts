@@ -9,6 +9,8 @@ export const paneTrendMessages = {
   "trend-take-table": "Take the checked table",
   "trend-one-column":
     "The trend needs one column of air contents. Select its cells, two rows or more, then try again.",
+  "trend-cell-changed": ({ held }: Words<"held">) =>
+    `This cell held ${held} when the column was taken and holds something else now. Take the column again to see it as it is.`,
   "trend-unreadable": ({ cells }: Words<"cells">) =>
     `Left out, because they hold no number: ${cells}.`,
   "trend-by": "Tests together",

@@ -107,7 +107,7 @@ export const paneReportMessages: SameSentences<typeof english> = {
 
   "report-method": "Método",
   "report-method-text": (_, n) =>
-    `Contenido de aire por el método volumétrico, según se entienden aquí ASTM C173/C173M y AASHTO T 196: lectura final del medidor, menos la corrección por alcohol, más ${n("1.00")} % por cada vaso calibrado, informado al ${n("0.25")} % más cercano, con las mitades al incremento par. Algunos de los valores en que se basa son de memoria y están por compararse con la norma vigente.`,
+    `Contenido de aire por el método volumétrico, según se entienden aquí ASTM C173/C173M y AASHTO T 196: lectura final del medidor, menos la corrección por alcohol, más ${n("1.00")} % por cada vaso calibrado, informado al ${n("0.25")} % más cercano, con las mitades al incremento par. De memoria, por compararse con la norma vigente: el ${n("1.00")} % de un vaso, el incremento de ${n("0.25")} %, y que menos de 2 pt de alcohol no restan nada.`,
 
   "report-signatures": "Firmas",
   "report-signed-tester": "Probado por",

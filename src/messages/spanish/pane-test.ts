@@ -35,7 +35,7 @@ export const paneTestMessages: SameSentences<typeof english> = {
   "test-reset": "Volver al registro",
   "test-input-reading": "Lectura final, %",
   "test-input-cups": "Vasos calibrados",
-  "test-input-alcohol": "Alcohol, como 48 oz",
+  "test-input-alcohol": "Alcohol (por ejemplo, 48 oz)",
   "test-input-low": "Límite inferior, %",
   "test-input-high": "Límite superior, %",
   "test-input-check": "Prueba de verificación, %",

@@ -10,6 +10,8 @@ export const paneTrendMessages: SameSentences<typeof english> = {
   "trend-take-table": "Tomar la tabla revisada",
   "trend-one-column":
     "La tendencia necesita una columna de contenidos de aire. Seleccione sus celdas, dos filas o más, e intente de nuevo.",
+  "trend-cell-changed": ({ held }) =>
+    `Esta celda tenía ${held} cuando se tomó la columna y ahora tiene otra cosa. Tome la columna otra vez para verla como está.`,
   "trend-unreadable": ({ cells }) => `Se omitieron, porque no contienen un número: ${cells}.`,
   "trend-by": "Pruebas juntas",
   "trend-by-all": "todas",

@@ -1,6 +1,7 @@
 import type { Finding, Weight } from "../../fieldsheet/rule";
 import type { CellPlace, ChartOrder, SheetHost, SheetLook } from "../../hosts/sheet-host";
 import type { CellValue } from "../../measure/cell-value";
+import { numberFromCell } from "../../measure/number-from-cell";
 import { Problem } from "../../measure/problem";
 import { say } from "../../messages/pane-catalogue";
 import { copyText } from "../kit/copy-text";
@@ -38,8 +39,8 @@ export interface PaneCommands {
   stop(): void;
   /** Leads to the cell of a finding, or of a row and column of the checked table. */
   goTo(at: Pick<Finding, "record" | "field">): Promise<void>;
-  /** Leads to a cell. */
-  show(place: CellPlace): Promise<void>;
+  /** Leads to a cell that held a number, and says so where it holds another by now. */
+  show(place: CellPlace, held: number): Promise<void>;
   /** Takes the selected column for the trend. */
   takeTrendColumn(): Promise<boolean>;
   mark(): Promise<boolean>;
@@ -142,7 +143,14 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
         store.set({ status: await goTo(host, checked, at) });
       });
     },
-    show: (place) => quietly(async () => void (await host.select(place))),
+    show: (place, held) =>
+      quietly(async () => {
+        store.set({ error: "", status: "" });
+        const { sheetName } = store.get().trendColumn!.read.area;
+        const now = await host.select(place, { ...place, sheetName, rows: 1, columns: 1 });
+        const is = numberFromCell(now[0]?.[0] ?? null, store.get().decimal);
+        if (is !== held) store.set({ status: say("trend-cell-changed", { held }) });
+      }),
     takeTrendColumn: () =>
       run("pane-reading-column", async (job) => {
         const read = await host.read("selection", (rows) =>

@@ -2,6 +2,7 @@ import { say } from "../../messages/pane-catalogue";
 import type { PaneCommands } from "./commands";
 import { numberInput, type NumberInput } from "../kit/number-input";
 import type { PaneStore } from "./pane-state";
+import { limitComplaint } from "./typed-limits";
 
 /** Inputs for the limits of the specification, which are kept with the workbook. */
 export function limitInputs(
@@ -16,6 +17,10 @@ export function limitInputs(
     store.watch(
       (state) => state[which],
       (typed) => field.show(typed),
+    );
+    store.watch(
+      ({ low, high, decimal }) => limitComplaint(which, { low, high }, decimal),
+      (complaint) => field.complain(complaint),
     );
     return { which, field };
   });

@@ -1,4 +1,5 @@
 import type { SpecLimits } from "../../acceptance/limits";
+import { isIssue, issueSentence } from "../../measure/issue";
 import { numberFromText, type DecimalMark } from "../../measure/number-from-cell";
 import { Problem } from "../../measure/problem";
 import { say } from "../../messages/pane-catalogue";
@@ -24,4 +25,18 @@ export function typedLimits(
     throw new Problem("limits-crossed", { low, high });
   }
   return { low, high };
+}
+
+/** What is wrong with one of two limits as they are typed; "" for nothing. The high one tells that they cross. */
+export function limitComplaint(
+  which: "low" | "high",
+  typed: { readonly low: string; readonly high: string },
+  decimal: DecimalMark,
+): string {
+  const [low, own] = [typed.low, typed[which]].map((text) =>
+    text.trim() === "" ? undefined : numberFromText(text, decimal),
+  );
+  if (isIssue(own)) return issueSentence(own);
+  const crossed = which === "high" && typeof low === "number" && own !== undefined && low > own;
+  return crossed ? say("limits-crossed", { low, high: own }) : "";
 }

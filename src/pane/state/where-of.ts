@@ -9,7 +9,11 @@ export function whereOf(finding: Finding, checked: CheckedArea): string {
   if (whole) return say("pane-whole-sheet");
   const place = placeOf(checked, finding);
   const { field, column } = finding;
-  if (column === undefined && (field === null || !checked.result.reading.has(field)))
+  if (
+    column === undefined &&
+    finding.place === undefined &&
+    (field === null || !checked.result.reading.has(field))
+  )
     return say("pane-row", { row: place.row + 1 });
   return blockAddress({ ...place, rows: 1, columns: 1 });
 }

@@ -1,5 +1,6 @@
 import { whatIf } from "../../acceptance/what-if";
 import type { TestResult } from "../../fieldsheet/check-result";
+import { notLookedAtSentence } from "../../fieldsheet/not-looked-at";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import { Problem } from "../../measure/problem";
 import { say } from "../../messages/pane-catalogue";
@@ -37,6 +38,7 @@ export function testView(store: PaneStore, commands: PaneCommands): HTMLElement 
   const result = element("div");
   const reading = element("div");
   const around = element("div");
+  const unseen = element("p", { class: "hint" });
   let typed: TestInputs = NO_INPUTS;
   let recorded: TestInputs = NO_INPUTS;
 
@@ -89,6 +91,7 @@ export function testView(store: PaneStore, commands: PaneCommands): HTMLElement 
     const stands = row && checked ? testStateView(row, checked.result) : undefined;
     state.replaceChildren(...(stands ? [stands] : []));
     reading.replaceChildren(...(row ? readingView(row, decimalOf(store.get())) : []));
+    unseen.textContent = (row && checked && notLookedAtSentence(checked.result.notLookedAt)) ?? "";
     render();
   };
   store.watch(rowUnderCursor, fill);
@@ -120,6 +123,7 @@ export function testView(store: PaneStore, commands: PaneCommands): HTMLElement 
     ),
     element("p", { class: "hint" }, say("test-changes-nothing")),
     around,
+    unseen,
   );
 }
 

@@ -12,7 +12,7 @@ const MOST_SIGNALS = 100;
 const MOST_ROWS = 500;
 
 /** The points that signal, with the run rules that they break; each leads to its row. */
-export function signalsList({ points }: Trend, goTo: (record: number) => void): HTMLElement {
+export function signalsList({ points }: Trend, goTo: (point: TrendPoint) => void): HTMLElement {
   const signalling = points.filter(({ signals }) => signals.length > 0);
   if (signalling.length === 0) return element("div");
   const left = signalling.length - MOST_SIGNALS;
@@ -27,7 +27,7 @@ export function signalsList({ points }: Trend, goTo: (record: number) => void): 
         element(
           "li",
           {},
-          button(pointName(point), () => goTo(point.record), "link-button"),
+          button(pointName(point), () => goTo(point), "link-button"),
           `: ${runRuleWords(point.signals)}`,
         ),
       ),

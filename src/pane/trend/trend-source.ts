@@ -7,7 +7,7 @@ import type { CellValue } from "../../measure/cell-value";
 import { isIssue } from "../../measure/issue";
 import { numberFromCell, type DecimalMark } from "../../measure/number-from-cell";
 import { Problem } from "../../measure/problem";
-import { placeOf, type CheckedArea } from "../state/checked-area";
+import type { CheckedArea } from "../state/checked-area";
 import type { PaneState, ReadColumn } from "../state/pane-state";
 import { typedLimits } from "../state/typed-limits";
 import { groupingsFor } from "./trend-groups";
@@ -20,8 +20,8 @@ export interface TrendSource {
   /** Filled cells that hold no number; they are left out. */
   readonly unreadable: number;
   readonly groupings: readonly TrendGrouping[];
-  /** The cell of a test, from its place in the order. */
-  readonly placeOf: (record: number) => CellPlace;
+  /** The cell of a number that was taken from a column; absent of a check, which finds its tests again. */
+  readonly placeOf?: (record: number) => CellPlace;
 }
 
 /** What the trend is of now; `undefined` where nothing is checked or taken yet. @throws Problem `trend-one-column` and those of `typedLimits`. */
@@ -39,7 +39,6 @@ function sourceOfCheck(checked: CheckedArea): TrendSource {
     tests: trendTestsOf(checked.result),
     unreadable: 0,
     groupings: groupingsFor(checked.result),
-    placeOf: (record) => placeOf(checked, { record, field: null }),
   };
 }
 

@@ -1,4 +1,4 @@
-import { trends, type Trend, type TrendGrouping } from "../../acceptance/trend";
+import { trends, type Trend, type TrendGrouping, type TrendPoint } from "../../acceptance/trend";
 import { say } from "../../messages/pane-catalogue";
 import { choice } from "../kit/choice";
 import type { PaneCommands } from "../state/commands";
@@ -29,10 +29,15 @@ export function trendView(
   const groupings = choice<TrendGrouping>(say("trend-by"), () => part());
   const groups = choice<string>(say("trend-group"), () => show());
   const chart = element("div", { class: "chart", role: "img" });
-  const reader = chartReader(({ record }) => source && void commands.show(source.placeOf(record)));
+  const reader = chartReader((point) => lead(point));
   const words = element("ul", { class: "trend-words" });
   const lists = element("div");
   const body = element("div", {}, element("div", { class: "inputs" }, groupings.view, groups.view));
+  /** Leads to a point where it stands by now. */
+  const lead = ({ record, value }: TrendPoint) =>
+    void (source?.placeOf
+      ? commands.show(source.placeOf(record), value)
+      : commands.goTo({ record, field: null }));
   let shown = false;
   let source: TrendSource | undefined;
   let parted: readonly Trend[] = [];
@@ -73,7 +78,7 @@ export function trendView(
   function show(): void {
     const trend = current();
     if (!trend || !source || !shown || !chart.isConnected) return;
-    const { decimal, unreadable, placeOf } = source;
+    const { decimal, unreadable } = source;
     const sentences = [
       ...trendSentences(trend, decimal),
       ...(unreadable > 0 ? [say("trend-unreadable", { cells: unreadable })] : []),
@@ -87,10 +92,7 @@ export function trendView(
       reader.read(drawn, trend, decimal);
     }
     chart.setAttribute("aria-label", [titleOf(trend, source), ...sentences].join(" "));
-    lists.replaceChildren(
-      signalsList(trend, (record) => void commands.show(placeOf(record))),
-      trendTable(trend, decimal),
-    );
+    lists.replaceChildren(signalsList(trend, lead), trendTable(trend, decimal));
   }
 
   const keep = keepTrendButtons(commands, () => {

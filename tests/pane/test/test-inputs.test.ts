@@ -61,7 +61,7 @@ test("without a reading there is no test", () => {
 test.each([
   [{ reading: "high" }, "not-a-number", "Final reading, %"],
   [{ cups: "one" }, "not-a-number", "Calibrated cups"],
-  [{ alcohol: "48" }, "alcohol-has-no-unit", "Alcohol, as 48 oz"],
+  [{ alcohol: "48" }, "alcohol-has-no-unit", "Alcohol (such as 48 oz)"],
   [{ check: "7,250" }, "comma-is-unclear", "Check test, %"],
 ])("%j is said with its label", (typed, id, where) => {
   expect(problemOf({ ...TYPED, ...typed })).toMatchObject({ id, place: where });

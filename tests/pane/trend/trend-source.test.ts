@@ -26,7 +26,7 @@ test("a text on top is the header, blanks are skipped, and each number is known 
 
 test("a point leads to its cell", () => {
   const { tests, placeOf } = ofColumn([null, "Air", 6, 7]);
-  expect(placeOf(tests[1]!.record)).toEqual({ sheetId: "s1", row: 7, column: 5 });
+  expect(placeOf!(tests[1]!.record)).toEqual({ sheetId: "s1", row: 7, column: 5 });
 });
 
 test("what holds no number is left out and counted", () => {
