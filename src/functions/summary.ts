@@ -9,6 +9,7 @@ import { text } from "./runner/argument";
 import { orThrow } from "./runner/cell-error";
 import { CellTable } from "./runner/cell-table";
 import { single } from "./runner/setting";
+import { whoOrWhere } from "./runner/who-and-where";
 
 const HEADER = [
   "tests",
@@ -39,7 +40,7 @@ const FIELDS_BY_NAME: Readonly<Record<string, FieldId>> = {
  * @customfunction SUMMARY SUMMARY
  * @param headers The header row of the table, or its two header rows.
  * @param rows The rows below it, over the same columns.
- * @param by "mix", "day", "meter", "load" or "method"; or the header of a column, such as "Plant" or "Tested by".
+ * @param by "mix", "day", "meter", "load", "method", "technician" or "plant"; or the header of a column, such as "Lane".
  * @param [low] Low limit in %: a number or a column; else the sheet's own low or target and tolerance columns are used.
  * @param [high] High limit in %: a number or a column.
  * @param [setup] What columns hold (header, taken for, unit), what is specified by mix (mix, target, tolerance, low, high …) and settings (setting, value), each under its headings; such as the sheet that the pane keeps.
@@ -70,8 +71,9 @@ function groupsBy(
   const field = FIELDS_BY_NAME[name.toLowerCase()];
   if (field && reading.has(field)) return (row) => written(field, reading.cell(row, field));
   const column = headers.flatMap((cells) => cells.map((cell) => String(cell ?? ""))).map(plain);
-  const index = column.indexOf(plain(name));
-  if (index < 0) return issue("by-not-in-sheet", { value: quoted(name) });
+  const named = column.indexOf(plain(name));
+  const index = named < 0 ? whoOrWhere(plain(name), column) : named;
+  if (index === undefined) return issue("by-not-in-sheet", { value: quoted(name) });
   const width = headers[0]!.length;
   return (row) => written(undefined, rows.cell(row, index % width));
 }

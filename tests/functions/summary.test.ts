@@ -1,4 +1,7 @@
 import { summary } from "../../src/functions/summary";
+import fc from "fast-check";
+import { mean, sampleStandardDeviation } from "simple-statistics";
+import { check } from "../../src/functions/field-sheet";
 import { shown } from "./custom-functions-runtime";
 
 const headers = [
@@ -53,6 +56,105 @@ test("every test is counted once, whatever it is put together by", () => {
     const lines = (by(name) as unknown[][]).slice(1);
     expect(lines.reduce((sum, line) => sum + (line[1] as number), 0)).toBe(6);
   }
+});
+
+test.each([
+  ["technician", "Tested by"],
+  ["technician", "Inspector"],
+  ["Technician", "TECHNICIAN NAME"],
+  ["technician", "Laboratorista"],
+  ["plant", "Batch plant"],
+  ["plant", "Mischwerk"],
+])("by %s where the column is headed “%s” (common practice)", (name, header) => {
+  const headed = [headers[0]!.map((cell) => (cell === "Plant" ? header : cell))];
+  const lines = shown(() => summary(headed, rows, [[name]])) as unknown[][];
+  expect(lines.slice(1).map(([group]) => group)).toEqual(["North", "South"]);
+});
+
+test("of two columns that may name the technician neither is taken", () => {
+  const headed = [
+    headers[0]!.map((cell) => ({ Plant: "Tester", Foam: "Inspector" })[cell] ?? cell),
+  ];
+  expect(shown(() => summary(headed, rows, [["technician"]]))).toMatch(/^#VALUE! By: “technician”/);
+});
+
+describe("against FRESH.CHECK of the same table", () => {
+  const AIR = fc.integer({ min: 12, max: 36 }).map((quarters) => quarters / 4);
+  const oneTest = fc.record({
+    mix: fc.constantFrom("LW4", "NW5", "lw4", "", "X9"),
+    first: fc.option(AIR),
+    second: fc.option(AIR),
+    alcohol: fc.constantFrom(0, 16, 48, 64, null, "some"),
+    foam: fc.constantFrom(0, 1, 2, 2.25, 3, null),
+    who: fc.constantFrom("A. Nilsen", "B. Orozco", null),
+  });
+  const limits = fc.record({
+    low: fc.constantFrom(4, 4.5, 5),
+    high: fc.constantFrom(6, 7, 7.5),
+    other: fc.boolean(),
+  });
+
+  test("every count, mean, range and verdict is that of its rows, with the limits of a setup", () => {
+    fc.assert(
+      fc.property(fc.array(oneTest, { minLength: 1, maxLength: 14 }), limits, (tests, given) => {
+        const heads = [
+          ["Sample", "Mix", "First reading", "Second reading", "Alcohol (oz)", "Foam", "Tested by"],
+        ];
+        const body = tests.map(
+          ({ mix, first, second, alcohol, foam, who }, i) =>
+            [`S-${i}`, mix, first, second, alcohol, foam, who] as unknown[],
+        );
+        const setup = [
+          ["Mix", "Low", "High"],
+          ["LW4", given.low, given.high],
+          ...(given.other ? [["NW5", given.low, ""]] : []),
+        ];
+        const cells = check(heads, body, undefined, undefined, setup);
+        for (const [name, at] of [
+          ["mix", 1],
+          ["technician", 6],
+        ] as const) {
+          const lines = summary(heads, body, [[name]], undefined, undefined, setup).slice(1);
+          const groups = [...new Set(body.map((row) => String(row[at] ?? "").trim()))];
+          expect(lines.map(([of]) => of)).toEqual(groups);
+          for (const line of lines) {
+            const own = cells.filter((_, i) => String(body[i]![at] ?? "").trim() === line[0]);
+            const airs = own.flatMap(([, air]) => (typeof air === "number" ? [air] : []));
+            const having = (column: number, ...words: string[]) =>
+              own.filter((row) => words.includes(String(row[column]))).length;
+            expect(line.slice(1, 4)).toEqual([
+              own.length,
+              having(0, "void"),
+              having(0, "incomplete"),
+            ]);
+            expect(having(0, "valid")).toBe(airs.length);
+            expect(line[8]).toBe(having(2, "below", "above"));
+            if (airs.length === 0) expect(line.slice(4, 8)).toEqual(["", "", "", ""]);
+            else {
+              expect(line[4]).toBeCloseTo(mean(airs), 9);
+              expect(line[6]).toBe(Math.min(...airs));
+              expect(line[7]).toBe(Math.max(...airs));
+            }
+            if (airs.length > 1) expect(line[5]).toBeCloseTo(sampleStandardDeviation(airs), 9);
+          }
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test("a mix that the setup does not specify is outside nothing", () => {
+    const setup = [
+      ["Mix", "Low", "High"],
+      ["LW4", 4.5, 6.5],
+    ];
+    const lines = summary(headers, rows, [["mix"]], undefined, undefined, setup);
+    // 6 and 7 of LW4 against 6.5: one above; NW5 is held against nothing.
+    expect(lines.slice(1).map((line) => [line[0], line[8]])).toEqual([
+      ["LW4", 1],
+      ["NW5", 0],
+    ]);
+  });
 });
 
 test("a column that is not there is named with what may be given", () => {

@@ -35,7 +35,7 @@ export const decisionMessages = {
   "en206-quantity-unknown": ({ value }: Words<"value">) =>
     `“${value}” is not a quantity that EN 206 has a single result for here. Give "air", "lightweight density" or "w/c".`,
   "by-not-in-sheet": ({ value }: Words<"value">) =>
-    `“${value}” is no column of the table. Give "mix", "day", "meter", "load" or "method", or the header of a column as it stands.`,
+    `“${value}” is no column of the table. Give "mix", "day", "meter", "load", "method", "technician" or "plant", or the header of a column as it stands.`,
   "moulded-late": ({ minutes, most }: Words<"minutes" | "most">) =>
     `moulding began ${minutes} minutes after the last portion of the sample was taken; ${most} are allowed. Look at the times, or sample again for the specimens.`,
   "sampled-from-an-end": ({ share, from, to }: Words<"share" | "from" | "to">) =>

@@ -36,7 +36,7 @@ export const decisionMessages: SameSentences<typeof english> = {
   "en206-quantity-unknown": ({ value }) =>
     `“${value}” no es una magnitud para la que EN 206 tenga aquí un resultado individual. Indique "air", "lightweight density" o "w/c".`,
   "by-not-in-sheet": ({ value }) =>
-    `“${value}” no es ninguna columna de la tabla. Indique "mix", "day", "meter", "load" o "method", o el encabezado de una columna tal como está.`,
+    `“${value}” no es ninguna columna de la tabla. Indique "mix", "day", "meter", "load", "method", "technician" o "plant", o el encabezado de una columna tal como está.`,
   "moulded-late": ({ minutes, most }) =>
     `el moldeo comenzó ${minutes} minutos después de tomarse la última porción de la muestra; se permiten ${most}. Revise las horas, o tome otra muestra para los especímenes.`,
   "sampled-from-an-end": ({ share, from, to }) =>
