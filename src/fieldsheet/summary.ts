@@ -1,4 +1,5 @@
 import { marginToLimits } from "../acceptance/margin";
+import { exact } from "../measure/rounding";
 import type { AlcoholAmount, AlcoholUnit } from "../methods/volumetric-air/alcohol-correction";
 import type { CheckResult, TestResult } from "./check-result";
 
@@ -82,6 +83,8 @@ function medianAlcohol(rows: readonly TestResult[]): AlcoholAmount | undefined {
   const inOrder = [...amounts].sort((a, b) => a - b);
   const middle = Math.floor(inOrder.length / 2);
   const amount =
-    inOrder.length % 2 === 1 ? inOrder[middle]! : (inOrder[middle - 1]! + inOrder[middle]!) / 2;
+    inOrder.length % 2 === 1
+      ? inOrder[middle]!
+      : exact((inOrder[middle - 1]! + inOrder[middle]!) / 2);
   return { amount, unit };
 }

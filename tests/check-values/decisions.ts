@@ -314,6 +314,53 @@ export const TESTS_DUE: readonly {
     source: "common practice: 160 yd³ begin a second 100; one too many is none missing",
   },
   {
+    rule: "100 yd3",
+    units: "us",
+    placed: [
+      { day: 46000, mix: "NW5", volume: 100, tests: 1 },
+      { day: 46000, mix: "LW4", volume: 120, tests: 1 },
+      { day: 46000, mix: "LW4", volume: 81, tests: 1 },
+    ],
+    due: [
+      [46000, "NW5", 1, 1, 0],
+      [46000, "LW4", 3, 2, 1],
+    ],
+    source: "common practice: 100 yd³ are one; 120 + 81 = 201 yd³ begin a third 100",
+  },
+  {
+    rule: "100 yd3",
+    units: "us",
+    placed: [
+      { day: 46000, mix: "NW5", volume: 60, tests: 1 },
+      { day: 46001, mix: "NW5", volume: 60, tests: 0 },
+    ],
+    due: [
+      [46000, "NW5", 1, 1, 0],
+      [46001, "NW5", 1, 0, 1],
+    ],
+    source: "common practice: every day begins its own 100 yd³",
+  },
+  {
+    rule: "UFGS 03301A",
+    units: "us",
+    placed: [
+      { day: 46000, mix: "NW5", minute: 420, tests: 1 },
+      { day: 46000, mix: "NW5", minute: 840, tests: 1 },
+    ],
+    due: [[46000, "NW5", 2, 2, 0]],
+    source: "UFGS 03301A: 7:00 to 14:00 is one period of 8 hours, two tests",
+  },
+  {
+    rule: "UFGS 03301A",
+    units: "us",
+    placed: [
+      { day: 46000, mix: "NW5", minute: 360, tests: 3 },
+      { day: 46000, mix: "NW5", minute: 1380, tests: 2 },
+    ],
+    due: [[46000, "NW5", 6, 5, 1]],
+    source: "UFGS 03301A: 6:00 to 23:00 is 17 hours, three periods of 8, two tests each",
+  },
+  {
     rule: "UFGS 03301A",
     units: "us",
     placed: [

@@ -43,6 +43,44 @@ test("by mix: counts, mean, deviation, range, limits and alcohol (worked by hand
   ]);
 });
 
+test.each<[string, unknown[][], unknown[], string]>([
+  [
+    "litres and ounces",
+    [
+      ["A", 6, 6, "1.4 L"],
+      ["A", 6, 6, "48 oz"],
+      ["A", 6.25, 6.25, "0.7 L"],
+    ],
+    // 1.4 L and 48 oz subtract 0.30, 0.7 L nothing: 5.75, 5.75 and 6.25.
+    ["A", 3, 0, 0, 5.9167, 0.2887, 5.75, 6.25, 0, 0, "1.05 L"],
+    "C173 Table 1; (5.75 + 5.75 + 6.25) / 3; √(0.16667 / 2); two amounts in litres, (0.7 + 1.4) / 2",
+  ],
+  [
+    "a limit that is reached and one that is passed",
+    [
+      ["A", 4.5, 4.5, "8 oz"],
+      ["A", 4.25, 4.25, "8 oz"],
+      ["A", 7, 7, "8 oz"],
+    ],
+    ["A", 3, 0, 0, 5.25, 1.5207, 4.25, 7, 1, 2, "8 oz"],
+    "15.75 / 3; √(4.625 / 2); 4.50 and 7.00 are limits, 4.25 is below",
+  ],
+  [
+    "nothing that stands",
+    [
+      ["A", 5, 5.5, "8 oz"],
+      ["A", 5, null, "24 oz"],
+    ],
+    ["A", 2, 0, 2, "", "", "", "", 0, 0, "16 oz"],
+    "a third reading is missing, a second is; (8 + 24) / 2",
+  ],
+])("of %s: %j gives %j (worked by hand: %s)", (_, tests, line) => {
+  const heads = [["Mix", "First reading", "Second reading", "Alcohol"]];
+  const [, found] = shown(() => summary(heads, tests, [["mix"]], [[4.5]], [[7]])) as unknown[][];
+  const rounded = found!.map((cell) => (typeof cell === "number" ? Number(cell.toFixed(4)) : cell));
+  expect(rounded).toEqual(line);
+});
+
 test.each([
   ["day", ["2025-12-09", "2025-12-10"]],
   ["Plant", ["North", "South"]],
