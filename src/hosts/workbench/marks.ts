@@ -1,3 +1,4 @@
+import { generateRandomId } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import { WEIGHTS } from "../../fieldsheet/rule";
 import { Problem } from "../../measure/problem";
@@ -98,7 +99,8 @@ function putNote(sheet: Sheet, { row, column, sentences }: MarkedCell): boolean 
   const cell = sheet.getRange(row, column);
   if (cell.getNote()) return false;
   cell.createOrUpdateNote({
-    id: `${row},${column}`,
+    // Not made of the place: a note that became the user's may have been moved from there.
+    id: generateRandomId(),
     row,
     col: column,
     note: noteText(sentences),

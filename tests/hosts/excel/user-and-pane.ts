@@ -12,6 +12,7 @@ import { marksOfFindings } from "../../../src/pane/state/marks-of-findings";
 import { createPaneStore } from "../../../src/pane/state/pane-state";
 import { startExcel, untilReleased } from "../../excel-client/excel-client";
 import { WorkbookModel } from "../../excel-client/workbook-model";
+import { withoutPauses } from "../without-pauses";
 import { expectSame } from "./expect-same";
 import { meanwhile, Pair, table, userAct } from "./user-and-twin";
 
@@ -28,13 +29,7 @@ const SEED = Number(process.env.SEED ?? 173);
 const excel = startExcel();
 afterAll(untilReleased);
 
-// The pane's pauses last no time here: with thousands of sequences they would be seconds.
-const { setTimeout: wait } = globalThis;
-beforeAll(() => {
-  const soon = (act: () => void, delay = 0) => (delay > 0 ? wait(act, delay) : setImmediate(act));
-  Object.assign(globalThis, { setTimeout: soon });
-});
-afterAll(() => void Object.assign(globalThis, { setTimeout: wait }));
+withoutPauses();
 
 const LIMITS = { low: "4.5", high: "7.5" };
 

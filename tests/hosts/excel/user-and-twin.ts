@@ -123,9 +123,9 @@ const userAround: fc.Arbitrary<Act> = fc.oneof(
 );
 
 /** How a user edits a note of ours: what it becomes, and what of it is the user's on the twin. */
-type NoteEdit = (content: string, own: string | undefined) => [now: string, own: string];
+export type NoteEdit = (content: string, own: string | undefined) => [now: string, own: string];
 
-const noteEdit: fc.Arbitrary<NoteEdit> = fc.oneof(
+export const noteEdit: fc.Arbitrary<NoteEdit> = fc.oneof(
   line.map((text): NoteEdit => (content, own) => [
     `${text}\n${content}`,
     own === undefined ? text : `${text}\n${own}`,

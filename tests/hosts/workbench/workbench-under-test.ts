@@ -13,7 +13,11 @@ const ROWS = 100;
 const COLUMNS = 20;
 
 /** Opens the workbench's spreadsheet with one empty sheet. */
-export function openWorkbench(): SpreadsheetUnderTest & { readonly api: FUniver } {
+export function openWorkbench(): SpreadsheetUnderTest & {
+  readonly api: FUniver;
+  /** Another workbook, with these cells, takes the place of the open one. */
+  anew(rows: readonly (readonly CellValue[])[]): void;
+} {
   const { Univer, FUniver, LocaleType, LogLevel, ...parts } = core as Record<string, any>;
   const univer = new Univer({
     locale: LocaleType.EN_US,
@@ -29,13 +33,17 @@ export function openWorkbench(): SpreadsheetUnderTest & { readonly api: FUniver 
   ])
     univer.registerPlugin(plugin);
   const api = FUniver.newAPI(univer) as FUniver;
-  const sheet = { id: "s", name: "Loads", rowCount: ROWS, columnCount: COLUMNS };
-  api.createWorkbook({
-    id: "w",
-    name: "loads.xlsx",
-    sheetOrder: [sheet.id],
-    sheets: { [sheet.id]: sheet },
-  });
+  let given = 0;
+  const create = (rows: readonly (readonly CellValue[])[]): void => {
+    const cellData = Object.fromEntries(
+      rows.map((cells, row) => [row, Object.fromEntries(cells.map(cellHolding).entries())]),
+    );
+    const sheet = { id: "s", name: "Loads", rowCount: ROWS, columnCount: COLUMNS, cellData };
+    const id = `w${(given += 1)}`;
+    const sheets = { [sheet.id]: sheet };
+    api.createWorkbook({ id, name: "loads.xlsx", sheetOrder: [sheet.id], sheets });
+  };
+  create([]);
   // Without a screen there is nothing to scroll.
   Object.assign(Object.getPrototypeOf(api.getActiveWorkbook()!.getActiveSheet()), {
     scrollToCell: () => undefined,
@@ -49,6 +57,11 @@ export function openWorkbench(): SpreadsheetUnderTest & { readonly api: FUniver 
   return {
     api,
     host: workbenchHost(api),
+    anew: (rows) => {
+      const before = workbook().getId();
+      create(rows);
+      api.disposeUnit(before);
+    },
     fill: (rows) =>
       rows.forEach((cells, row) => cells.forEach((value, column) => edit(row, column, value))),
     select: (...blocks) => selectBlocks(api, blocks),
@@ -63,8 +76,9 @@ export function openWorkbench(): SpreadsheetUnderTest & { readonly api: FUniver 
       front()
         .getRange(row, column)
         .createOrUpdateNote({
+          ...{ id: `own ${(given += 1)}`, width: 200, height: 100 },
           ...front().getRange(row, column).getNote(),
-          ...{ id: "own", row, col: column, note: text, width: 200, height: 100 },
+          ...{ row, col: column, note: text },
         }),
     noteAt: (row, column) => front().getRange(row, column).getNote()?.note,
     giveFormat: (row, column, fill) =>
