@@ -1,8 +1,14 @@
 /** The only script that knows the library for spreadsheet files. */
 import { writeCsv } from "hucre/csv";
 import { writeXlsx } from "hucre/xlsx";
-import type { Cell, CellStyle, WriteSheet } from "hucre/xlsx";
-import { addressOf, type SampleCell, type SampleSheet, type Value } from "./samples/sheet";
+import type { Cell, CellStyle, DataValidation, WriteSheet } from "hucre/xlsx";
+import {
+  addressOf,
+  type SampleCell,
+  type SampleSheet,
+  type SampleValidation,
+  type Value,
+} from "./samples/sheet";
 import { withStoredResults } from "./stored-results";
 
 /** Height of one line of text, in points. */
@@ -51,7 +57,7 @@ function errorsOf({ rows }: SampleSheet): Map<string, string> {
 }
 
 function sheetOf(sheet: SampleSheet): WriteSheet {
-  const { name, columns, headerRows, table, rows } = sheet;
+  const { name, columns, headerRows, table, tableHeader = 0, validations = [], rows } = sheet;
   const cells = new Map<string, Partial<Cell>>();
   rows.forEach((row, r) =>
     row.forEach((cell, c) => {
@@ -66,8 +72,22 @@ function sheetOf(sheet: SampleSheet): WriteSheet {
     cells,
     rowDefs: new Map(rows.map((_, r) => [r, { height: heightOf(sheet, r) }])),
     freezePane: { rows: headerRows },
-    ...(table && { tables: [tableOf(name, table, rows[0]!)] }),
+    ...(table && { tables: [tableOf(name, table, rows[tableHeader]!)] }),
+    ...(validations.length > 0 && { dataValidations: validations.map(validationOf) }),
   };
+}
+
+function validationOf({ range, allows, says }: SampleValidation): DataValidation {
+  const said = {
+    showInputMessage: true,
+    inputMessage: says,
+    showErrorMessage: true,
+    errorMessage: says,
+  };
+  const asked = { range, allowBlank: true, errorStyle: "warning" as const, ...said };
+  if (allows.type === "list") return { ...asked, type: "list", values: [...allows.values] };
+  const { type, from, to } = allows;
+  return { ...asked, type, operator: "between", formula1: String(from), formula2: String(to) };
 }
 
 function cellOf(sheet: SampleSheet, { v, f, spill }: SampleCell, r: number, c: number) {
@@ -95,16 +115,22 @@ function heightOf(sheet: SampleSheet, r: number): number {
   return LINE_HEIGHT * Math.max(1, ...lines);
 }
 
-function isWrapped({ headerRows, table, wrapped }: SampleSheet, r: number, c: number): boolean {
-  return r < headerRows ? table !== undefined : wrapped.includes(c);
+function isWrapped(
+  { headerRows, table, tableHeader = 0, wrapped }: SampleSheet,
+  r: number,
+  c: number,
+): boolean {
+  if (r >= headerRows) return wrapped.includes(c);
+  return table !== undefined && r === tableHeader;
 }
 
 function styleOf(sheet: SampleSheet, r: number, c: number): CellStyle {
   const { headerRows, columns } = sheet;
   const header = r < headerRows;
+  const format = columns[c]?.formatOfRow?.get(r) ?? columns[c]?.format;
   return {
     ...(header && { font: { name: "Calibri", size: 11, bold: true } }),
-    ...(!header && columns[c]?.format && { numFmt: columns[c].format }),
+    ...(!header && format && { numFmt: format }),
     alignment: { vertical: "top", wrapText: isWrapped(sheet, r, c) },
   };
 }

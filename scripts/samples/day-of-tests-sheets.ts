@@ -18,7 +18,7 @@ const rows: Value[][] = ROWS.map((row) => row.map((cell, i) => stored(cell, COLU
 const lastColumn = headers.length - 1;
 
 /** Days and times as a spreadsheet keeps them. */
-function stored(cell: DayCell, shown: Shown): Value {
+export function stored(cell: DayCell, shown: Shown): Value {
   if (cell === null) return null;
   if (shown === "day") return Problem.unless(dateFromCell(cell))!;
   if (shown === "time") return Problem.unless(minuteOfDayFromCell(cell))! / MINUTES_IN_A_DAY;

@@ -18,6 +18,23 @@ export interface SampleColumn {
   readonly width: number;
   /** Number format, such as "0.00". */
   readonly format?: string;
+  /** Formats by row, from 0, where the rows differ. */
+  readonly formatOfRow?: ReadonlyMap<number, string>;
+}
+
+/** What may be typed into an area of a sheet; a blank always may. Something else is asked about, not refused. */
+export interface SampleValidation {
+  readonly range: string;
+  /** Numbers, days or times from one to another, or one of several words. */
+  readonly allows:
+    | {
+        readonly type: "decimal" | "whole" | "date" | "time";
+        readonly from: number;
+        readonly to: number;
+      }
+    | { readonly type: "list"; readonly values: readonly string[] };
+  /** What is said beside the cell, and again where something else was typed. */
+  readonly says: string;
 }
 
 /** One sheet of a sample workbook. */
@@ -30,6 +47,9 @@ export interface SampleSheet {
   readonly wrapped: readonly number[];
   /** Area of the spreadsheet table on the sheet, such as "A1:R37". */
   readonly table?: string;
+  /** The row of the headers of that table, from 0; the first one when left out. */
+  readonly tableHeader?: number;
+  readonly validations?: readonly SampleValidation[];
   /** Row by row; `null` for an empty cell. */
   readonly rows: readonly (readonly (SampleCell | null)[])[];
 }
