@@ -77,7 +77,7 @@ function entryOn(
   const text = (heading: Heading) => shownValue(row[places[heading]]).trim();
   // A line without a rule and a decision is one that the user keeps there.
   if (text("rule") === "" && text("decision") === "") return undefined;
-  const decision = DECISIONS.find((known) => known === text("decision").toLowerCase());
+  const decision = decisionNamed(text("decision"));
   const where = { sheet: REVIEW_SHEET, line };
   if (!decision)
     return new Problem("review-decision-unknown", { ...where, decision: quoted(text("decision")) });
@@ -92,6 +92,18 @@ function entryOn(
   const texts = Object.fromEntries(HEADING_IDS.map((id) => [id, text(id)]));
   return { ...(texts as Record<Heading, string>), time, decision, line };
 }
+
+/** In English as the pane writes it, or as somebody writes it by hand in Spanish. */
+function decisionNamed(written: string): Decision | undefined {
+  const word = written.toLowerCase();
+  return DECISIONS.find((known) => known === word) ?? IN_SPANISH[word];
+}
+
+const IN_SPANISH: Readonly<Record<string, Decision>> = {
+  aceptado: "accepted",
+  corregido: "corrected",
+  abierto: "open",
+};
 
 /** What a line needs to count: nobody accepts without a reason, and nothing is decided by nobody. */
 function required(decision: Decision): readonly Heading[] {

@@ -70,19 +70,53 @@ test("the report prints the decisions", async () => {
   expect(said).toMatch(/it was 6\.5, it is 6/);
 });
 
+let saved = "";
+
 test("the saved file holds the review, each text as it was typed", async () => {
-  const saved = page.waitForEvent("download");
-  await page.getByRole("button", { name: "Save as XLSX" }).click();
-  const { sheets } = await readWorkbook(readFileSync(await (await saved).path()));
-  const { rows } = sheets.find(({ name }) => name === "Fresh review")!;
-  const columns = rows[0]!.map(String);
-  const lines = rows
-    .slice(1)
-    .map((cells) =>
-      ["sample", "decision", "reason", "initials"].map((name) => cells[columns.indexOf(name)]),
-    );
-  expect(lines).toEqual([
+  saved = await save();
+  expect(await linesIn(saved)).toEqual([
     ["S-09", "accepted", "=the ticket is right", "K.R."],
     ["S-06", "corrected", null, "K.R."],
   ]);
 });
+
+test("opened again, the decisions hold, and the next one comes below them", async () => {
+  await page.locator("input[type=file]").setInputFiles({
+    name: "reviewed.xlsx",
+    mimeType: "application/octet-stream",
+    buffer: readFileSync(saved),
+  });
+  await workbench.untilShown("A2", "S-01");
+  await press("pane-check");
+  await findings().first().waitFor();
+  expect(await counted("accepted").innerText()).toMatch(/1$/);
+  expect(await counted("corrected").innerText()).toMatch(/1$/);
+  await findings().filter({ hasText: "S-07" }).first().click();
+  await page.getByLabel(say("review-initials")).fill("T.M.");
+  await page.getByRole("button", { name: say("review-leave-open"), exact: true }).click();
+  await page.getByText(say("review-recorded", { count: 1, sheet: "Fresh review" })).waitFor();
+  expect(await linesIn(await save())).toEqual([
+    ["S-09", "accepted", "=the ticket is right", "K.R."],
+    ["S-06", "corrected", null, "K.R."],
+    ["S-07", "open", null, "T.M."],
+  ]);
+});
+
+test("the browser has no complaint", () => {
+  expect(workbench.traffic.complaints).toEqual([]);
+});
+
+async function save(): Promise<string> {
+  const download = page.waitForEvent("download");
+  await page.getByRole("button", { name: "Save as XLSX" }).click();
+  return (await download).path();
+}
+
+/** Sample, decision, reason and initials of each line of the review in a file. */
+async function linesIn(path: string): Promise<unknown[][]> {
+  const { sheets } = await readWorkbook(readFileSync(path));
+  const [headings, ...lines] = sheets.find(({ name }) => name === "Fresh review")!.rows;
+  const columns = headings!.map(String);
+  const wanted = ["sample", "decision", "reason", "initials"];
+  return lines.map((cells) => wanted.map((name) => cells[columns.indexOf(name)]));
+}

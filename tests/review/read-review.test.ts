@@ -100,6 +100,15 @@ test.each<[string, Partial<Record<keyof NewEntry, CellValue>>, string]>([
   expect(notTaken).toMatchObject([{ id, values: { line: 3 } }]);
 });
 
+test.each([
+  ["aceptado", "accepted"],
+  ["Corregido", "corrected"],
+  ["abierto", "open"],
+])("“%s”, typed by hand, is %s", (written, decision) => {
+  const { entries } = review(lineOf({ decision: written as never }));
+  expect(entries).toMatchObject([{ decision }]);
+});
+
 test("decisions are read in capitals too, and times as a spreadsheet keeps them", () => {
   // 46173.5 is noon of 31 May 2026: 46173 days after 30 December 1899, counted with a calendar.
   const { entries } = review(lineOf({ decision: "Accepted " as never, time: 46173.5 }));

@@ -12,7 +12,7 @@ const NOTICED = 0.8;
  * @param scatter Variance of the difference of one test of his and one of another's.
  * @returns Not rounded; it is rounded up to be used. Infinite for no difference.
  * @see (z₀.₉₇₅ + z₀.₈)² scatter / difference², with z₀.₉₇₅² / 4 for a deviation that is not known
- *   beforehand (Guenther 1981): within a third of a test of what the t test itself needs from 5 tests on.
+ *   beforehand (Guenther 1981, from memory): within a third of a test of what the t test itself needs from 5 tests on.
  */
 export function testsNeeded(difference: number, scatter: number): number {
   const z = normalPointAt(1 - BY_CHANCE / 2);

@@ -63,7 +63,7 @@ function carriedOver(
     return { chosen: undefined, corrections: [] };
   const noticed = [...corrections, ...noticedBetween(before, now)];
   return {
-    chosen: chosen && foundAgain(subjectOf(chosen, before), now),
+    chosen: chosen && foundAgain([subjectOf(chosen, before)], now)[0],
     corrections: stillGone(noticed, now).filter((one) => !noCorrections.has(correctionKey(one))),
   };
 }

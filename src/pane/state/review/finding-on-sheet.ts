@@ -31,15 +31,8 @@ export function findingsOnSheet(
   entries: readonly ReviewEntry[],
 ): FindingOnSheet[] {
   if (entries.length === 0) return [];
-  const { findings, results } = checked.result;
-  const keyOf = (sample: string, rule: string) => `${rule}\n${sample.trim()}`;
-  const written = new Set(entries.map(({ sample, rule }) => keyOf(sample, rule)));
-  const named = testsBySample(checked.result);
-  const found = findings
-    .filter(({ record, rule }) =>
-      written.has(keyOf(record === null ? "" : results[record]!.sample, rule)),
-    )
-    .map((finding) => ({ finding, subject: subjectOf(finding, checked) }));
+  const records = recordsBySample(checked.result);
+  const found = findingsAbout(checked, entries);
   const alike = new Map<string, number>();
   for (const { finding, subject } of found)
     if (finding.record === null) {
@@ -52,24 +45,53 @@ export function findingsOnSheet(
     alone:
       finding.record === null
         ? alike.get(wholeOf(subject)) === 1
-        : subject.sample !== "" && named.get(subject.sample) === 1,
+        : typeof records.get(subject.sample) === "number",
   }));
 }
 
-/** Finds a finding again in a later check, by what it is known by; where several are alike, by its place. */
-export function foundAgain(subject: Subject, now: CheckedArea): Finding | undefined {
-  const whole = wholeOf(subject);
-  const alike = now.result.findings.filter(
-    (finding) => finding.rule === subject.rule && wholeOf(subjectOf(finding, now)) === whole,
-  );
-  if (alike.length === 1) return alike[0];
-  return alike.find((finding) => subjectOf(finding, now).place === subject.place);
+/**
+ * Finds findings again in a later check, by what they are known by; where several are alike, by the place.
+ *
+ * @returns In the order of the subjects; `undefined` for one that is not there any more.
+ */
+export function foundAgain(
+  subjects: readonly Subject[],
+  now: CheckedArea,
+): readonly (Finding | undefined)[] {
+  const byWhole = new Map<string, { finding: Finding; subject: Subject }[]>();
+  for (const one of findingsAbout(now, subjects)) {
+    const whole = wholeOf(one.subject);
+    byWhole.set(whole, [...(byWhole.get(whole) ?? []), one]);
+  }
+  return subjects.map((wanted) => {
+    const alike = byWhole.get(wholeOf(wanted)) ?? [];
+    const [only] = alike;
+    if (alike.length === 1) return only!.finding;
+    return alike.find(({ subject }) => subject.place === wanted.place)?.finding;
+  });
 }
 
-/** How many tests have each sample. */
-export function testsBySample({ results }: CheckResult): ReadonlyMap<string, number> {
-  const named = new Map<string, number>();
-  for (const { sample, test } of results)
-    if (test !== "") named.set(sample, (named.get(sample) ?? 0) + 1);
-  return named;
+/** The findings by the rules and of the samples of some subjects: few of them are worked out further. */
+export function findingsAbout(
+  checked: CheckedArea,
+  subjects: readonly Pick<Subject, "rule" | "sample">[],
+): { readonly finding: Finding; readonly subject: Subject }[] {
+  const { findings, results } = checked.result;
+  const keyOf = (rule: string, sample: string) => `${rule}\n${sample.trim()}`;
+  const wanted = new Set(subjects.map(({ rule, sample }) => keyOf(rule, sample)));
+  const rules = new Set(subjects.map(({ rule }) => rule));
+  return findings
+    .filter(
+      ({ rule, record }) =>
+        rules.has(rule) && wanted.has(keyOf(rule, record === null ? "" : results[record]!.sample)),
+    )
+    .map((finding) => ({ finding, subject: subjectOf(finding, checked) }));
+}
+
+/** The one test of each sample; "several" where more have it, and nothing for tests without one. */
+export function recordsBySample({ results }: CheckResult): ReadonlyMap<string, number | "several"> {
+  const records = new Map<string, number | "several">();
+  for (const { sample, test, record } of results)
+    if (test !== "" && sample !== "") records.set(sample, records.has(sample) ? "several" : record);
+  return records;
 }

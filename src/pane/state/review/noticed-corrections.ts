@@ -5,7 +5,7 @@ import { matterOf, wholeOf } from "../../../review/reviewed-findings";
 import type { FieldId } from "../../../reading/fields";
 import type { CheckedArea } from "../checked-area";
 import { sentenceOfFinding } from "../sentence-of-finding";
-import { subjectOf, testsBySample } from "./finding-on-sheet";
+import { findingsAbout, recordsBySample, subjectOf } from "./finding-on-sheet";
 import type { ReviewOfCheck } from "./review-of";
 
 /** A correction that the user may want to have recorded. */
@@ -37,16 +37,16 @@ export function noticedBetween(before: CheckedArea, now: CheckedArea): NoticedCo
  * is not there, and its cell holds something else by now.
  */
 export function noticedInReview(now: CheckedArea, { gone }: ReviewOfCheck): NoticedCorrection[] {
-  const { results, columns, reading } = now.result;
-  const named = testsBySample(now.result);
+  const { columns, reading } = now.result;
+  const records = recordsBySample(now.result);
   return gone.flatMap((entry: ReviewEntry) => {
-    if (entry.column === "" || named.get(entry.sample) !== 1) return [];
-    const record = results.find(({ sample, test }) => test !== "" && sample === entry.sample)!;
+    const record = records.get(entry.sample);
+    if (entry.column === "" || typeof record !== "number") return [];
     const field = (Object.keys(columns) as FieldId[]).find(
       (id) => columns[id]!.header.trim() === entry.column,
     );
     if (!field) return [];
-    const value = shownValue(reading.cell(record.record, field)).trim();
+    const value = shownValue(reading.cell(record, field)).trim();
     if (value === entry.value) return [];
     return [{ subject: entry, finding: entry.finding, oldValue: entry.value, newValue: value }];
   });
@@ -58,12 +58,8 @@ export function stillGone(
   now: CheckedArea,
 ): NoticedCorrection[] {
   if (noticed.length === 0) return [];
-  const rules = new Set(noticed.map(({ subject }) => subject.rule));
-  const there = new Set(
-    now.result.findings
-      .filter(({ rule }) => rules.has(rule))
-      .map((finding) => matterOf(subjectOf(finding, now))),
-  );
+  const subjects = noticed.map(({ subject }) => subject);
+  const there = new Set(findingsAbout(now, subjects).map(({ subject }) => matterOf(subject)));
   const once = new Map(noticed.map((one) => [wholeOf(one.subject), one]));
   return [...once.values()].filter(({ subject }) => !there.has(matterOf(subject)));
 }

@@ -28,7 +28,8 @@ export async function reviewIn(host: SheetHost): Promise<ReviewOnSheet> {
     const read = await host.readSheet(REVIEW_SHEET);
     return read ? await reviewFrom(read, host) : NO_REVIEW;
   } catch (error) {
-    if (error instanceof Problem) return { ...NO_REVIEW, there: true, problems: [error] };
+    // Whether there is a review is not known then.
+    if (error instanceof Problem) return { ...NO_REVIEW, problems: [error] };
     throw error;
   }
 }

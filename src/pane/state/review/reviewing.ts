@@ -103,8 +103,7 @@ export function reviewing(
 
 /** The same findings in the sheet as it is now. @throws Problem where one of them is not there any more. */
 function findAgain(subjects: readonly Subject[], checked: CheckedArea): Finding[] {
-  return subjects.map((subject) => {
-    const again = foundAgain(subject, checked);
+  return foundAgain(subjects, checked).map((again) => {
     if (!again) throw new Problem("review-finding-gone");
     return again;
   });
