@@ -28,9 +28,11 @@ export async function* checkFile(
   withTests: boolean,
 ): AsyncGenerator<Said> {
   let sheets: readonly SheetOfFile[];
+  let datesFrom: 1900 | undefined;
   try {
-    const { read, remarks } = await sheetsOf(file, bytes());
+    const { read, remarks, daysFrom1900 } = await sheetsOf(file, bytes());
     sheets = read;
+    datesFrom = daysFrom1900 ? 1900 : undefined;
     yield* remarks;
   } catch (error) {
     const { id, values } = namingFile(error, file);
@@ -40,7 +42,7 @@ export async function* checkFile(
   let tested = false;
   for (const { name, rows } of sheets) {
     if (rows.length === 0) continue;
-    const { hasTests, said } = checkSheet(file, name, rows, options, withTests);
+    const { hasTests, said } = checkSheet(file, name, rows, { ...options, datesFrom }, withTests);
     tested ||= hasTests;
     yield* said;
   }
@@ -51,6 +53,8 @@ export async function* checkFile(
 interface SheetsOfFile {
   readonly read: readonly SheetOfFile[];
   readonly remarks: readonly SaidNotRead[];
+  /** Whether its days are counted from 1900 here, from whichever year the file counts them. */
+  readonly daysFrom1900: boolean;
 }
 
 /** Reads the sheets of a file, and what there is to say of it. */
@@ -68,6 +72,7 @@ export async function sheetsOf(file: string, bytes: Uint8Array): Promise<SheetsO
           ? [notRead(file, say("quote-not-closed", { name: file, line: openQuote }))]
           : []),
       ],
+      daysFrom1900: false,
     };
   }
   const { sheets } = await readWorkbook(opened.opened, false);
@@ -75,7 +80,7 @@ export async function sheetsOf(file: string, bytes: Uint8Array): Promise<SheetsO
     name,
     rows: rows.map((row) => row.map(valueOf)),
   }));
-  return { read, remarks: [] };
+  return { read, remarks: [], daysFrom1900: true };
 }
 
 function valueOf(value: FileCell["value"]): CellValue {

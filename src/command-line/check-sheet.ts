@@ -1,5 +1,6 @@
 import { checkTests } from "../fieldsheet/check-table";
 import type { CheckOptions } from "../fieldsheet/check-options";
+import type { ReadingOptions } from "../reading/read-table";
 import type { CellValue } from "../measure/cell-value";
 import { isIssue, issueSentence, type Issue } from "../measure/issue";
 import { say } from "../messages/pane-catalogue";
@@ -21,7 +22,7 @@ export function checkSheet(
   file: string,
   sheet: string | undefined,
   rows: readonly (readonly CellValue[])[],
-  options: CheckOptions,
+  options: CheckOptions & ReadingOptions,
   withTests: boolean,
 ): CheckedSheet {
   const notChecked = (issue: Issue): CheckedSheet => {

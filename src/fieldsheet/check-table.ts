@@ -88,7 +88,7 @@ function asSetUp(options: CheckOptions & ReadingOptions): ReadingOptions {
   return {
     ...options,
     kept: kept ?? setup?.columns,
-    datesFrom: setup?.datesFrom ?? datesFrom,
+    datesFrom: datesFrom ?? setup?.datesFrom,
   };
 }
 

@@ -97,8 +97,8 @@ export type StopListening = () => Promise<void> | void;
 export interface SheetHost {
   /** How decimals are written in this workbook. */
   decimalMark(): Promise<DecimalMark>;
-  /** From which year the workbook counts its days. */
-  datesFrom(): Promise<1900 | 1904>;
+  /** From which year the workbook counts its days; `undefined` where that cannot be told. */
+  datesFrom(): Promise<1900 | 1904 | undefined>;
   /**
    * Reads the selection, or the table around it: the spreadsheet table if there is one, else the
    * block of filled cells. A selection of whole rows or columns is cut to the cells in use.
@@ -177,7 +177,7 @@ export interface SheetHost {
    * Adds a sheet with this name and content behind the others, without showing it.
    * @throws Problem `changed-meanwhile` where there is one by now.
    */
-  addSheet(name: string, table: readonly (readonly CellValue[])[]): Promise<void>;
+  addSheet(name: string, table: readonly (readonly CellValue[])[], look?: SheetLook): Promise<void>;
   /**
    * Writes into a sheet that was read as a whole, where it holds what was read: a sheet of settings, on
    * the user's click.

@@ -83,10 +83,27 @@ test("findings are filtered by weight", async () => {
   await filter.click();
 });
 
-test("the recognised columns are shown with their headers, and the others are named", async () => {
+test("columns are shown with what they are taken for and why; another choice is checked and kept", async () => {
   await page.getByText(/^Columns: \d+ recognised/).click();
-  const row = page.getByRole("row").filter({ hasText: "Alcohol (oz)" });
-  expect(await row.getByRole("cell").allTextContents()).toEqual(["J", "Alcohol (oz)", "alcohol"]);
+  const line = page.getByRole("listitem").filter({ hasText: "Alcohol (oz)" });
+  expect(await line.textContent()).toMatch(/^JAlcohol \(oz\)Sure.*Read as alcohol because/);
+  const taken = page.getByLabel("What “Remarks” is taken for");
+  await taken.focus();
+  await taken.selectOption({ label: "Not ours" });
+  await said(/^Checked: /);
+  await press("Keep in the workbook");
+  await said("Kept on the sheet “Fresh setup”: 1.");
+  const kept = await page.evaluate(() => {
+    const sheet = univer.getActiveWorkbook()!.getSheetByName("Fresh setup")!;
+    return [0, 1].map((column) => sheet.getRange(2, column).getValue());
+  });
+  expect(kept).toEqual(["Remarks", "Not ours"]);
+  await page.evaluate(() => {
+    const workbook = univer.getActiveWorkbook()!;
+    workbook.deleteSheet(workbook.getSheetByName("Fresh setup")!);
+  });
+  await press("Check");
+  await said(/“Fresh setup” is not in the workbook any more/);
 });
 
 test("marking twice marks once, and removing takes every mark away", async () => {

@@ -11,7 +11,7 @@ import { putMarks } from "./marking";
 import { readNamedSheet } from "./named-sheet";
 import { OwnEdits } from "./own-edits";
 import { readAgain, readScope } from "./reading";
-import { asReport } from "./report-look";
+import { asReport, setLook } from "./report-look";
 import { addSheetNamed, writeNewSheet } from "./results-sheet";
 import { readSheetTops } from "./sheet-tops";
 import { selectCell } from "./selecting";
@@ -27,8 +27,7 @@ export function excelHost(): SheetHost {
   let datesFrom: 1900 | 1904 | undefined;
   return {
     decimalMark: async () => decimal ?? decimalMarkOfExcel(),
-    // Nearly all workbooks count from 1900.
-    datesFrom: async () => (datesFrom ??= await datesFromOfExcel()) ?? 1900,
+    datesFrom: async () => (datesFrom ??= await datesFromOfExcel()),
     async read(scope, progress, around) {
       const reading = await readScope(scope, progress, around);
       decimal = reading.decimal;
@@ -46,7 +45,8 @@ export function excelHost(): SheetHost {
     workbookName,
     addChart: (chart) => own.during(() => addLineChart(chart)),
     howBlanksCome,
-    addSheet: (name, table) => own.during(() => addSheetNamed(name, table)),
+    addSheet: (name, table, look) =>
+      own.during(() => addSheetNamed(name, table, (sheet) => look && setLook(sheet, look))),
     writeCells: (read, blocks) => own.during(() => writeCellsOf(read, blocks)),
     settings: readSettings,
     saveSettings: writeSettings,

@@ -8,14 +8,9 @@ const BESIDE = 3.75;
  * What a sheet gets besides its table when it is to be read and printed: headings in bold, widths, and for
  * paper landscape, one page wide, with its name and the numbers of the pages.
  */
-export function asReport({ bold, widths }: SheetLook) {
+export function asReport(look: SheetLook) {
   return (sheet: Excel.Worksheet): void => {
-    for (const row of bold)
-      sheet.getRangeByIndexes(row, 0, 1, widths.length).format.font.bold = true;
-    widths.forEach((width, column) => {
-      const { format } = sheet.getRangeByIndexes(0, column, 1, 1).getEntireColumn();
-      format.columnWidth = BESIDE + width * CHARACTER;
-    });
+    setLook(sheet, look);
     const { pageLayout } = sheet;
     pageLayout.orientation = Excel.PageOrientation.landscape;
     pageLayout.zoom = { horizontalFitToPages: 1 };
@@ -24,4 +19,13 @@ export function asReport({ bold, widths }: SheetLook) {
     foot.leftFooter = "&F, &A";
     foot.rightFooter = "&P / &N";
   };
+}
+
+/** Headings in bold, and widths. */
+export function setLook(sheet: Excel.Worksheet, { bold, widths }: SheetLook): void {
+  for (const row of bold) sheet.getRangeByIndexes(row, 0, 1, widths.length).format.font.bold = true;
+  widths.forEach((width, column) => {
+    const { format } = sheet.getRangeByIndexes(0, column, 1, 1).getEntireColumn();
+    format.columnWidth = BESIDE + width * CHARACTER;
+  });
 }

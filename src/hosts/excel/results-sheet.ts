@@ -35,8 +35,8 @@ export async function writeNewSheet(name: string, table: Table, finish?: Finish)
  *
  * @throws Problem `changed-meanwhile` where there is such a sheet.
  */
-export async function addSheetNamed(name: string, table: Table): Promise<void> {
-  await filled(await addSheet(() => name), table);
+export async function addSheetNamed(name: string, table: Table, finish?: Finish): Promise<void> {
+  await filled(await addSheet(() => name), table, finish);
 }
 
 interface AddedSheet {

@@ -32,12 +32,12 @@ export function writeResults(api: FUniver, wished: string, table: Table, look?: 
 }
 
 /** Writes a table to a new sheet with exactly this name and leaves the sheet in front as it is. */
-export function addSheetNamed(api: FUniver, name: string, table: Table): void {
+export function addSheetNamed(api: FUniver, name: string, table: Table, look?: SheetLook): void {
   const workbook = openWorkbook(api);
   const isThere = (sheet: Sheet) => sheet.getSheetName().toLowerCase() === name.toLowerCase();
   if (workbook.getSheets().some(isThere)) throw new Problem("changed-meanwhile");
   const front = workbook.getActiveSheet();
-  newSheetHolding(api, name, table);
+  newSheetHolding(api, name, table, look);
   workbook.setActiveSheet(front);
 }
 

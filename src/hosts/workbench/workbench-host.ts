@@ -50,7 +50,7 @@ export function workbenchHost(api: FUniver): WorkbenchHost {
     addLines: (name, lines) => answer(() => addLinesBelow(api, name, lines)),
     writeResultsSheet: (name, table, look) => answer(() => writeResults(api, name, table, look)),
     workbookName: () => answer(() => openWorkbook(api).getName()),
-    addSheet: (name, table) => answer(() => addSheetNamed(api, name, table)),
+    addSheet: (name, table, look) => answer(() => addSheetNamed(api, name, table, look)),
     writeCells: (read, blocks) => answer(() => writeCellsOf(api, read, blocks)),
     settings: () => answer(() => settings.read()),
     saveSettings: (kept) => answer(() => settings.keep(kept)),

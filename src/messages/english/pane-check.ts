@@ -43,12 +43,6 @@ export const paneCheckMessages = {
 
   "pane-columns": ({ recognised, others }: Words<"recognised" | "others">) =>
     `Columns: ${recognised} recognised, ${others} not`,
-  "pane-column": "Column",
-  "pane-column-header": "Header",
-  "pane-column-read-as": "Read as",
-  "pane-every-column-known": "Every column with a header was recognised.",
-  "pane-columns-unknown": ({ names }: Words<"names">) =>
-    `Not recognised: ${names}. Nothing there is checked; only a remark that calls a test void is seen. Give a column another header if it should be checked.`,
 
   "pane-limits": "Specification",
   "pane-limits-hint":

@@ -43,12 +43,6 @@ export const paneCheckMessages: SameSentences<typeof english> = {
   "pane-row": ({ row }) => `fila ${row}`,
 
   "pane-columns": ({ recognised, others }) => `Columnas: ${recognised} reconocidas, ${others} no`,
-  "pane-column": "Columna",
-  "pane-column-header": "Encabezado",
-  "pane-column-read-as": "Se lee como",
-  "pane-every-column-known": "Se reconocieron todas las columnas con encabezado.",
-  "pane-columns-unknown": ({ names }) =>
-    `Sin reconocer: ${names}. Ahí no se revisa nada; solo se ve un comentario que dé por anulada una prueba. Póngale otro encabezado a la columna que deba revisarse.`,
 
   "pane-limits": "Especificación",
   "pane-limits-hint":

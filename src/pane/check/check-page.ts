@@ -6,6 +6,7 @@ import { areaView, otherSheetsView } from "./area-view";
 import { columnsView } from "./columns-view";
 import { testCounts } from "./counts-view";
 import { findingsView } from "./findings-view";
+import { mixesView } from "./mixes-view";
 import { limitsView } from "./limits-view";
 import { notCheckedView } from "../state/not-checked-view";
 import { reviewView } from "./review-view";
@@ -23,7 +24,7 @@ export function checkPage(store: PaneStore, commands: PaneCommands): HTMLElement
     findingsView(store, commands),
     reviewView(store, commands),
     limitsView(store, commands),
-    columnsView(store),
+    mixesView(store, commands),
   );
   store.watch(
     ({ checked }) => checked,
@@ -39,6 +40,7 @@ export function checkPage(store: PaneStore, commands: PaneCommands): HTMLElement
     begin,
     otherSheetsView(store, commands),
     found,
+    columnsView(store, commands),
     areaView(store, commands),
     optionsView(store, commands),
   );

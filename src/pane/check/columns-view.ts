@@ -1,95 +1,98 @@
-import { FIELDS, type FieldId } from "../../reading/fields";
-import { columnLetters } from "../../hosts/cell-address";
-import { isBlank, shownValue } from "../../measure/cell-value";
-import { say } from "../../messages/pane-catalogue";
-import type { CheckedArea } from "../state/checked-area";
-import { element } from "../kit/element";
-import type { PaneStore } from "../state/pane-state";
+import { say, sentenceOf } from "../../messages/pane-catalogue";
+import { button, element } from "../kit/element";
+import type { PaneCommands } from "../state/commands";
+import type { PaneState, PaneStore } from "../state/pane-state";
+import { withChoices } from "../state/setup/choices";
+import { columnLines, unreadLines, type ColumnLine } from "../state/setup/column-lines";
+import { SETUP_SHEET } from "../../reading/setup/setup-sheet-name";
+import { fieldChoice, unitChoice } from "./field-choice";
 
-/** Which columns were recognised as what, and which headers were not. */
-export function columnsView(store: PaneStore): HTMLElement {
+/** What every column or label is taken for, how surely and why, with the choice of something else. */
+export function columnsView(store: PaneStore, commands: PaneCommands): HTMLElement {
   const summary = element("summary");
-  const body = element("div");
+  const list = element("ul", { class: "column-lines" });
+  const hint = element("p", { class: "hint" });
+  const keep = button(say("pane-keep-setup"), () => void commands.keepSetup());
+  const notKept = element("span", { class: "hint" });
+  const view = element(
+    "details",
+    { class: "columns" },
+    summary,
+    hint,
+    list,
+    element("div", { class: "actions" }, keep, notKept),
+  );
+  const show = () => {
+    const state = store.get();
+    const lines = linesOf(state);
+    view.hidden = lines.length === 0;
+    const read = lines.filter(({ taken }) => taken.state === "read").length;
+    summary.textContent = say("pane-columns", { recognised: read, others: lines.length - read });
+    hint.textContent = say(state.unread ? "pane-say-columns" : "pane-columns-hint");
+    if (state.unread || lines.some(isOpenQuestion)) view.open = true;
+    const focused = list.contains(document.activeElement)
+      ? document.activeElement!.getAttribute("aria-label")
+      : undefined;
+    list.replaceChildren(...lines.map((line) => lineView(line, commands)));
+    // Whoever chooses with the keyboard goes on where they were.
+    if (focused)
+      [...list.querySelectorAll("select")]
+        .find((select) => select.getAttribute("aria-label") === focused)
+        ?.focus();
+  };
+  for (const part of ["checked", "unread", "choices", "setup"] as const)
+    store.watch((state) => state[part], show);
   store.watch(
-    ({ checked }) => checked,
-    (checked) => {
-      if (!checked) return;
-      const { recognised, others } = columnsOf(checked);
-      summary.textContent = say("pane-columns", {
-        recognised: recognised.length,
-        others: others.length,
-      });
-      body.replaceChildren(columnsTable(recognised), othersList(others));
+    ({ choices }) => choices,
+    ({ size }) => {
+      keep.hidden = notKept.hidden = size === 0;
+      notKept.textContent = say("pane-not-kept-yet", { count: size, sheet: SETUP_SHEET });
     },
   );
-  return element("details", { class: "columns" }, summary, body);
-}
-
-interface ColumnLine {
-  readonly letters: string;
-  readonly header: string;
-  readonly field?: FieldId;
-}
-
-/** Every column with a header, or label of a form with its cell: those that were recognised, and the others. */
-export function columnsOf({ table, result, read }: CheckedArea): {
-  readonly recognised: readonly ColumnLine[];
-  readonly others: readonly ColumnLine[];
-} {
-  const fieldAt = new Map(
-    Object.entries(result.columns).map(([field, { index }]) => [index, field as FieldId]),
+  store.watch(
+    ({ work }) => work !== undefined,
+    (busy) => keep.setAttribute("aria-disabled", String(busy)),
   );
-  const { labels } = result.reading;
-  const letters = (index: number) => {
-    const label = labels?.[index];
-    const name = columnLetters(read.area.column + (label?.column ?? index));
-    return label ? `${name}${read.area.row + label.row + 1}` : name;
-  };
-  const lines = table.headers.flatMap((header, index): ColumnLine[] =>
-    isBlank(header)
-      ? []
-      : [
-          {
-            letters: letters(index),
-            header: shownValue(header),
-            field: fieldAt.get(index),
-          },
-        ],
-  );
-  return {
-    recognised: lines.filter(({ field }) => field !== undefined),
-    others: lines.filter(({ field }) => field === undefined),
-  };
+  return view;
 }
 
-function columnsTable(lines: readonly ColumnLine[]): HTMLElement {
-  const heads = ["pane-column", "pane-column-header", "pane-column-read-as"] as const;
+function linesOf({ checked, unread, setup, choices }: PaneState): readonly ColumnLine[] {
+  const now = withChoices(setup?.setup, choices);
+  if (unread) return unreadLines(unread, now);
+  return checked ? columnLines(checked, now) : [];
+}
+
+/** Whether it has to be said what a column is before tests can be called valid. */
+function isOpenQuestion({ taken }: ColumnLine): boolean {
+  return (taken.state === "asked" || taken.state === "unknown") && taken.decides;
+}
+
+function lineView(line: ColumnLine, commands: PaneCommands): HTMLElement {
+  const { place, header, name, taken } = line;
+  const choose = (choice: Parameters<typeof commands.choose>[0]) => void commands.choose(choice);
+  const unit = unitChoice(line, choose);
+  const { say: id, values } = taken.because;
+  const why = name === undefined ? say("pane-header-not-alone") : sentenceOf(id, values);
   return element(
-    "table",
-    {},
+    "li",
+    { class: isOpenQuestion(line) ? "column-line open-question" : "column-line" },
     element(
-      "thead",
-      {},
-      element("tr", {}, ...heads.map((id) => element("th", { scope: "col" }, say(id)))),
+      "div",
+      { class: "column-head" },
+      element("span", { class: "column-place" }, place),
+      element("span", { class: "column-header" }, header),
+      element("span", { class: "column-sure" }, say(sureness(line))),
     ),
-    element(
-      "tbody",
-      {},
-      ...lines.map(({ letters, header, field }) =>
-        element(
-          "tr",
-          {},
-          element("td", {}, letters),
-          element("td", {}, header),
-          element("td", {}, FIELDS[field!].label),
-        ),
-      ),
-    ),
+    element("div", { class: "column-choices" }, fieldChoice(line, choose), ...(unit ? [unit] : [])),
+    element("p", { class: "column-why" }, why),
   );
 }
 
-function othersList(lines: readonly ColumnLine[]): HTMLElement {
-  if (lines.length === 0) return element("p", { class: "hint" }, say("pane-every-column-known"));
-  const names = lines.map(({ letters, header }) => `${header} (${letters})`).join(", ");
-  return element("p", { class: "hint" }, say("pane-columns-unknown", { names }));
+/** From here on a column is read as surely as its words can say it. */
+const SURE = 90;
+
+function sureness({ taken, kept }: ColumnLine) {
+  if (kept) return "pane-sure-kept";
+  if (taken.state === "read") return taken.score >= SURE ? "pane-sure" : "pane-fairly-sure";
+  return taken.state === "asked" ? "pane-column-asked" : "pane-sure-not-read";
 }

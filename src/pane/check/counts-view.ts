@@ -10,6 +10,7 @@ export function testCounts(store: PaneStore): HTMLElement {
   const heading = element("h2");
   const states = element("dl", { class: "counts" });
   const verdicts = element("dl", { class: "counts" });
+  const nothing = element("p", { class: "nothing-compared" }, say("pane-nothing-compared"));
   const compared = element(
     "div",
     {},
@@ -26,10 +27,11 @@ export function testCounts(store: PaneStore): HTMLElement {
       verdicts.replaceChildren(
         ...VERDICTS.map((verdict) => count(verdict, counts.verdicts[verdict])),
       );
+      nothing.hidden = !checked.result.notLookedAt.includes("limits");
       compared.hidden = VERDICTS.every((verdict) => counts.verdicts[verdict] === 0);
     },
   );
-  return element("div", { class: "count-block" }, heading, states, compared);
+  return element("div", { class: "count-block" }, heading, states, compared, nothing);
 }
 
 /** How many findings there are of each weight; a press hides them or shows them again. */

@@ -15,6 +15,8 @@ import {
 import { reviewOf } from "./review/review-of";
 import { reviewIn } from "./review/review-on-sheet";
 import { REVIEW_SHEET } from "../../review/review-entry";
+import { isLackOfTests } from "./lack-of-tests";
+import { unreadTable } from "./setup/column-lines";
 import { withChoices } from "./setup/choices";
 
 /** Checks what was read and keeps what was found. @returns What there is to say about it. */
@@ -28,10 +30,20 @@ export async function checkRead(
   const { low, high, datesFrom, setup: kept, choices } = store.get();
   const setup = withChoices(kept?.setup, choices);
   const given = { low, high, decimal, datesFrom, setup };
-  const checked = await inSlices(checkAreaInSteps(read, given), job.pause);
+  const checked = await inSlices(checkAreaInSteps(read, given), job.pause).catch((error) => {
+    if (isLackOfTests(error)) store.set({ unread: unreadTable(read, setup.columns) });
+    throw error;
+  });
   const before = store.get();
   const review = await reviewIn(host);
-  store.set({ ...carriedOver(before, checked), checked, review, fresh: new Set(), elsewhere: [] });
+  store.set({
+    ...carriedOver(before, checked),
+    checked,
+    review,
+    unread: undefined,
+    fresh: new Set(),
+    elsewhere: [],
+  });
   noticeInReview(store);
   const { results, findings, reading } = checked.result;
   const tests = results.filter(({ test }) => test !== "").length;

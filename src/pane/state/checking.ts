@@ -8,6 +8,8 @@ import type { CheckedArea } from "./checked-area";
 import { findTests, type SheetWithTests } from "./find-tests";
 import type { Marking } from "./marking";
 import type { Job } from "./one-at-a-time";
+import { isLackOfTests } from "./lack-of-tests";
+import { unreadTable, type UnreadTable } from "./setup/column-lines";
 import { withChoices } from "./setup/choices";
 import type { SetupKeeping } from "./setup/keeping";
 import type { PaneStore } from "./pane-state";
@@ -23,6 +25,8 @@ export interface Checking {
   selection(job: Job): Promise<string>;
   /** Checks cells of the checked sheet, or of the one in front. */
   cells(address: string, job: Job): Promise<string>;
+  /** Checks a table in which no tests were found, after it was said what its columns hold. */
+  unread(table: UnreadTable, job: Job): Promise<string>;
   /** Checks a table again as it stands now, and tells what is new. */
   again(checked: CheckedArea, job: Job): Promise<string>;
 }
@@ -56,7 +60,12 @@ export function checking(
     const ofSetup = await setups.look();
     const { setup, choices } = store.get();
     const kept = withChoices(setup?.setup, choices).columns;
-    const found = await findTests(host, progress(job), kept);
+    const found = await findTests(host, progress(job), kept).catch(async (error) => {
+      // Its columns are shown, so that it can be said what they hold.
+      const read = isLackOfTests(error) && (await host.read("table").catch(() => undefined));
+      if (read) store.set({ unread: unreadTable(read, kept) });
+      throw error;
+    });
     if ("read" in found) return checkAndMark(found.read, job, ofSetup);
     store.set({ elsewhere: found.elsewhere });
     throw new Problem("tests-elsewhere");
@@ -86,6 +95,7 @@ export function checking(
       return checkAndMark(oneCell ? await host.read("table", progress(job)) : read, job);
     },
     cells: async (address, job) => checkAndMark(await readNamed(address), job),
+    unread: async ({ read }, job) => checkAndMark(await host.readAgain(read), job),
     async again(before, job) {
       const read = await host.readAgain(before.read);
       const ofSetup = store.get().setupIsOld ? await setups.look() : [];

@@ -213,7 +213,8 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
     },
     async choose(choice) {
       store.set({ choices: withChoice(store.get().choices, choice) });
-      return checkAgain();
+      const { unread } = store.get();
+      return unread ? check((job) => checks.unread(unread, job)) : checkAgain();
     },
     async keepSetup() {
       if (store.get().choices.size === 0) return true;

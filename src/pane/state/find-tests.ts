@@ -1,6 +1,7 @@
 import type { CellPlace, ReadArea, SheetHost } from "../../hosts/sheet-host";
 import { isIssue, issue, type Issue } from "../../measure/issue";
 import { Problem } from "../../measure/problem";
+import { isLackOfTests } from "./lack-of-tests";
 import { recognise } from "../../reading/recognise";
 import type { KeptColumn } from "../../reading/recognition";
 import { isSetupSheet } from "../../reading/setup/setup-sheet-name";
@@ -95,13 +96,3 @@ function headerPlace(layout: SheetLayout, kept: readonly KeptColumn[]): BlockPla
   const reading = READING_FIELDS.map((field) => columns[field]).find((column) => column);
   return reading && { row: layout.headerRow, column: reading.index };
 }
-
-function isLackOfTests(problem: unknown): problem is Problem {
-  return problem instanceof Problem && LACK_OF_TESTS.has(problem.id);
-}
-
-const LACK_OF_TESTS: ReadonlySet<string> = new Set([
-  "selection-empty",
-  "no-header-row",
-  "no-readings-column",
-]);

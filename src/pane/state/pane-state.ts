@@ -9,6 +9,7 @@ import { NO_REVIEW, type ReviewOnSheet } from "./review/review-on-sheet";
 import type { SheetWithTests } from "./find-tests";
 import type { FindingGrouping, FindingOrder } from "./finding-groups";
 import type { Choices } from "./setup/choices";
+import type { UnreadTable } from "./setup/column-lines";
 import type { SetupSheet } from "./setup/setup-sheet";
 import { createStore, type Store } from "../kit/store";
 
@@ -43,14 +44,16 @@ export interface PaneState {
 
   /** How decimals are written in the workbook. */
   readonly decimal: DecimalMark;
-  /** From which year the workbook counts its days. */
-  readonly datesFrom: 1900 | 1904;
+  /** From which year the workbook counts its days; absent where that cannot be told. */
+  readonly datesFrom: 1900 | 1904 | undefined;
   /** The setup that is kept in the workbook. */
   readonly setup: SetupSheet | undefined;
   /** Whether it was edited since it was read. */
   readonly setupIsOld: boolean;
   /** What the user has said of columns and not kept in the workbook yet. */
   readonly choices: Choices;
+  /** The table in which the last check found no tests, for want of known headers. */
+  readonly unread: UnreadTable | undefined;
   readonly checked: CheckedArea | undefined;
   /** Findings that the check before, of the same table, did not have. */
   readonly fresh: ReadonlySet<Finding>;
@@ -97,10 +100,11 @@ export function createPaneStore(): PaneStore {
     deviation: "",
     heading: {},
     decimal: ".",
-    datesFrom: 1900,
+    datesFrom: undefined,
     setup: undefined,
     setupIsOld: false,
     choices: new Map(),
+    unread: undefined,
     checked: undefined,
     fresh: new Set(),
     elsewhere: [],

@@ -1,5 +1,6 @@
 import type { CellValue } from "../../../src/measure/cell-value";
-import { columnsOf } from "../../../src/pane/check/columns-view";
+import { columnLines } from "../../../src/pane/state/setup/column-lines";
+import { readSetup } from "../../../src/reading/setup/setup";
 import { rowAt } from "../../../src/pane/state/checked-area";
 import { paneCommands } from "../../../src/pane/state/commands";
 import { findTests } from "../../../src/pane/state/find-tests";
@@ -55,8 +56,8 @@ test("the cell under the cursor belongs to its form", async () => {
 });
 
 test("labels are listed with their cells", async () => {
-  const { recognised } = columnsOf((await checked()).area);
-  expect(recognised.map(({ letters, header }) => [letters, header])).toContainEqual([
+  const lines = columnLines((await checked()).area, readSetup([]));
+  expect(lines.map(({ place, header }) => [place, header])).toContainEqual([
     "B5",
     "Second reading",
   ]);

@@ -4,6 +4,14 @@ import type { CellValue } from "../../../src/measure/cell-value";
 import { readSetup } from "../../../src/reading/setup/setup";
 import { paneCommands } from "../../../src/pane/state/commands";
 import { createPaneStore } from "../../../src/pane/state/pane-state";
+import { settingNames } from "../../../src/pane/state/setup/choices";
+import { unreadLines } from "../../../src/pane/state/setup/column-lines";
+import { newSetupSheet } from "../../../src/pane/state/setup/new-setup-sheet";
+import { takenForWords } from "../../../src/pane/state/setup/setup-words";
+import { LANGUAGES } from "../../../src/messages/language";
+import { spanish } from "../../../src/messages/spanish";
+import { learn, speak } from "../../../src/messages/speech";
+import { FIELDS, type FieldId } from "../../../src/reading/fields";
 import { fakeHost } from "../fake-host";
 import "../../functions/custom-functions-runtime";
 
@@ -54,10 +62,14 @@ describe("what the user says of columns", () => {
   test("holds for the check at once, is kept on a new sheet, and is found by the next pane", async () => {
     const { store, commands, sheets, another, air } = open();
     await commands.checkSelection();
+    // Nothing is read yet, and the columns are shown to say what they hold.
     expect(store.get().error).not.toBe("");
-    // Nothing was read yet, so the choices are made before the first check that finds readings.
+    const lines = unreadLines(store.get().unread!, readSetup([]));
+    expect(lines.map(({ place, name }) => [place, name])).toEqual(
+      HEADERS.map((header, i) => ["ABCDE"[i], header]),
+    );
     for (const choice of DIALS) await commands.choose(choice);
-    await commands.checkSelection();
+    expect(store.get()).toMatchObject({ error: "", unread: undefined });
     const expected = [
       ["valid", 6, undefined],
       ["valid", 8, undefined],
@@ -140,6 +152,80 @@ describe("what the user says of columns", () => {
     expect(store.get().choices.size).toBe(1);
   });
 });
+
+test("a header that two columns have names neither, and the titles above tell them apart", () => {
+  const columns = [
+    ["Air", "R"],
+    ["Air", "R"],
+    ["Slump", "R"],
+    ["", "Mix"],
+    ["", ""],
+  ];
+  const names = settingNames(
+    columns.map((headers) => ({ headers, cells: [] })),
+    readSetup([
+      ["Header", "Taken for"],
+      [" MIX", "load"],
+    ]),
+  );
+  expect(names).toEqual([undefined, undefined, "Slump R", "MIX", undefined]);
+});
+
+test.each(LANGUAGES)(
+  "what a new sheet says in %s is read back, every field and heading",
+  (language) => {
+    learn("es", spanish);
+    speak({ language });
+    try {
+      const ids = Object.keys(FIELDS) as FieldId[];
+      const fields = [...ids, "not ours" as const];
+      const columns = fields.map((field) => ({
+        header: `of ${field}`,
+        "taken for": takenForWords(field),
+      }));
+      const taken = { header: "taken back", "taken for": takenForWords("as found") };
+      const units = { density: "kg/m³", slump: "mm", temperature: "°C" };
+      const line = {
+        mix: "A",
+        "air target": 6,
+        "air tolerance": 1.5,
+        aggregate: "shale",
+        aggregateSize: "19 mm",
+        exposure: "F2",
+        "density low": 1800,
+        "slump high": 120,
+        "temperature low": 10,
+        source: "S-1",
+      };
+      const setup = readSetup(
+        newSetupSheet({
+          columns: [...columns, taken],
+          mixes: [line],
+          units,
+          scaleEnd: 10,
+          datesFrom: 1904,
+        }),
+      );
+      expect(setup.issues).toEqual([]);
+      expect(setup.columns.map(({ field }) => field)).toEqual(fields);
+      expect(setup).toMatchObject({ scaleEnd: 10, datesFrom: 1904, everywhere: {} });
+      expect(setup.specificationFor("A")).toEqual({
+        mix: "A",
+        air: { low: 4.5, high: 7.5 },
+        densityUnit: "kg/m³",
+        values: {
+          aggregate: "shale",
+          aggregateSize: { size: 19, unit: "mm" },
+          densityLow: 1800,
+          slumpHigh: { value: 120, unit: "mm" },
+          temperatureLow: { value: 10, unit: "°C" },
+        },
+      });
+    } finally {
+      speak({ language: "en" });
+    }
+  },
+);
 
 describe("the setup sheet", () => {
   test("of that name that holds something else is left alone, and that is said", async () => {

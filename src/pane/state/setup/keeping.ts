@@ -1,15 +1,14 @@
 import type { SheetHost } from "../../../hosts/sheet-host";
-import { shownValue } from "../../../measure/cell-value";
 import { say } from "../../../messages/pane-catalogue";
-import { plainly } from "../../../reading/kept-columns";
 import { SETUP_SHEET } from "../../../reading/setup/setup-sheet-name";
 import { SCALE_END } from "../../../methods/volumetric-air/meter-reading";
 import { problemSentence } from "../../kit/problem-sentence";
 import type { CheckedArea } from "../checked-area";
 import type { PaneStore } from "../pane-state";
 import type { Choices } from "./choices";
-import { editsForMixes, type MixSeen, type SpecifiedFrom } from "./mix-edits";
-import { newSetupSheet } from "./new-setup-sheet";
+import { editsForMixes, type SpecifiedFrom } from "./mix-edits";
+import { mixesSeen } from "./mixes-seen";
+import { newSetupSheet, SETUP_LOOK } from "./new-setup-sheet";
 import { editsForChoices } from "./setup-edits";
 import { findSetup, type SetupFound, type SetupSheet } from "./setup-sheet";
 import {
@@ -40,13 +39,13 @@ export function setupKeeping(store: PaneStore, host: SheetHost): SetupKeeping {
   }
   const look: SetupKeeping["look"] = async () => {
     const { amiss, sheet } = await find();
-    const counted = sheet?.setup.datesFrom ?? store.get().datesFrom;
     const workbook = await host.datesFrom();
     store.set({ datesFrom: workbook });
-    const differs = counted !== workbook && sheet?.setup.datesFrom !== undefined;
+    const written = sheet?.setup.datesFrom;
+    const differs = workbook !== undefined && written !== undefined && workbook !== written;
     return [
       ...(amiss ? [problemSentence(amiss)] : []),
-      ...(differs ? [say("setup-days-differ", { setup: counted, workbook })] : []),
+      ...(differs ? [say("setup-days-differ", { setup: written, workbook })] : []),
     ];
   };
 
@@ -70,6 +69,7 @@ export function setupKeeping(store: PaneStore, host: SheetHost): SetupKeeping {
     await host.addSheet(
       SETUP_SHEET,
       newSetupSheet({ columns, mixes, units, scaleEnd: SCALE_END, datesFrom }),
+      SETUP_LOOK,
     );
   }
 
@@ -120,21 +120,4 @@ function unitsOf(checked: CheckedArea | undefined): MeasuredUnits {
     slump: columns.slump?.unit,
     temperature: columns.concreteTemperature?.unit,
   };
-}
-
-/** The mixes of the checked tests in the order of the sheet. */
-export function mixesSeen(checked: CheckedArea | undefined): readonly MixSeen[] {
-  const seen = new Map<string, { readonly mix: string; size: string | null | undefined }>();
-  if (!checked) return [];
-  const { reading } = checked.result;
-  for (const { record, values } of reading.records) {
-    if (values.mix === undefined) continue;
-    const size = shownValue(reading.cell(record, "aggregateSize")).trim() || undefined;
-    const name = plainly(values.mix);
-    const known = seen.get(name);
-    if (!known) seen.set(name, { mix: values.mix.trim(), size });
-    else if (known.size === undefined) known.size = size;
-    else if (size !== undefined && known.size !== size) known.size = null;
-  }
-  return [...seen.values()].map(({ mix, size }) => ({ mix, ...(size && { size }) }));
 }

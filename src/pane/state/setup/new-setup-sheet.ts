@@ -1,3 +1,4 @@
+import type { SheetLook } from "../../../hosts/sheet-host";
 import type { CellValue } from "../../../measure/cell-value";
 import { say } from "../../../messages/pane-catalogue";
 import type { MixHeading } from "../../../reading/setup/mix-headings";
@@ -16,8 +17,14 @@ export interface NewSetup {
   readonly mixes: readonly NewLine<MixHeading>[];
   readonly units: MeasuredUnits;
   readonly scaleEnd: number;
-  readonly datesFrom: 1900 | 1904;
+  readonly datesFrom: 1900 | 1904 | undefined;
 }
+
+/** The line above the tables and their headings stand out; that line makes no column wide. */
+export const SETUP_LOOK: SheetLook = {
+  bold: [0, 1],
+  widths: [26, 22, 8, 3, 26, 10, 3, 14, 8, 10, 8, 8, 20, 15, 10, ...Array<number>(6).fill(18), 32],
+};
 
 /** The three tables beside each other, under a line that says what they are for. */
 export function newSetupSheet(setup: NewSetup): CellValue[][] {

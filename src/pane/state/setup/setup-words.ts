@@ -52,10 +52,13 @@ export function mixHeadingsWritten(units: MeasuredUnits): Readonly<Record<string
 }
 
 /** The settings that a new sheet offers, with their values. */
-export function settingLines(scaleEnd: number, datesFrom: 1900 | 1904): readonly CellValue[][] {
+export function settingLines(
+  scaleEnd: number,
+  datesFrom: 1900 | 1904 | undefined,
+): readonly CellValue[][] {
   return [
     [say("setup-scale-end"), scaleEnd],
-    [say("setup-dates-from"), datesFrom],
+    [say("setup-dates-from"), datesFrom ?? ""],
     [FIELDS.deliveryStandard.label, ""],
     [FIELDS.dischargeLimit.label, ""],
     [FIELDS.revolutionLimit.label, ""],

@@ -1,0 +1,58 @@
+import { readFileSync } from "node:fs";
+import { sampleFiles } from "../../scripts/samples/sample-files";
+import { WEEK_HEADERS, WEEK_ROWS, WEEK_SETUP } from "../../scripts/samples/week-of-mixes";
+import { readWorkbook } from "../../src/files/workbook/read-workbook";
+import { readSetup } from "../../src/reading/setup/setup";
+import { checkedTable } from "../fieldsheet/checked";
+
+const setup = readSetup(WEEK_SETUP);
+const checked = checkedTable({ headers: WEEK_HEADERS, rows: WEEK_ROWS }, { setup });
+
+// By hand: air = final reading − correction, to the nearest 0.25. Corrections of 48 and 64 oz are 0.30 and
+// 0.60, and none up to 32 oz (ASTM C173 Table 1 as reproduced in a meter maker's manual, 2019). Limits are
+// those of the setup: wall 4.5 to 7.5, topping 5 to 8, pier 3.5 to 6.5.
+test.each<
+  [sample: string, state: string, air: number | "", against: string, rule: string, why: string]
+>([
+  ["W-01", "valid", 6, "within", "", "6.00"],
+  ["W-02", "valid", 5, "within", "", "5.00"],
+  ["W-03", "valid", 7.75, "above", "outside-specification", "the wall takes 7.5 at most"],
+  ["W-04", "valid", 7.75, "within", "", "the topping takes 8"],
+  ["W-05", "valid", 6.25, "within", "", "6.50 − 0.30 = 6.20; the mix in other letters"],
+  ["W-06", "valid", 3.25, "below", "outside-specification", "the pier takes 3.5 at least"],
+  ["W-07", "valid", 6, "within", "density-outside-specification", "119 lb/ft³, 118 allowed"],
+  ["W-08", "valid", 6.5, "within", "slump-outside-tolerance", "6 in, 5 allowed"],
+  ["W-09", "valid", 6, "within", "concrete-temperature", "93 °F, 90 allowed"],
+  ["W-10", "valid", 5.5, "within", "", "5.50"],
+  ["W-11", "incomplete", "", "", "third-reading-missing", "5.00 and 5.75 need a third"],
+  ["W-12", "valid", 6, "within", "", "6.50 − 0.60 = 5.90"],
+  ["W-13", "valid", 8, "", "", "a mix of which the setup says nothing"],
+  ["W-14", "valid", 6.5, "within", "", "on the limit of the pier"],
+])("%s: %s %s %s %s (%s)", (sample, state, air, against, rule) => {
+  const result = checked.results.find((each) => each.sample === sample)!;
+  expect([result.test, result.air ?? "", result.specification ?? ""]).toEqual([
+    state,
+    air,
+    against,
+  ]);
+  const rules = result.findings.map((finding) => finding.rule);
+  const ofLimits = rules.filter((each) =>
+    /specification$|tolerance$|temperature$|missing$/.test(each),
+  );
+  expect(ofLimits).toEqual(rule === "" ? [] : [rule]);
+});
+
+test("of the sheet as a whole only the mix without a line is said", () => {
+  expect(setup.issues).toEqual([]);
+  const said = checked.findings.filter(({ record }) => record === null);
+  expect(said.map(({ say, values }) => [say, values.mixes])).toEqual([
+    ["setup-mixes-missing", "“LW-30 trial”"],
+  ]);
+});
+
+test("the committed file is that which the script makes now; after a change run: npm run samples", async () => {
+  const made = (await sampleFiles())["week-of-mixes.xlsx"] as Uint8Array;
+  const committed = await readWorkbook(readFileSync("samples/week-of-mixes.xlsx"));
+  expect(committed).toEqual(await readWorkbook(made));
+  expect(committed.sheets.map(({ name }) => name)).toEqual(["Tests", "Fresh setup", "Read me"]);
+});
