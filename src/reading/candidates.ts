@@ -1,5 +1,5 @@
 import { DECIDING } from "./deciding";
-import { FIELDS, type FieldId } from "./fields";
+import { FIELDS, READING_FIELDS, type FieldId } from "./fields";
 import { fitOf } from "./fit";
 import { GRAMMAR, mayHaveUnit, NOT_LOOSE } from "./grammar";
 import { OTHER_MATTERS } from "./grammar/other-matters";
@@ -35,6 +35,9 @@ const NOT_OUTRIGHT = 52;
 
 /** A word that is not known beside "reading" may say which of several it is. */
 const PLAIN_ONLY: ReadonlySet<FieldId> = new Set<FieldId>(["final"]);
+
+/** What is written in figures: below "Initial" a person's letters are no reading. */
+const IN_FIGURES: ReadonlySet<FieldId> = new Set<FieldId>(READING_FIELDS);
 
 /** Fields that stand under any title. */
 const ANYWHERE: ReadonlySet<FieldId> = new Set<FieldId>(["sample", "load", "date", "mix", "time"]);
@@ -90,7 +93,7 @@ function candidateFor(told: Told, field: FieldId): Candidate | undefined {
   const yesNoAsked = best.opposite && cells.yesNo > 0.65;
   const agreed = yesNoAsked ? 1 : fit;
   let score = best.score + (agreed > 0 ? FITS : 0);
-  if (agreed < 0) score -= doesNotFit(field, best.plain);
+  if (agreed < 0) score -= doesNotFit(field, best.plain, cells.text + cells.yesNo > 0.9);
   const unsure = mayBeAnothers && (agreed === 0 || cells.whole > 0.9);
   const isPlain = !PLAIN_ONLY.has(field) || best.unknown === 0;
   const outright = best.outright && !otherwise && !unsure && isPlain && (best.sure || agreed > 0);
@@ -104,7 +107,8 @@ function isAlsoAnothers({ own }: Told, { words, plain }: SaidSense): boolean {
   return plain === 1 && said.some(({ terms }) => terms.some((term) => GUARD_TERMS[term]));
 }
 
-function doesNotFit(field: FieldId, words: number): number {
+function doesNotFit(field: FieldId, words: number, inWords: boolean): number {
   if (words > 1) return DOES_NOT_FIT;
+  if (IN_FIGURES.has(field) && inWords) return DOES_NOT_FIT_AND_DECIDES_NOTHING;
   return DECIDING.has(field) ? DOES_NOT_FIT_ONE_WORD : DOES_NOT_FIT_AND_DECIDES_NOTHING;
 }

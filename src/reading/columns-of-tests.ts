@@ -1,6 +1,14 @@
+import type { CellValue } from "../measure/cell-value";
 import { READING_FIELDS } from "./fields";
 import type { Cells } from "./labelled-value";
 import { fieldSaidBy, isLabelText } from "./labels";
+
+/** Whether a cell holds a number, be it as text. */
+function isNumber(cell: CellValue): boolean {
+  return (
+    typeof cell === "number" || (typeof cell === "string" && /^\s*\d+(?:[.,]\d+)?\s*$/.test(cell))
+  );
+}
 
 /**
  * For a column of labels the columns of its tests, where a label of a reading has numbers in two
@@ -15,7 +23,7 @@ export function columnsOfTests(block: Cells): ReadonlyMap<number, readonly numbe
       const end = cells.findIndex((other, at) => at > column && isLabelText(other));
       const until = end < 0 ? cells.length : end;
       const numbers = [...cells.entries()]
-        .filter(([at, value]) => at > column && at < until && typeof value === "number")
+        .filter(([at, value]) => at > column && at < until && isNumber(value))
         .map(([at]) => at);
       if (numbers.length < 2) continue;
       const known = tests.get(column) ?? new Set<number>();

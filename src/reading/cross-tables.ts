@@ -29,6 +29,10 @@ const QUALIFIERS: ReadonlySet<Term> = new Set<Term>([
   "of",
 ]);
 
+const LONGEST = 30;
+/** A sample's name is no qualifier, whatever its letters and figures may stand for. */
+const IN_WORDS = /^[^\d]*\p{L}{3}[^\d]*$|^\d ?(?:st|nd|rd|er|re|e|ère|ème|ª|º|a|\.)\b/iu;
+
 /** Values of a table with quantities down the left and what is said of each above, and its titles. */
 export interface CrossTables {
   readonly pairs: readonly LabelledValue[];
@@ -79,7 +83,7 @@ function rowsBelow(block: Cells, row: number, column: number, until: number): nu
 }
 
 function isQualifier(cell: Cells[number][number] | undefined): boolean {
-  if (!isLabelText(cell) || cell.length > 30) return false;
+  if (!isLabelText(cell) || cell.length > LONGEST || !IN_WORDS.test(cell)) return false;
   const { words } = understand(cell, languagesOf([cell]));
   const known = words.filter(({ terms }) => terms.length > 0);
   return (

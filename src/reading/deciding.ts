@@ -66,6 +66,11 @@ const LEAVE_OPEN: ReadonlySet<Term> = new Set<Term>([
   "neck",
   "of",
   "share",
+  "extent",
+  "condition",
+  "bulk",
+  "by-pint",
+  "by-gallon",
 ]);
 
 /** The deciding fields of which the words of a column speak, as far as its unit can be theirs. */
@@ -101,6 +106,7 @@ export function decidingByContents(
     if (cells.yesNo > 0.65) return ["packed", "leak", "lateAlcohol"];
     const { number, least, most, whole, quarters } = cells;
     if (number < 0.65 || least < 0 || most > 15) return [];
+    if (/^\p{L}$/u.test(own.text)) return ["cups", "foam"];
     if (whole > 0.9 && cells.distinct < Math.max(3, cells.count)) return ["cups"];
     const varies = cells.distinct > 1 || cells.count < 3;
     return quarters > 0.9 && whole < 0.9 && varies ? ["first", "second", "third", "final"] : [];

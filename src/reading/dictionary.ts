@@ -68,6 +68,9 @@ export class Dictionary {
   fieldsHeaded(tokens: readonly Token[]): readonly FieldId[] {
     const texts = tokens.map(({ text }) => text);
     const long = texts.flatMap((text) => this.shortForms.get(text) ?? [text]);
+    // "Initials" are a person's, though "initial" heads a reading.
+    const exact = this.exact.get(texts.join(" "))?.terms ?? [];
+    if (exact.length > 0 && exact.every((term) => term === "person")) return [];
     return this.headings.get(this.keyOf(texts)) ?? this.headings.get(this.keyOf(long)) ?? [];
   }
 

@@ -24,13 +24,18 @@ export interface Evidence {
   readonly whole: number;
   readonly quarters: number;
   readonly distinct: number;
+  /** Share of the numbers that may be hours and minutes, such as 1310. */
+  readonly hoursMinutes: number;
+  /** The unit that stands behind most of the numbers. */
+  readonly unit?: string;
 }
 
 type Kind = "number" | "date" | "clock" | "yesNo" | "amount" | "text";
 
 const YES_NO =
   /^(?:y|n|yes|no|true|false|x|ok|none|nil|✓|✔|✗|s|si|sí|ninguna?|o|oui|non|neant|aucune?|j|ja|nein|keine?)$/;
-const CLOCK = /^\d{1,2}\s?(?::|h)\s?\d{2}(?::\d{2})?\s?(?:[ap](?:\.?m\.?)?|uhr|h)?$/;
+const CLOCK =
+  /^\d{1,2}\.\d{2}\s?uhr$|^\d{1,2}\s?(?::|h)\s?\d{2}(?::\d{2})?\s?(?:[ap](?:\.?m\.?)?|uhr|h)?$/;
 const DATE =
   /^(?:\d{4}[-/.]\d{1,2}[-/.]\d{1,2}(?!\d)|\d{1,2}[-/. ]\s?(?:\d{1,2}|[a-z]{3,10}\.?)[-/. ]\s?\d{2,4}$|[a-z]{3,10}\.? \d{1,2},? \d{4}$)/;
 const AMOUNT =
@@ -53,6 +58,7 @@ export function evidenceOf(cells: readonly CellValue[]): Evidence {
   };
   const numbers: number[] = [];
   const seen = new Set<string>();
+  const units: string[] = [];
   let count = 0;
   for (const cell of cells.length > MOST_CELLS ? sampleOf(cells) : cells) {
     // A ditto mark is whatever stands above it.
@@ -62,6 +68,7 @@ export function evidenceOf(cells: readonly CellValue[]): Evidence {
     seen.add(text);
     const kind = kindOf(cell, text);
     kinds[kind]++;
+    if (kind === "amount") units.push(/[a-z°"″][a-z0-9°"″/. ]*$/.exec(text)?.[0].trim() ?? "");
     const value = kind === "number" || kind === "amount" ? valueOf(cell, text) : undefined;
     if (value !== undefined) numbers.push(value);
   }
@@ -80,7 +87,19 @@ export function evidenceOf(cells: readonly CellValue[]): Evidence {
     whole: share(numbers.filter(Number.isInteger).length, numbers.length),
     quarters: share(numbers.filter((value) => Number.isInteger(value * 4)).length, numbers.length),
     distinct: seen.size,
+    hoursMinutes: share(numbers.filter(isHoursMinutes).length, numbers.length),
+    unit: unitOf(units, count),
   };
+}
+
+function isHoursMinutes(value: number): boolean {
+  return Number.isInteger(value) && value >= 100 && value < 2400 && value % 100 < 60;
+}
+
+function unitOf(units: readonly string[], count: number): string | undefined {
+  const [first] = units;
+  const same = units.filter((unit) => unit === first).length;
+  return first !== undefined && same * 3 >= count * 2 ? first : undefined;
 }
 
 /** Cells spread evenly over the column: its end may differ from its beginning. */
@@ -89,7 +108,8 @@ function sampleOf(cells: readonly CellValue[]): readonly CellValue[] {
   return Array.from({ length: MOST_CELLS }, (_, i) => cells[Math.floor(i * step)]!);
 }
 
-function kindOf(cell: CellValue, text: string): Kind {
+/** What a single cell is, its text folded. */
+export function kindOf(cell: CellValue, text: string): Kind {
   if (typeof cell === "boolean") return "yesNo";
   if (typeof cell === "number") {
     if (isDayNumber(cell)) return "date";
@@ -120,7 +140,7 @@ function valueOf(cell: CellValue, text: string): number | undefined {
 }
 
 /** A cell's text, folded, with fractions in plain figures. */
-function textOf(cell: CellValue): string {
+export function textOf(cell: CellValue): string {
   const text = String(cell).slice(0, LONGEST_TEXT);
   return folded(text.replace(/[¼½¾]/g, (sign) => ` ${VULGAR[sign]}`)).trim();
 }

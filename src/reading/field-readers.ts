@@ -38,7 +38,8 @@ export const FIELD_READERS: { readonly [K in FieldKind]: Reader<K> } = {
   cups: (cell, { decimal }) => countFromCell(cell, CUPS, decimal),
   foam: (cell, { decimal }) =>
     within(FOAM_LIMIT, cell, (number) => countFromCell(number, DIVISIONS, decimal)),
-  settling: (cell, { unit, decimal }) =>
+  settling: (cell, { unit, decimal, opposite }) =>
+    (opposite ? withinTime(cell) : undefined) ??
     within(SETTLE_WITHIN_MINUTES, cell, (time) => durationFromCell(time, "min", unit, decimal)),
   specification: (cell, { decimal }) => specificationFromCell(cell, decimal),
   tolerance: (cell, { decimal }) => toleranceFromCell(cell, decimal),
@@ -66,6 +67,13 @@ function within(
   return isOver(bounded, limit) === undefined
     ? issue("bound-leaves-open", { value: quoted(cell), limit })
     : bounded;
+}
+
+/** An answer to whether the level was steady in time; `undefined` for anything but yes or no. */
+function withinTime(cell: CellValue): Bounded | undefined {
+  const inTime = yesOrNoFromCell(cell);
+  if (typeof inTime !== "boolean") return undefined;
+  return { value: SETTLE_WITHIN_MINUTES, than: inTime ? "less" : "more" };
 }
 
 /** A size without a unit, also in the header, is in the only unit in which it can be one. */

@@ -22,24 +22,33 @@ const OWN: ReadonlySet<FieldId> = new Set<FieldId>([...READING_FIELDS, "air", "s
 
 type Cells = readonly (readonly CellValue[])[];
 
+/** What every test of a form has: a reading, else a result. */
+const ANCHORS = ["first", "final", "second", "air"] as const;
+const FIELDS_WITHOUT_READING = 4;
+
 /**
  * Finds forms in a block of cells: values with their labels beside or above them, one test or several.
  * Every test has one first reading, or the only one that is taken; what is called alike is told apart by
  * where it stands; and what stands once above or below all tests belongs to each of them.
  *
- * @returns `undefined` where no label of a meter reading has a number.
+ * @returns `undefined` where no label of a meter reading, or of a result among other values, has a number.
  */
 export function findForms(block: Cells): FoundForms | undefined {
   const pairs = withFieldsByValues(block, labelsAndValues(block));
-  const anchor = (["first", "final", "second"] as const).find((field) =>
+  const anchor = ANCHORS.find((field) =>
     pairs.some((pair) => pair.field === field && isNumeric(block, pair)),
   );
-  if (!anchor) return undefined;
+  if (!anchor || (anchor === "air" && !hasEnough(pairs))) return undefined;
   const tests = testsOf(
     pairs,
     pairs.filter(({ field }) => field === anchor),
   );
   return asTable(block, tests);
+}
+
+/** Whether a result without a reading stands among other values of a test. */
+function hasEnough(pairs: readonly LabelledValue[]): boolean {
+  return new Set(pairs.flatMap(({ field }) => field ?? [])).size >= FIELDS_WITHOUT_READING;
 }
 
 /** What a label does not say outright may be plain from it and its values together. */

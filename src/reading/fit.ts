@@ -19,7 +19,7 @@ const JUDGES: Readonly<Record<FieldId, Judge>> = {
   second: reading,
   third: reading,
   final: reading,
-  cups: (cells) => numeric(cells, 0, 30, cells.whole > MOST),
+  cups: (cells) => (cells.yesNo > MOST ? 0 : numeric(cells, 0, 30, cells.whole > MOST)),
   alcohol: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 5000)),
   alcoholUnit: (cells) =>
     cells.text > MOST && cells.distinct <= 4 ? 1 : cells.numbers > 0 ? -1 : 0,
@@ -59,7 +59,7 @@ const JUDGES: Readonly<Record<FieldId, Judge>> = {
   revolutionsAfterWater: (cells) => numeric(cells, 0, 1000, cells.whole > MOST),
   adjusted: yesNo,
   loadShare: (cells) => numeric(cells, 0, 100),
-  samplingPlace: anyName,
+  samplingPlace: (cells) => (cells.clock + cells.date > FEW ? -1 : cells.text > MOST ? 1 : 0),
   moulded: clock,
   batchWater: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 20000)),
   freeMoisture: (cells) => (cells.amount > MOST ? 1 : numeric(cells, -5000, 20000)),
@@ -71,7 +71,8 @@ const JUDGES: Readonly<Record<FieldId, Judge>> = {
   firstCylinder: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 35000)),
   secondCylinder: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 35000)),
   thirdCylinder: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 35000)),
-  specifiedStrength: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 1, 35000)),
+  specifiedStrength: (cells) =>
+    cells.amount > MOST ? 1 : numeric(cells, 1, 35000, cells.distinct <= 4),
   curingLow: (cells, unit) => temperature(cells, unit),
   curingHigh: (cells, unit) => temperature(cells, unit),
   dimension: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 5000)),
@@ -92,7 +93,7 @@ const JUDGES: Readonly<Record<FieldId, Judge>> = {
   densityTarget: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 1, 4000, cells.least > 40)),
   densityLow: (cells) => numeric(cells, 1, 4000, cells.least > 40),
   densityHigh: (cells) => numeric(cells, 1, 4000, cells.least > 40),
-  relativeYield: (cells) => numeric(cells, 0.5, 120),
+  relativeYield: (cells) => numeric(cells, 0.5, 120, cells.most < 1.3),
   measureVolume: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0.05, 20000)),
   slump: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 400)),
   nominalSlump: (cells) =>
@@ -153,7 +154,7 @@ function yesNo(cells: Evidence): Fit {
 function clock(cells: Evidence): Fit {
   if (cells.clock > MOST) return 1;
   // A time with its day is a number or a text of a day.
-  if (cells.date > MOST) return 0;
+  if (cells.date > MOST || (cells.number > MOST && cells.hoursMinutes === 1)) return 0;
   return cells.clock < FEW ? -1 : 0;
 }
 
@@ -163,7 +164,11 @@ function date(cells: Evidence): Fit {
 }
 
 function name(cells: Evidence): Fit {
-  return cells.yesNo > MOST || cells.clock > MOST ? -1 : cells.text + cells.number > MOST ? 1 : 0;
+  return isReading(cells) || cells.yesNo > MOST || cells.clock > MOST
+    ? -1
+    : cells.text + cells.number > MOST
+      ? 1
+      : 0;
 }
 
 /** Names of another test, which one quarter of a percent is enough to tell from a reading. */

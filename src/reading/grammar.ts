@@ -35,6 +35,8 @@ export const LOOSE: ReadonlySet<Term> = new Set<Term>([
   "of",
   "share",
   "bulk",
+  "by-pint",
+  "by-gallon",
 ]);
 
 /** Where even a loose term means another thing: a test for leaks that was made found none by that. */

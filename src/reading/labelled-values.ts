@@ -4,7 +4,8 @@ import { crossTables } from "./cross-tables";
 import { DECIDING } from "./deciding";
 import type { FieldId } from "./fields";
 import { labelledValue, type Cells, type LabelledValue } from "./labelled-value";
-import { endsWithColon, fieldSaidBy, isKnownLabel, isLabelText } from "./labels";
+import { endsWithColon, fieldSaidBy, isKnownLabel, isLabelText, saysNothing } from "./labels";
+import { sectionOf } from "./section-titles";
 import { strayValues } from "./stray-values";
 import { titlesAtTheLeft } from "./titles-at-the-left";
 import { readHeader } from "./units-in-header";
@@ -66,19 +67,21 @@ function isAboveItsValues(block: Cells, row: number): boolean {
   const holds = (cells: Cells[number] | undefined, isValue: (cell: CellValue) => boolean) =>
     fields.some(([column]) => !isBlank(cells?.[column]) && isValue(cells![column]!));
   const isNumber = (cell: CellValue) => typeof cell !== "string" || /^\d[\d.,\s]*$/.test(cell);
-  return holds(below, (cell) => !isKnownLabel(cell)) && !holds(block[row + 2], isNumber);
+  return holds(below, saysNothing) && !holds(block[row + 2], isNumber);
 }
 
 /** The labels of a row that have their values beside them. */
 function besideIn(block: Cells, row: number, { tests, titles, isCrossed }: Surroundings) {
   const cells = block[row]!;
   const pairs: LabelledValue[] = [];
+  const section = sectionOf(block, row);
   for (let column = 0; column < cells.length; column++) {
     const text = cells[column];
     if (!isLabelText(text) || isCrossed(row, column)) continue;
+    if (isNameOfTests(block, row, column, tests)) continue;
     if (titles.get(column)?.has(row)) continue;
     const label = { row, column };
-    const title = titles.get(column - 1)?.get(row);
+    const title = titles.get(column - 1)?.get(row) ?? section;
     const under = title === undefined ? {} : { titles: [title] };
     const ofTests = tests.get(column);
     if (ofTests) {
@@ -90,12 +93,15 @@ function besideIn(block: Cells, row: number, { tests, titles, isCrossed }: Surro
         for (const at of ofTests)
           pairs.push(labelledValue(text, label, { row, column: at }, under));
       }
-      column = ofTests.at(-1)!;
+      const [beside, end] = besideTests(block, row, column, ofTests);
+      pairs.push(...beside);
+      column = end;
       continue;
     }
     const value = besideLabel(cells, column);
     if (value === undefined) {
-      if (fieldSaidBy(text) && column + 1 < cells.length) {
+      const isTitle = row === 0 && cells.filter((cell) => !isBlank(cell)).length === 1;
+      if (!isTitle && fieldSaidBy(text) && column + 1 < cells.length) {
         pairs.push(labelledValue(text, label, { row, column: column + 1 }, under));
       }
       continue;
@@ -105,6 +111,46 @@ function besideIn(block: Cells, row: number, { tests, titles, isCrossed }: Surro
     column = unit === undefined ? value : value + 1;
   }
   return pairs;
+}
+
+/** Whether a text stands in a row of titles above columns of tests, which begins with a blank. */
+function isNameOfTests(
+  block: Cells,
+  row: number,
+  column: number,
+  tests: Surroundings["tests"],
+): boolean {
+  const cells = block[row]!;
+  return [...tests].some(
+    ([labels, columns]) =>
+      column > labels && isBlank(cells[labels]) && columns.every((at) => isLabelText(cells[at])),
+  );
+}
+
+/** Values beside those of the tests, such as what is specified and the mean, by the titles above them. */
+function besideTests(
+  block: Cells,
+  row: number,
+  column: number,
+  tests: readonly number[],
+): readonly [LabelledValue[], end: number] {
+  const cells = block[row]!;
+  const label = { row, column };
+  const pairs: LabelledValue[] = [];
+  const next = cells.findIndex((cell, at) => at > tests.at(-1)! && isLabelText(cell));
+  const end = next < 0 ? cells.length : next;
+  for (let at = column + 1; at < end; at++) {
+    if (tests.includes(at) || isBlank(cells[at])) continue;
+    const title = block
+      .slice(0, row)
+      .map((above) => above[at])
+      .filter(isLabelText)
+      .at(-1);
+    if (title === undefined) continue;
+    const titles = [String(cells[column]).trim()];
+    pairs.push({ ...labelledValue(title, label, { row, column: at }, { titles }), ofAll: true });
+  }
+  return [pairs, end - 1];
 }
 
 function isOfOneTest(field: FieldId): boolean {
@@ -118,7 +164,7 @@ function besideLabel(cells: readonly CellValue[], column: number): number | unde
   if (!known) return undefined;
   for (let at = column + 2; at <= column + WIDEST_LABEL; at++) {
     if (isBlank(cells[at])) continue;
-    return isLabelText(cells[at]) ? undefined : at;
+    return saysNothing(cells[at]) ? at : undefined;
   }
   return undefined;
 }

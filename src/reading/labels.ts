@@ -1,8 +1,11 @@
 import { isBlank, type CellValue } from "../measure/cell-value";
+import { kindOf, textOf } from "./evidence";
 import type { FieldId } from "./fields";
 import { recognise } from "./recognise";
 import { remembered } from "./remembered";
 
+/** A day, a time and a number are no labels, though there are letters in them. */
+const OF_A_VALUE: ReadonlySet<string> = new Set(["date", "clock", "number"]);
 /** More than this is a sentence, not a label. */
 const LONGEST_LABEL = 80;
 
@@ -24,8 +27,19 @@ export function fieldSaidBy(
 /** Whether a text is a label by its words or its colon. */
 export function isKnownLabel(cell: CellValue | undefined): boolean {
   if (!isLabelText(cell)) return false;
+  if (IS_NAME.test(cell)) return false;
   const { state } = said([cell.trim()]);
   return state === "read" || state === "asked" || endsWithColon(cell);
+}
+
+/** A sample's or a ticket's name, such as "T-5512" and "L2-1"; "R1" and "Rdg 1" may be labels. */
+const IS_NAME = /^(?!.*\p{L}{3})(?!\p{L}{1,2}[ .-]?\d$).*\d/u;
+
+/** Whether a text may stand for nothing but a value: it says nothing that is known. */
+export function saysNothing(cell: CellValue | undefined): boolean {
+  if (!isLabelText(cell)) return true;
+  const { state } = said([cell.trim()]);
+  return !endsWithColon(cell) && (IS_NAME.test(cell) || state === "unknown" || state === "empty");
 }
 
 /** Whether a text ends as labels do. */
@@ -39,6 +53,7 @@ export function isLabelText(cell: CellValue | undefined): cell is string {
     typeof cell === "string" &&
     cell.length <= LONGEST_LABEL &&
     /\p{L}/u.test(cell) &&
-    !isBlank(cell)
+    !isBlank(cell) &&
+    !OF_A_VALUE.has(kindOf(cell, textOf(cell)))
   );
 }

@@ -12,22 +12,16 @@ const BESIDE: ReadonlySet<Term> = new Set<Term>([
 ]);
 
 /**
- * Columns that are all headed "Reading" hold the readings in the order in which they were taken. A table
- * of the spreadsheet numbers equal headers from the second on: "Reading", "Reading2".
+ * A table of the spreadsheet numbers equal headers from the second on: "Reading", "Reading2". The one
+ * without a number is then the first. Columns that are headed alike are left as they are: which of them
+ * was taken first nothing says.
  */
 export function numberedReadings(columns: readonly Told[]): readonly Told[] {
-  const plain = columns.filter(isPlainReading);
-  const [alone] = plain;
+  const [alone, ...others] = columns.filter(isPlainReading);
   const isNumbered = ({ own }: Told) => own.text.replace(/\s?2$/, "") === alone?.own.text;
-  if (plain.length < 2 && !columns.some((column) => column !== alone && isNumbered(column)))
+  if (others.length > 0 || !columns.some((column) => column !== alone && isNumbered(column)))
     return columns;
-  const titles = new Set(plain.map((column) => titlesOf(column)));
-  if (titles.size > 1) return columns;
-  return columns.map((column) => {
-    const place = plain.indexOf(column);
-    if (place < 0) return column;
-    return withWord(column, ORDER[place] ?? "further", String(place + 1));
-  });
+  return columns.map((column) => (column === alone ? withWord(column, "first", "1") : column));
 }
 
 function isPlainReading({ own, titles }: Told): boolean {
@@ -42,8 +36,4 @@ function isReading({ own: { words } }: Pick<Told, "own">): boolean {
   const telling = words.filter(({ terms }) => !terms.some((term) => BESIDE.has(term)));
   const rest = telling.filter(({ terms }) => !terms.includes("reading"));
   return telling.length > 0 && rest.length === 0;
-}
-
-function titlesOf({ titles }: Told): string {
-  return titles.map(({ text }) => text).join(" ");
 }

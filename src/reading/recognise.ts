@@ -14,7 +14,9 @@ import type {
   Recognition,
   SheetColumn,
 } from "./recognition";
+import { temperatureOfConcrete } from "./temperature-of-concrete";
 import { writtenHeaders } from "./told";
+import { whichVessel } from "./which-vessel";
 
 /**
  * Recognises what the columns of a field sheet hold, from their headers, the titles above them and what
@@ -31,7 +33,7 @@ export function recognise(
   columns: readonly SheetColumn[],
   kept: readonly KeptColumn[] = [],
 ): Recognition {
-  const considered = finalAsResult(consider(columns, withoutCommonWords(columns), kept));
+  const considered = inTheirSheet(consider(columns, withoutCommonWords(columns), kept));
   const assigned = assign(
     considered.flatMap(({ candidates }, column) =>
       candidates.map(({ field, score }) => ({ column, field, score })),
@@ -44,6 +46,11 @@ export function recognise(
   const among = { considered, read, missing, header, rivals: rivalsIn(considered) };
   const all = considered.map((column, index) => describe(column, index, among));
   return { all, columns: columnsOf(all) };
+}
+
+/** What the other columns of a sheet make of one. */
+function inTheirSheet(columns: readonly Considered[]): readonly Considered[] {
+  return whichVessel(temperatureOfConcrete(finalAsResult(columns)));
 }
 
 /** The fields that are read for sure, by column. */

@@ -40,6 +40,11 @@ export const TERMS = [
   "left",
   "extent",
   "condition",
+  "site-water",
+  "moulded",
+  "design-strength",
+  "curing-box",
+  "decision",
   // results and what is asked of them
   "air",
   "content",
@@ -128,6 +133,8 @@ export const TERMS = [
   // what only a unit says
   "share",
   "bulk",
+  "by-pint",
+  "by-gallon",
 ] as const;
 
 /** What a word in a header can mean. */

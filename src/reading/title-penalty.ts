@@ -1,5 +1,5 @@
 import type { Word } from "./dictionary";
-import { LOOSE } from "./grammar";
+import { GRAMMAR, LOOSE } from "./grammar";
 import { BINDING, guardOf, PLAIN } from "./guards";
 import type { FieldGrammar, Sense } from "./sense";
 import type { Term } from "./terms";
@@ -42,6 +42,8 @@ export function titlePenalty(
 ): number {
   const plain = taken.some(({ terms }) => terms.some((term) => PLAIN.has(term)));
   const said = grammar.senses.flatMap(({ needs }) => needs);
+  // What the other meter found of the aggregate is true of this one.
+  if (grammar === GRAMMAR.aggregateFactor) return 0;
   let most = 0;
   for (const word of titles.flatMap(({ words }) => words)) {
     const { terms } = word;

@@ -6,7 +6,10 @@ const LONGEST_HEADER = 200;
 /** Marks that stand for the word "number". A number sign is never the word "no". */
 const NUMBER_SIGNS = /#|№|\bn\.?\s?[°º]|\b(?:no|nos|nr|num|nbr|nro)\.(?!\p{L})/giu;
 const ORDINALS =
-  /(?<![\p{L}\d])(\d)\s?(?:st|nd|rd|th|ers?|[eè]res?|re|[eè]me|e|nde?|do|da|ro|ra|[º°ª])(?![\p{L}\d])/giu;
+  /(?<![\p{L}\d])(\d)\s?(?:st|nd|rd|th|ers?|[eè]res?|re|[eè]me|i[eè]me|e|nde?|do|da|ro|ra|[º°ª])(?![\p{L}\d])/giu;
+
+/** "Air = last reading + 7": how it is found says nothing of what it is. */
+const FORMULA = /^([^=]*\p{L}{2}[^=]*)=.*$/su;
 
 /** A piece of a header in or outside brackets. */
 export interface Part {
@@ -30,12 +33,21 @@ export function partsOf(header: string): readonly Part[] {
 export function spelledOut(text: string): string {
   return folded(
     splitCamelCase(text)
+      .replace(/['’]d(?!\p{L})/giu, "d")
+      .replace(/-t-(?=il|elle|on\b)/giu, " ")
+      .replace(/(?<!\p{L})f\s?['’´`]\s?c(?=k?(?!\p{L}))/giu, "fc")
+      .replace(/(?<!\p{L})c\/\s?(?=\p{L}{3})/giu, " ")
+      .replace(/(?<!\p{L})([CF])\s?[°º](?!\p{L})/gu, "°$1")
       .replace(/º(?=\s?[CF](?!\p{L}))/giu, "°")
-      .replace(/\b(T)\s?[º°](?!\s?[CF]\b)/gi, "$1 ")
+      .replace(/\b(T)\s?[º°ª](?!\s?[CF]\b)/gi, "$1 ")
+      .replace(/(?<![\p{L}\d])([123])A(?!\p{L})/gu, " $1 ")
       .replace(NUMBER_SIGNS, " number ")
       .replace(/\+\s?\/\s?[-−–]|±/g, " plusminus ")
       .replace(ORDINALS, " $1 ")
-      .replace(/\bw\s?\/\s?(?:cm|c|b|z)\b/gi, " wcratio ")
+      .replace(
+        /(?<![\p{L}\d])(?:w\s?\/\s?(?:cm|c|b|z)|[ae]\s?\/\s?(?:mc|[cl]))(?![\p{L}\d])/giu,
+        " wcratio ",
+      )
       .replace(/[<≤]/g, " lessthan ")
       .replace(/[>≥]/g, " morethan ")
       .replace(/@/g, " at "),
@@ -55,6 +67,7 @@ export function wordsOf(text: string): readonly string[] {
 function cut(header: string): string {
   return header
     .slice(0, LONGEST_HEADER)
+    .replace(FORMULA, "$1")
     .replace(/\u00AD/g, "")
     .replace(/(\p{Ll})-\s?\n\s?(\p{Ll})/gu, "$1$2");
 }

@@ -1,6 +1,7 @@
 import type { Word } from "./dictionary";
 import type { Evidence } from "./evidence";
 import type { Term } from "./terms";
+import { readHeader } from "./units-in-header";
 import type { Dimension } from "./unit-spellings";
 import { LETTERED, type UnderstoodHeader } from "./words-in-header";
 
@@ -31,6 +32,22 @@ const SAID_BY_UNIT: Readonly<Partial<Record<Dimension, Term>>> = {
   bulk: "bulk",
 };
 
+/** The name of a meter, a truck or a person over its columns: its letters and figures say nothing. */
+const IS_NAME = /^\p{Lu}{1,4}[- ]?\d{1,4}$/u;
+
+/** Of a name such as "5520L" the letter is no unit. */
+const OF_NAMES: ReadonlySet<Term> = new Set<Term>([
+  "mix",
+  "load",
+  "sample",
+  "number",
+  "truck",
+  "batch",
+  "set",
+  "lab",
+  "class",
+]);
+
 /** The header rows of a column that hold something, the lowest last. */
 export function writtenHeaders(headers: readonly string[]): readonly string[] {
   return headers.map((header) => header.trim()).filter((header) => header !== "");
@@ -48,7 +65,7 @@ export function tellings(
   const written = writtenHeaders(headers);
   const above = written.slice(0, -1).reverse();
   const own = understood(written.at(-1) ?? "");
-  const titles = above.map(understood);
+  const titles = above.map((title) => (IS_NAME.test(title) ? understood("") : understood(title)));
   const [title, ...higher] = titles;
   if (!title) return [tell(own, titles, cells)];
   const readings = titles.some(({ words }) => words.some(({ terms }) => terms.includes("reading")));
@@ -65,11 +82,30 @@ export function tellings(
 
 function tell(own: UnderstoodHeader, titles: readonly UnderstoodHeader[], cells: Evidence): Told {
   const dimensions = [own, ...titles].map(({ unit }) => unit?.dimension);
-  const unit = dimensions.find((known) => known !== undefined);
+  const unit = dimensions.find((known) => known !== undefined) ?? dimensionInCells(own, cells);
   const said = unit && SAID_BY_UNIT[unit];
   const isSaid = own.words.some(({ terms }) => said !== undefined && terms.includes(said));
-  const words = said && !isSaid ? [...own.words, saying(said, said)] : own.words;
+  const size = unit === "liquid" ? sizeOf([own, ...titles], cells.unit) : undefined;
+  const words = [
+    ...own.words,
+    ...(said && !isSaid ? [saying(said, said)] : []),
+    ...(size && own.words.length > 0 ? [saying(size, size)] : []),
+  ];
   return told({ ...own, words }, titles, cells, unit);
+}
+
+/** What the unit behind the numbers of a column measures, of those that tell quantities apart: "68F". */
+function dimensionInCells(own: UnderstoodHeader, { unit }: Evidence): Dimension | undefined {
+  const isName = own.words.some(({ terms }) => terms.some((term) => OF_NAMES.has(term)));
+  if (!unit || isName) return undefined;
+  const dimension = readHeader(`value (${unit})`).unit?.dimension;
+  return dimension === "temperature" || dimension === "length" ? dimension : undefined;
+}
+
+/** Whether liquid is counted by what a meter holds or by what a truck does. */
+function sizeOf(headers: readonly UnderstoodHeader[], inCells: string | undefined): Term {
+  const unit = headers.find(({ unit }) => unit?.dimension)?.unit?.unit ?? inCells ?? "";
+  return /^(?:l|lts?|ltr|lit|gal|qt|quart)/i.test(unit) ? "by-gallon" : "by-pint";
 }
 
 /** The same column with more words in its header. */

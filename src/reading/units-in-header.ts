@@ -29,11 +29,15 @@ export interface HeaderWords {
 /** Units of one letter or with another meaning, which outside brackets count only as the last word. */
 const TIMID = new Set("s l f c in g min second seconds once onces po cc yd t".split(" "));
 
+/** Not the third reading of a meter, "M3". */
+const CUBIC_METRES = /^\s*(?:m3|[Mm]³)\s*$/;
+
 /** Readings are lettered: "Reading C" is the third, not in Celsius. */
 const SPEAKS_OF_READINGS = /\b(?:read|rdn?g|lect|ables)/;
 
 /** Splits a header into its words and its unit: in brackets, at its end, in front, or of several signs. */
 export function readHeader(header: string): HeaderWords {
+  if (CUBIC_METRES.test(header)) return { tokens: [], onlyUnit: { unit: "m3", dimension: "bulk" } };
   let unit: HeaderUnit | undefined;
   const tokens: Token[] = [];
   const parts = partsOf(header);

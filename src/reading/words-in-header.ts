@@ -87,7 +87,8 @@ const understood = remembered(
     const isWord = words.some(({ timeUnit }) => timeUnit !== undefined && timeUnit === unit?.unit);
     const own = tokens.filter(({ aside, timeUnit }) => !aside && !isUnit(timeUnit));
     const headed = languages.map((language) => language.fieldsHeaded(own));
-    const first = headed.find((fields) => fields.length > 0) ?? [];
+    const isName = /^\s*\d+-\p{L}\s*$/u.test(text);
+    const first = isName ? [] : (headed.find((fields) => fields.length > 0) ?? []);
     return { text, words, onlyUnit, unit: isWord ? undefined : unit, headed: first };
   },
   ({ text, languages }) => `${languages.map(({ language }) => language).join()} ${text}`,
@@ -107,7 +108,8 @@ function lettered(words: readonly Word[], tokens: readonly Token[], header: stri
 /** "Third reading (if the others differ)": when it is filled in says nothing of what it is. */
 function withoutCondition(words: readonly Word[]): readonly Word[] {
   const at = words.findIndex(({ terms }) => terms.includes("condition"));
-  return at < 0 ? words : at === 0 ? words.slice(1) : words.slice(0, at);
+  if (at === 0) return words[0]!.terms.length > 1 ? words : words.slice(1);
+  return at < 0 ? words : words.slice(0, at);
 }
 
 /** What the words of a header can mean in the languages of its sheet. */

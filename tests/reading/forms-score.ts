@@ -1,8 +1,9 @@
-import { checkBlock } from "../../src/fieldsheet/check-table";
 import { isIssue } from "../../src/measure/issue";
 import type { FieldId } from "../../src/reading/fields";
+import { findTestsIn, readTestsInSteps } from "../../src/reading/read-sheet";
 import type { SheetReading } from "../../src/reading/sheet-reading";
 import type { FormCase } from "./corpus/form-case";
+import { NEWER_THAN_BLIND } from "./corpus-score";
 
 /** How the values of a form came out. */
 export interface FormScore {
@@ -12,8 +13,13 @@ export interface FormScore {
 }
 
 function readingOf(cells: FormCase["sheets"][number]["cells"]): SheetReading | undefined {
-  const result = checkBlock(cells);
-  return isIssue(result) ? undefined : result.reading;
+  const found = findTestsIn(cells);
+  if (isIssue(found)) return undefined;
+  const steps = readTestsInSteps(found);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
 }
 
 /** Compares where each value of each test is read with where a careful reader finds it. */
@@ -24,7 +30,7 @@ export function scoreOfForm(form: FormCase): FormScore {
     const reading = readingOf(cells);
     const read = (reading?.records ?? []).filter(({ blank }) => !blank);
     const withReading = read.filter(({ record }) =>
-      (["first", "second", "final"] as const).some(
+      (["first", "second", "final", "air"] as const).some(
         (field) => reading!.cell(record, field) !== null,
       ),
     );
@@ -47,7 +53,7 @@ export function scoreOfForm(form: FormCase): FormScore {
       }
       for (const field of Object.keys(reading?.columns ?? {}) as FieldId[]) {
         const cell = row === undefined ? null : reading!.cell(row, field);
-        if (!values[field] && cell !== null && cell !== "") {
+        if (!values[field] && !NEWER_THAN_BLIND.has(field) && cell !== null && cell !== "") {
           score.wrong.push(`${name} ${i} ${field} is none: ${String(cell)}`);
         }
       }

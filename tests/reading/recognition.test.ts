@@ -7,7 +7,8 @@ import { GERMAN_WORKED } from "./corpus/german-worked";
 import type { HeaderCase } from "./corpus/header-case";
 import { SPANISH_HELD_OUT } from "./corpus/spanish-held-out";
 import { SPANISH_WORKED } from "./corpus/spanish-worked";
-import { scoreOf, type Outcome } from "./corpus-score";
+import { BLIND_TABLES } from "./corpus/blind/tables";
+import { NEWER_THAN_BLIND, scoreOf, type Outcome } from "./corpus-score";
 
 /**
  * Tables by language with the least share of columns that has to come out right.
@@ -18,20 +19,35 @@ import { scoreOf, type Outcome } from "./corpus-score";
  * and 5 left out without a word. What was at fault in the reading, rather than in the words, was then
  * mended, and some words were added; the shares here are those after that, so they no longer say how
  * tables that nobody has looked at come out.
+ *
+ * The blind tables were written later by somebody who had not seen the vocabulary, and first looked at when
+ * it had been made of parts of words and tried on some 1,800 single headers. On that first look 813 of
+ * their 914 columns (88.9 %) were right, 48 missed, 30 asked about, 22 wrong and 1 left out without a word:
+ * English 365, 27, 9, 8 and 1 of 410, Spanish 171, 9, 8 and 2 of 190, French 132, 7, 7 and 6 of 152, German
+ * 145, 5, 6 and 6 of 162. Then the causes were mended and two answers corrected (its README says which), so
+ * that these shares no longer tell of unseen tables either.
  */
 const PARTS: readonly (readonly [part: string, tables: readonly HeaderCase[], least: number])[] = [
   ["English, worked", ENGLISH_WORKED, 0.99],
   ["Spanish, worked", SPANISH_WORKED, 0.99],
   ["French, worked", FRENCH_WORKED, 0.99],
   ["German, worked", GERMAN_WORKED, 0.99],
-  ["English, held out", ENGLISH_HELD_OUT, 0.88],
+  ["English, held out", ENGLISH_HELD_OUT, 0.96],
   ["Spanish, held out", SPANISH_HELD_OUT, 0.96],
   ["French, held out", FRENCH_HELD_OUT, 0.98],
   ["German, held out", GERMAN_HELD_OUT, 0.97],
 ];
+
+/** The blind tables know most fields of today. */
+const BLIND = BLIND_TABLES.map(({ language, tables }) => {
+  return { part: `${language}, blind`, least: 0.97, ...scoreOf(tables, NEWER_THAN_BLIND) };
+});
 const OUTCOMES: readonly Outcome[] = ["right", "missed", "asked", "wrong", "silent"];
 
-const scores = PARTS.map(([part, tables, least]) => ({ part, least, ...scoreOf(tables) }));
+const scores = [
+  ...PARTS.map(([part, tables, least]) => ({ part, least, ...scoreOf(tables) })),
+  ...BLIND,
+];
 
 afterAll(() => {
   const lines = scores.map(({ part, counts }) => [part, ...OUTCOMES.map((each) => counts[each])]);

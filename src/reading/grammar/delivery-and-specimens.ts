@@ -1,15 +1,19 @@
-import { wholeHeadings } from "../sense";
+import { field, wholeHeadings } from "../sense";
 
 /** What was done with the load, and with the specimens made of the sample. */
 export const DELIVERY_AND_SPECIMEN_GRAMMAR = {
-  loadDecision: wholeHeadings(""),
-  addedWater: wholeHeadings("mass liquid"),
-  waterAdditions: wholeHeadings(""),
-  revolutionsAfterWater: wholeHeadings(""),
+  loadDecision: field("decision load, ?decision~", "of", ""),
+  addedWater: field(
+    "site-water, water added by-gallon, water more by-gallon, water load by-gallon",
+    "added total amount volume load by-gallon by-pint more discharged",
+    "mass liquid",
+  ),
+  waterAdditions: field("number site-water, number water added^", "added of", ""),
+  revolutionsAfterWater: field("revolution after water", "added site-water of", ""),
   adjusted: wholeHeadings("yes-no"),
-  loadShare: wholeHeadings("percent"),
+  loadShare: field("share discharged sampled", "load of concrete portion", "percent"),
   samplingPlace: wholeHeadings(""),
-  moulded: wholeHeadings("clock"),
+  moulded: field("moulded time, moulded start, ?moulded~", "cast time of", "clock"),
   batchWater: wholeHeadings("mass liquid"),
   freeMoisture: wholeHeadings("mass liquid"),
   cementitious: wholeHeadings("mass"),
@@ -20,7 +24,15 @@ export const DELIVERY_AND_SPECIMEN_GRAMMAR = {
   firstCylinder: wholeHeadings("stress"),
   secondCylinder: wholeHeadings("stress"),
   thirdCylinder: wholeHeadings("stress"),
-  specifiedStrength: wholeHeadings("stress"),
-  curingLow: wholeHeadings("temperature"),
-  curingHigh: wholeHeadings("temperature"),
+  specifiedStrength: field("design-strength", "specified concrete class strength", "stress"),
+  curingLow: field(
+    "curing-box low, curing-box temperature low",
+    "temperature initial",
+    "temperature",
+  ),
+  curingHigh: field(
+    "curing-box high, curing-box temperature high",
+    "temperature initial",
+    "temperature",
+  ),
 } as const;

@@ -12,7 +12,7 @@ export const DENSITY_GRAMMAR = {
   densityTarget: field("density specified", "weight", "density"),
   densityLow: field("density low", "specified limit weight", "density"),
   densityHigh: field("density high", "specified limit weight", "density"),
-  relativeYield: field("yield relative", "", "percent"),
+  relativeYield: field("yield relative, ?yield", "", "percent"),
   measureVolume: field(
     "measure volume, measure density, measure bulk, measure",
     "density volume",

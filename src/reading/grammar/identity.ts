@@ -3,7 +3,7 @@ import { field } from "../sense";
 /** Which test a row is of. */
 export const IDENTITY_GRAMMAR = {
   sample: field(
-    "sample number, sample, test number, set number, lab number, sample lab, sample batch, ?number~",
+    "sample number, sample, test number, set number, lab number, sample lab, sample batch, ?set~, ?number~",
     "test set lab number air class",
     "",
   ),

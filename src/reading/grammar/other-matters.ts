@@ -38,18 +38,19 @@ export const OTHER_MATTERS: readonly (readonly [Guard, FieldGrammar])[] = [
   [
     "other test",
     field(
-      "strength, strength test, strength specified, strength day, sample type, sample size",
-      "test concrete number specified result amount",
+      "strength, design-strength day, strength test, strength specified, strength day, sample type, sample size",
+      "test concrete number specified result amount strength day",
       "stress",
     ),
   ],
   ["running number", field("number", "", "")],
+  ["status", field("in-order", "test result", "yes-no")],
   ["other matter", field("ambient", "", "")],
   [
     "other matter",
     field(
-      "water, water added, water total, water amount",
-      "added amount total volume load",
+      "water by-gallon, water bulk, water weight, water material, water total, water amount, water added",
+      "added amount total volume load by-gallon by-pint",
       "liquid bulk mass dosage",
     ),
   ],

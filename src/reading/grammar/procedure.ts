@@ -3,7 +3,7 @@ import { field, wholeHeadings } from "../sense";
 /** How the volumetric test was carried out, and with what. */
 export const PROCEDURE_GRAMMAR = {
   water: field(
-    "water before, water first, water initial",
+    "water before, water first, water initial, ?water by-pint, water^",
     "alcohol cast added amount volume meter",
     "liquid",
   ),

@@ -8,7 +8,7 @@ export const SLUMP_AND_WEATHER_GRAMMAR = {
   slumpLow: wholeHeadings("length"),
   slumpHigh: wholeHeadings("length"),
   concreteTemperature: field(
-    "temperature concrete, temperature mix, temperature fresh, temperature~, temperature result|measured~",
+    "temperature concrete, temperature mix, temperature fresh, temperature^, temperature result|measured^",
     "result mix time amount",
     "temperature",
   ),

@@ -106,7 +106,7 @@ export const ENGLISH_HELD_OUT: readonly HeaderCase[] = [
     [
       [["Sample", ""], "sample", "J1", "J2", "J3"],
       [["Pressure meter", "Reading"], "none", 5.6, 5.9, 6.1],
-      [["", "Agg. corr."], "none", 0.4, 0.4, 0.4],
+      [["", "Agg. corr."], "aggregateFactor", 0.4, 0.4, 0.4],
       [["", "Air"], "none", 5.2, 5.5, 5.7],
       [["Volumetric meter", "Reading"], "final", 5.25, 5.5, 5.75],
       [["", "Alcohol (oz)"], "alcohol", 16, 16, 16],

@@ -320,7 +320,7 @@ export const ENGLISH_WORKED: readonly HeaderCase[] = [
     ["Time", "time", 0.34375, 0.385416666666667, 0.4375, 0.520833333333333],
     ["Reading", "final", 5.75, 6.25, 6, 6.5],
     ["Alcohol", "alcohol", "1 pt", "2 pt", "2 pt", "2.5 pt"],
-    ["Temp.", "concreteTemperature", 74, 75, 78, 80],
+    ["Temp.", "ask", 74, 75, 78, 80],
     ["Wt.", "none", 36.84, 36.72, 36.9, 36.65],
   ]),
   headed("paving, with stations and quantities", [
@@ -355,7 +355,7 @@ export const ENGLISH_WORKED: readonly HeaderCase[] = [
     ["Customer", "none", "Harrow Deck Co.", "Harrow Deck Co.", "Sill & Beam"],
     ["Spread/Slump", "slump", 5, 4.75, 5.5],
     ["Air", "air", 6.5, 6, 5.75],
-    ["Temp", "concreteTemperature", 77, 78, 79],
+    ["Temp", "ask", 77, 78, 79],
     ["UW", "density", 117.4, 117.9, 118.2],
     ["Theo UW", "theoreticalDensity", 118.0, 118.0, 119.1],
     ["Yield cf", "none", 27.1, 27.0, 27.2],

@@ -77,7 +77,7 @@ export const ENGLISH_WORDINGS: Wordings = {
     Date (m/d/y); Date of placement; Day of test`,
   time: `Time of test; Test time; Time (24 h); Hour; Clock time; time_of_test; Time of day`,
   sample: `Sample ID; Sample no.; Specimen no.; Test no.; Lab no.; Set no.; Field sample #; sample_id; Sample ref.; Sample name; Lab ID;
-    Lab sample number; Test identification; Sample label; Test ref.; Sublot; Specimen ID`,
+    Lab sample number; Test identification; Sample label; Test ref.; Specimen ID`,
   load: `Ticket no.; Load no.; Truck ticket #; Delivery ticket; Docket no.; Batch ticket no.; ticketNo; Load ID; Delivery note no.; Truck / ticket`,
   mix: `Mix code; Mix design no.; Mix ID; Concrete mix; Mix name; Class of concrete; Concrete grade; Product code; Mix description;
     Mixture no.; mix_design_id; Concrete type`,
@@ -103,9 +103,9 @@ export const ENGLISH_WORDINGS: Wordings = {
   humidity: `RH (%); Rel. humidity; Relative humidity, %; Humidity %; Ambient RH`,
   wind: `Wind (mph); Wind speed; Wind velocity, mph; wind_mph`,
   none: `Project; Contractor; Inspector; Tested by; Technician; Cylinder nos.; Compressive strength (psi); 7-day break; Location; Placement location;
-    Remarks; Arrival time; Time left plant; Air temp. in lab cure room; w/c; w/cm ratio; Water added at site (gal); AEA dose (oz/cwt);
-    Cement (lb); Cubic yards; Yards placed; Load size (cy); Weather; Sky; Cure box temp. max; Slump flow (in); J-ring; VSI; Pressure air (%);
+    Remarks; Arrival time; Time left plant; Air temp. in lab cure room; w/c; w/cm ratio; AEA dose (oz/cwt);
+    Cement (lb); Cubic yards; Yards placed; Load size (cy); Weather; Sky; Slump flow (in); J-ring; VSI; Pressure air (%);
     Type B air (%); Air, C231; Hardened air (%); Average air; Running average of 5; Std. dev.; Pass/Fail; Accepted?; Truck driver; Sampled by;
-    Sampled at (location); Station; Elevation; Hydrometer; Set of cylinders; Beam ID; Oven-dry density (pcf); Equilibrium density;
+    Station; Elevation; Hydrometer; Set of cylinders; Beam ID; Oven-dry density (pcf); Equilibrium density;
     Set time, initial (h); Water content (lb/yd3); Slump loss (in); Row; Email; Time on site; Wait time (min); Lab tech; Supplier; Plant; Invoice`,
 };

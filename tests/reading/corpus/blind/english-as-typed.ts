@@ -85,7 +85,7 @@ export const ENGLISH_AS_TYPED: readonly HeaderCase[] = [
     ["How many cups of water did you add?", "cups", 0, 0, 0],
     ["Was any concrete stuck in the bowl?", "packed", "No", "No", "No"],
     ["Did the meter leak?", "leak", "No", "No", "No"],
-    ["Level steady within 6 minutes?", "ask", "Yes", "Yes", "Yes"],
+    ["Level steady within 6 minutes?", "settle reversed", "Yes", "Yes", "Yes"],
     ["Air content you reported (%)", "air", 5.75, 6.75, 6.25],
     ["Attach a photo", "none", "img_01.jpg", "img_02.jpg", ""],
   ]),

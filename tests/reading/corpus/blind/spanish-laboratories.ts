@@ -5,7 +5,7 @@ export const SPANISH_LABORATORIES: readonly HeaderCase[] = [
   headed("laboratorio en España", [
     ["Albarán", "load", 20881, 20890, 20897, 20905],
     ["Matrícula", "none", "0417-XX", "0932-XX", "0417-XX", "1150-XX"],
-    ["Designación del hormigón", "none", "HLE-30", "HLE-30", "HLE-30", "HLE-30"],
+    ["Designación del hormigón", "mix", "HLE-30", "HLE-30", "HLE-30", "HLE-30"],
     ["Hora fabricación", "batched", "9:05", "9:50", "10:40", "11:20"],
     ["Hora toma", "sampledFrom", "9:48", "10:35", "11:28", "12:02"],
     ["Cono (cm)", "slump", 8, 9, 8, 7],
