@@ -4,6 +4,7 @@ import { type CellValue, isBlank, quoted, shownValue } from "../measure/cell-val
 import { dateFromCell, writtenDay } from "../measure/date-and-time";
 import { at, isIssue, issue, type Issue } from "../measure/issue";
 import type { FieldId } from "../reading/fields";
+import type { FieldRecord } from "../reading/record";
 import { resultFor } from "./runner/checked-table";
 import { text } from "./runner/argument";
 import { orThrow } from "./runner/cell-error";
@@ -69,13 +70,19 @@ function groupsBy(
   rows: CellTable,
 ): ((row: number) => string) | Issue {
   const field = FIELDS_BY_NAME[name.toLowerCase()];
-  if (field && reading.has(field)) return (row) => written(field, reading.cell(row, field));
+  if (field && reading.has(field))
+    return (row) => dayOf(reading.records[row]!, field) ?? written(field, reading.cell(row, field));
   const column = headers.flatMap((cells) => cells.map((cell) => String(cell ?? ""))).map(plain);
   const named = column.indexOf(plain(name));
   const index = named < 0 ? whoOrWhere(plain(name), column) : named;
   if (index === undefined) return issue("by-not-in-sheet", { value: quoted(name) });
   const width = headers[0]!.length;
   return (row) => written(undefined, rows.cell(row, index % width));
+}
+
+/** The day of a test as it was read, from whichever year the workbook counts. */
+function dayOf({ values }: FieldRecord, field: FieldId): string | undefined {
+  return field === "date" && values.date !== undefined ? writtenDay(values.date) : undefined;
 }
 
 function written(field: FieldId | undefined, cell: CellValue): string {

@@ -42,7 +42,7 @@ async function opened(name: string, bytes: Uint8Array) {
     ...{ row, column, weight: "error" as const, sentences: ["Look here."] },
   });
   return {
-    ...{ api, file, sheet, mark, host: workbenchHost(api) },
+    ...{ api, file, sheet, mark, host: workbenchHost(api), close },
     save: () => fileToSave(api, behind, edits),
   };
 }
@@ -180,3 +180,31 @@ test("a CSV file is saved as a workbook with its marks", async () => {
   expect(conditionalRules).toHaveLength(1);
   expect(cells!.get("1,1")!.comment!.text).toContain("Look here.");
 });
+
+test.each(WRITERS)(
+  "a setup sheet is saved with a workbook written %s, and changed in it",
+  async (writer) => {
+    const first = await opened("day.xlsx", fixture(writer));
+    await first.host.addSheet("Fresh setup", [
+      ["Header", "Taken for", "Unit"],
+      ["Spirit", "alcohol", "oz"],
+    ]);
+    const once = await first.save();
+    expect(once).toMatchObject({ sheets: 1, cells: 0 });
+    first.close();
+    const again = await opened("day.xlsx", once.bytes);
+    const read = (await again.host.readSheet("Fresh setup"))!;
+    await again.host.writeCells(read, [
+      { row: 1, column: 2, values: [["pt"]] },
+      { row: 2, column: 0, values: [["Pointer", "not ours", null]] },
+    ]);
+    const { bytes, sheets } = await again.save();
+    expect(sheets).toBe(0);
+    expect((await sheetOf(bytes, "Fresh setup")).rows).toEqual([
+      ["Header", "Taken for", "Unit"],
+      ["Spirit", "alcohol", "pt"],
+      ["Pointer", "not ours", null],
+    ]);
+    expect((await sheetOf(bytes)).rows).toEqual((await sheetOf(fixture(writer))).rows);
+  },
+);

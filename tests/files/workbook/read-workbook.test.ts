@@ -55,3 +55,24 @@ test.each([
   const { sheets } = await readWorkbook(workbookOf(`<sheetData>${rows}</sheetData>`));
   expect(sheets[0]!.rows).toEqual(read);
 });
+
+test("days of a workbook that counts from 1904 are the days that it shows", async () => {
+  const cell = '<sheetData><row r="1"><c r="A1" s="1"><v>44720</v></c></row></sheetData>';
+  const parts = workbookParts(cell);
+  const put = (name: string, content: string) => parts.set(name, new TextEncoder().encode(content));
+  const workbook = new TextDecoder().decode(parts.get("xl/workbook.xml"));
+  put("xl/workbook.xml", workbook.replace("<sheets>", '<workbookPr date1904="1"/><sheets>'));
+  put("xl/styles.xml", STYLES_WITH_A_DAY);
+  const relations = new TextDecoder().decode(parts.get("xl/_rels/workbook.xml.rels"));
+  const ofStyles = `<Relationship Id="rId9" Type="http://schemas.openxmlformats.org/officeDocument/2006/relationships/styles" Target="styles.xml"/></Rel`;
+  put("xl/_rels/workbook.xml.rels", relations.replace("</Rel", ofStyles));
+  const [sheet] = (await readWorkbook(storedPackage(parts))).sheets;
+  // Day 44720 counted from 1 January 1904.
+  expect(sheet!.rows[0]![0]).toEqual(new Date("2026-06-09T00:00:00Z"));
+});
+
+/** The second format shows a day. */
+const STYLES_WITH_A_DAY = `<styleSheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main">
+  <fonts count="1"><font/></fonts><fills count="1"><fill/></fills><borders count="1"><border/></borders>
+  <cellStyleXfs count="1"><xf/></cellStyleXfs>
+  <cellXfs count="2"><xf numFmtId="0"/><xf numFmtId="14" applyNumberFormat="1"/></cellXfs></styleSheet>`;
