@@ -1,5 +1,6 @@
 import { FIELDS, type FieldId } from "../../src/reading/fields";
-import type { Rule, Weight } from "../../src/fieldsheet/rule";
+import type { Weight } from "../../src/fieldsheet/finding";
+import type { Rule } from "../../src/fieldsheet/rule";
 import { RULES } from "../../src/fieldsheet/rules";
 import { ENGLISH } from "../../src/reading/vocabulary/english";
 import { catalogue } from "../../src/messages/catalogue";

@@ -138,10 +138,10 @@ class StreamCheck {
       }
       yield said;
     }
-    for (const { test } of result.results.slice(next, until)) {
-      if (test === "") continue;
+    for (const { state } of result.results.slice(next, until)) {
+      if (state === "") continue;
       total.tests++;
-      total[test]++;
+      total[state]++;
     }
     const before = this.notLookedAt ?? result.notLookedAt;
     this.notLookedAt = before.filter((what) => result.notLookedAt.includes(what));

@@ -1,6 +1,6 @@
 import type { CheckResult, TestResult } from "../fieldsheet/check-result";
 import { findingSentence } from "../fieldsheet/finding-sentence";
-import type { Finding } from "../fieldsheet/rule";
+import type { Finding } from "../fieldsheet/finding";
 import { blockReference, cellReference } from "../files/workbook/cell-reference";
 import { isCellError, type CellValue } from "../measure/cell-value";
 import type { FieldId } from "../reading/fields";
@@ -49,7 +49,7 @@ export function* saidOfRows(
   for (const row of result.results) {
     if (!inside(row.record)) continue;
     for (const finding of byRow.get(row.record) ?? []) yield saidOfFinding(finding, result, place);
-    if (withTests && row.test !== "") yield saidOfTest(row, place);
+    if (withTests && row.state !== "") yield saidOfTest(row, place);
   }
 }
 
@@ -61,7 +61,7 @@ export function saidOfSheet(
   columns: number,
   bottom = headerRow + results.length,
 ): SaidSheet {
-  const count = (state: string) => results.filter(({ test }) => test === state).length;
+  const count = (which: string) => results.filter(({ state }) => state === which).length;
   const block = { top: headerRow, left: 0, bottom, right: columns - 1 };
   return {
     kind: "sheet",
@@ -98,9 +98,14 @@ function saidOfFinding(
 
 function saidOfTest(row: TestResult, place: CheckedPlace): SaidTest {
   const { file, sheet } = place;
-  const { sample, test, air, specification } = row;
+  const { sample, state, air, specification } = row;
   const at = place.at(row.record, null).row;
-  return { kind: "test", ...{ file, sheet }, row: at, ...{ sample, test, air, specification } };
+  return {
+    kind: "test",
+    ...{ file, sheet },
+    row: at,
+    ...{ sample, test: state, air, specification },
+  };
 }
 
 /** A finding that names an earlier row counts rows of the table; here they are those of the sheet. */

@@ -1,7 +1,7 @@
 import type { NotLookedAt } from "../fieldsheet/not-looked-at";
 import type { TestState } from "../fieldsheet/judged-test";
 import type { Verdict } from "../acceptance/limits";
-import type { Weight } from "../fieldsheet/rule";
+import type { Weight } from "../fieldsheet/finding";
 
 /** Where something stands: the file, the sheet where it has sheets, and the row as people count it. */
 interface Where {

@@ -5,6 +5,7 @@ import { systemOf, type ValueOf } from "../measure/system-of-value";
 import { slumpLimit } from "../methods/slump/slump-limit";
 import { FIELDS, type FieldId } from "../reading/fields";
 import type { FieldRecord, FieldValues } from "../reading/record";
+import { withValues } from "../reading/read-tests";
 import type { MixSpecification } from "../reading/setup/mix-line";
 import type { Setup } from "../reading/setup/setup";
 import type { SheetReading } from "../reading/sheet-reading";
@@ -59,7 +60,7 @@ export function asSpecified(sheet: SheetReading, setup: Setup | undefined): AsSp
       }
     }
     const found = Object.keys(more).length > 0;
-    return found ? { ...record, values: { ...more, ...record.values } } : record;
+    return found ? withValues(record, more) : record;
   };
   return { complete, gives: (field) => fields.has(field), notCompared };
 

@@ -3,6 +3,7 @@ import { isIssue, issue, type Issue } from "../measure/issue";
 import { readTableInSteps, type ReadingOptions } from "../reading/read-table";
 import { findTestsIn, readTestsInSteps, type TestsInBlock } from "../reading/read-sheet";
 import type { SheetReading } from "../reading/sheet-reading";
+import { inOneGo, shareOf, type Steps } from "../reading/steps";
 import type { SheetTable } from "../reading/sheet-table";
 import type { CheckOptions } from "./check-options";
 import { checkInSteps } from "./check-reading";
@@ -30,7 +31,7 @@ export function checkTable(
 export function* checkTableInSteps(
   table: SheetTable,
   options: CheckOptions & ReadingOptions = {},
-): Generator<number, CheckResult | Issue> {
+): Steps<CheckResult | Issue> {
   const { headers, rows } = table;
   const odd = rows.find((row) => row.length !== headers.length);
   if (odd) {
@@ -52,7 +53,7 @@ export function* checkTableInSteps(
 export function* checkTestsInSteps(
   found: TestsInBlock,
   options: CheckOptions & ReadingOptions = {},
-): Generator<number, CheckResult | Issue> {
+): Steps<CheckResult | Issue> {
   const sheet = yield* shareOf([0, READING_TAKES], readTestsInSteps(found, asSetUp(options)));
   return (
     withoutReadings(sheet) ?? (yield* shareOf([READING_TAKES, 1], checkInSteps(sheet, options)))
@@ -92,27 +93,8 @@ function asSetUp(options: CheckOptions & ReadingOptions): ReadingOptions {
   };
 }
 
-function inOneGo<T>(steps: Generator<number, T>): T {
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
-}
-
 /** A sheet without meter readings has no tests of this method to check. */
 function withoutReadings(sheet: SheetReading): Issue | undefined {
   const has = (["first", "second", "final"] as const).some(sheet.has);
   return has ? undefined : issue("no-readings-column");
-}
-
-/** The steps of a part of the work, with their share of the whole. */
-function* shareOf<T>(
-  [from, to]: readonly [from: number, to: number],
-  steps: Generator<number, T>,
-): Generator<number, T> {
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-    yield from + (to - from) * step.value;
-  }
 }

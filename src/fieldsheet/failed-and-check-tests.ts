@@ -1,11 +1,10 @@
-import { compareWithLimits } from "../acceptance/limits";
-import type { DecidedTest } from "./judged-test";
+import type { TestResult } from "./check-result";
 import type { NextTest } from "./same-sample";
 
 /** A result outside its limits and the check test that was made of it, if any. */
 export interface CheckedFailure {
-  readonly first: DecidedTest;
-  readonly check?: DecidedTest;
+  readonly first: TestResult;
+  readonly check?: TestResult;
   /** Whether the load was rejected, or adjusted and tested again, so that no check test is due. */
   readonly settled: boolean;
 }
@@ -14,19 +13,15 @@ export interface CheckedFailure {
 const NOT_PLACED =
   /\b(?:reject|refus|return|dump|wast|turn(?:ed)? (?:away|back)|sent (?:away|back))/i;
 
-/**
- * Every valid result outside its limits, each with the next valid test of the same sample.
- *
- * @param nextOfSample Gives the next test of the same sample for each; asked only where one is needed.
- */
-export function checkedFailures(
-  tests: readonly DecidedTest[],
-  nextOfSample: () => NextTest,
-): readonly CheckedFailure[] {
+/** Every valid result outside its limits, each with the next valid test of the same sample; in pieces. */
+export function* checkedFailures(
+  tests: readonly TestResult[],
+  nextOfSample: () => Generator<undefined, NextTest>,
+): Generator<undefined, readonly CheckedFailure[]> {
   const outside = tests.filter(isOutside);
   if (outside.length === 0) return [];
-  const next = nextOfSample();
-  const checks = new Set<DecidedTest>();
+  const next = yield* nextOfSample();
+  const checks = new Set<TestResult>();
   return outside.flatMap((first): CheckedFailure[] => {
     // A check test that fails as well is the end: it asks for no check of its own.
     if (checks.has(first)) return [];
@@ -40,8 +35,7 @@ export function checkedFailures(
   });
 }
 
-/** Whether a valid result lies outside the limits. */
-export function isOutside({ state, result, limits: { low, high } }: DecidedTest): boolean {
-  if (state !== "valid" || !result) return false;
-  return compareWithLimits(result.air, low, high) !== "within";
+/** Whether a valid result lies outside its limits. */
+export function isOutside({ specification }: TestResult): boolean {
+  return specification !== undefined && specification !== "within";
 }

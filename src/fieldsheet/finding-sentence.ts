@@ -1,7 +1,7 @@
 import { quoted } from "../measure/cell-value";
 import { say, sentenceOf } from "../messages/catalogue";
 import type { Columns } from "../reading/column-place";
-import type { Finding } from "./rule";
+import type { Finding } from "./finding";
 
 /**
  * What a finding says, after the header of its column as it stands in the sheet: the sentence of its

@@ -1,14 +1,12 @@
-import { isIssue, type Issue } from "../measure/issue";
+import { isIssue } from "../measure/issue";
 import { airMethodNamed, type AirMethod } from "../methods/air-method/named-method";
-import { alcoholCorrection } from "../methods/volumetric-air/alcohol-correction";
-import { notACount } from "../methods/volumetric-air/calibrated-cups";
 import { correctedAir } from "../methods/volumetric-air/corrected-air";
 import { judgeReadings } from "../methods/volumetric-air/final-reading";
-import { notAMeterReading, SCALE_END } from "../methods/volumetric-air/meter-reading";
-import type { FieldId } from "../reading/fields";
+import { SCALE_END } from "../methods/volumetric-air/meter-reading";
 import type { FieldRecord } from "../reading/record";
 import type { SheetReading } from "../reading/sheet-reading";
 import type { JudgedTest, Limits } from "./judged-test";
+import { NOTHING_REFUSED, refusedIn, refusedTogether } from "./refused";
 
 /** The field that holds the only reading which the sheet records; `undefined` where there are more. */
 export function singleReadingField(sheet: SheetReading): "first" | "final" | undefined {
@@ -33,69 +31,47 @@ export function judgeTest(
   limits: Limits,
   scaleEnd: number = SCALE_END,
 ): JudgedTest {
-  const { record, blank, values, unreadable, testersWord } = read;
+  const { values, unreadable } = read;
   const otherMethod = otherMethodOf(values.method);
-  if (blank || otherMethod)
-    return {
-      record,
-      blank,
-      values,
-      unreadable,
-      testersWord,
-      otherMethod,
-      refused: {},
-      limits,
-      scaleEnd,
-    };
-  const refused: { -readonly [F in FieldId]?: Issue } = {};
-  for (const field of READINGS) {
-    const reading = values[field];
-    const issue = reading === undefined ? undefined : notAMeterReading(reading, scaleEnd);
-    if (issue) refused[field] = issue;
+  if (read.blank || otherMethod) {
+    return { ...read, otherMethod, refused: NOTHING_REFUSED, limits, scaleEnd };
   }
-  const { cups, alcohol } = values;
-  const cupsIssue = cups === undefined ? undefined : notACount(cups);
-  if (cupsIssue) refused.cups = cupsIssue;
-  const correction = alcohol && alcoholCorrection(alcohol);
-  if (isIssue(correction)) refused.alcohol = correction;
-
+  const { first, second, third, final, cups, alcohol } = values;
+  const refused = refusedIn(values, scaleEnd);
   const single = singleReadingField(sheet);
-  const readable = !unreadable.second && !unreadable.third;
-  const refusedReading = refused.first ?? refused.second ?? refused.third;
+  const unsure = refused.first ?? refused.second ?? refused.third;
+  const unread = unreadable.second ?? unreadable.third;
   const readings =
-    single || values.first === undefined || refusedReading || !readable
+    single || first === undefined || unsure || unread
       ? undefined
-      : judgeReadings(values.first, values.second, values.third);
-  const finalReading = single
-    ? values[single]
-    : readings?.next === "final"
-      ? readings.reading
-      : undefined;
-  const known =
-    finalReading !== undefined && !(sheet.has("alcohol") && !alcohol) && !unreadable.cups;
-  const air = known ? correctedAir({ reading: finalReading, cups, alcohol, scaleEnd }) : undefined;
-  // Readings that decide what the final one has to be leave a recorded one to `final-reading-wrong`.
-  if (finalReading !== undefined && values.final !== finalReading) delete refused.final;
-  // What is wrong with a value by itself was said above; this is wrong with them together.
-  if (isIssue(air) && air.id === "air-below-zero") refused.alcohol = air;
-  if (isIssue(air) && air.id === "air-beyond-most") refused.cups = air;
-  const result = isIssue(air) ? undefined : air;
+      : judgeReadings(first, second, third);
+  const finalReading =
+    single === "first"
+      ? first
+      : single === "final"
+        ? final
+        : readings?.next === "final"
+          ? readings.reading
+          : undefined;
+  const lacking = (sheet.has("alcohol") && !alcohol) || unreadable.cups;
+  const air =
+    finalReading === undefined || lacking
+      ? undefined
+      : correctedAir({ reading: finalReading, cups, alcohol, scaleEnd });
   return {
-    record,
-    blank,
+    record: read.record,
+    blank: false,
     values,
     unreadable,
-    testersWord,
+    testersWord: read.testersWord,
     readings,
     finalReading,
-    result,
-    refused,
+    result: isIssue(air) ? undefined : air,
+    refused: refusedTogether(refused, finalReading !== undefined && final !== finalReading, air),
     limits,
     scaleEnd,
   };
 }
-
-const READINGS = ["first", "second", "third", "final"] as const;
 
 function otherMethodOf(method: string | undefined): AirMethod | undefined {
   const named = method === undefined ? undefined : airMethodNamed(method);

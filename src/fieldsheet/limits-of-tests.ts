@@ -7,10 +7,11 @@ import type { SheetReading } from "../reading/sheet-reading";
 import type { CheckOptions, GivenLimit } from "./check-options";
 import type { Limits } from "./judged-test";
 
-/** The limits of each test, and the given ones that cannot be read, by the position of the test. */
-interface LimitsOfTests {
+/** The limits of each test. */
+export interface LimitsOfTests {
   readonly of: (test: FieldRecord) => Limits;
-  readonly unreadable: ReadonlyMap<number, Unreadable>;
+  /** The test with the given limits that cannot be read beside its own cells. */
+  readonly withUnreadable: (test: FieldRecord) => FieldRecord;
 }
 
 /** The limit for a test, none, or why it cannot be read. */
@@ -42,7 +43,10 @@ export function limitsOfTests(
   // Most tests have the limits of the one before; they share one object.
   let last: Limits = {};
   return {
-    unreadable,
+    withUnreadable(test) {
+      const more = unreadable.get(test.record);
+      return more ? { ...test, unreadable: { ...test.unreadable, ...more } } : test;
+    },
     of(test) {
       const { record } = test;
       const own = limitsIn(test.values);

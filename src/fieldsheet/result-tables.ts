@@ -3,7 +3,7 @@ import { say } from "../messages/catalogue";
 import type { CheckResult, TestResult } from "./check-result";
 import { findingSentence } from "./finding-sentence";
 import { notLookedAtSentence } from "./not-looked-at";
-import type { Finding } from "./rule";
+import type { Finding } from "./finding";
 
 type Cell = string | number | boolean;
 
@@ -12,13 +12,13 @@ const FINDINGS_HEADER = ["row", "sample", "rule", "weight", "column", "value", "
 /** Four cells for each row: test, air, specification, findings. A blank row gives blanks. */
 export function checkedRows(result: CheckResult): Cell[][] {
   const ofTheSheet = result.findings.filter(({ record }) => record === null);
-  const firstTested = result.results.find(({ test }) => test !== "")?.record;
-  return result.results.map(({ record, test, air, specification, findings }) => {
+  const firstTested = result.results.find(({ state }) => state !== "")?.record;
+  return result.results.map(({ record, state, air, specification, findings }) => {
     // What concerns the whole sheet is said once, with its first test, unless it changes every test.
     const more = record === firstTested ? ofTheSheet.filter((one) => !findings.includes(one)) : [];
     const said = more.length > 0 ? [...more, ...findings] : findings;
     const sentences = said.map((finding) => findingSentence(finding, result.columns));
-    return [test, air ?? "", specification ?? "", listed(sentences)];
+    return [state, air ?? "", specification ?? "", listed(sentences)];
   });
 }
 
@@ -28,7 +28,7 @@ export function checkedRows(result: CheckResult): Cell[][] {
  */
 export function findingsList(result: CheckResult): Cell[][] {
   const lines = result.findings.map((finding) => findingLine(finding, result));
-  const tested = result.results.filter(({ test }) => test !== "").length;
+  const tested = result.results.filter(({ state }) => state !== "").length;
   const nothing = ["", "", "", "", "", "", say("nothing-found", { rows: tested }), ""];
   const unseen = notLookedAtSentence(result.notLookedAt);
   const unseenLine = ["", "", "not-looked-at", "note", "", "", unseen ?? "", ""];

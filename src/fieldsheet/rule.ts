@@ -1,17 +1,11 @@
 import type { catalogue, SentenceId } from "../messages/catalogue";
 import type { ValuesFor, Values } from "../messages/sentence";
-import type { FieldId } from "../reading/fields";
 import type { BlockPlace } from "../reading/block-place";
+import type { FieldId } from "../reading/fields";
 import type { SheetReading } from "../reading/sheet-reading";
+import type { Cause, Weight } from "./finding";
 import type { DecidedTest, JudgedTest } from "./judged-test";
 import type { SheetTests } from "./sheet-tests";
-
-/**
- * What a finding weighs: `void`, the test does not stand; `error`, the record is wrong; `doubt`,
- * look at it; `note`, good to know.
- */
-export type Weight = "void" | "error" | "doubt" | "note";
-export const WEIGHTS: readonly Weight[] = ["void", "error", "doubt", "note"];
 
 /** A sentence and its values; the first one that a rule declares is meant where none is named. */
 type Said<Id extends SentenceId, First> = {
@@ -34,14 +28,6 @@ export type RemarkAtIn<Says extends readonly SentenceId[]> = RemarkIn<Says> & {
   readonly record: number | null;
   readonly behind?: readonly number[];
 };
-
-/** What may have led to a finding, such as a slip behind a wrong result; the likelier first. */
-export interface Cause {
-  /** Plain words with hyphens, as the id of a rule. */
-  readonly id: string;
-  readonly say: SentenceId;
-  readonly values: Values;
-}
 
 /** A remark of any rule. */
 export interface Remark {
@@ -80,7 +66,7 @@ interface LooksAtATest {
   readonly anyMethod?: true;
 }
 
-type Said0 = Remark | readonly Remark[] | undefined;
+type Remarks = Remark | readonly Remark[] | undefined;
 type SaidIn<Says extends readonly SentenceId[]> =
   RemarkIn<Says> | readonly RemarkIn<Says>[] | undefined;
 
@@ -88,15 +74,21 @@ type SaidIn<Says extends readonly SentenceId[]> =
 export interface VoidRule extends Declared, LooksAtATest {
   readonly kind: "voids a test";
   readonly weight: "void";
-  readonly look: (test: JudgedTest, sheet: SheetReading) => Said0;
+  readonly look: (test: JudgedTest, sheet: SheetReading) => Remarks;
 }
 
 /** A rule that looks at one test, once it is known whether it stands. */
 export interface TestRule extends Declared, LooksAtATest {
   readonly kind: "looks at a test";
   readonly weight: Exclude<Weight, "void">;
-  readonly look: (test: DecidedTest, sheet: SheetReading) => Said0;
+  readonly look: (test: DecidedTest, sheet: SheetReading) => Remarks;
 }
+
+/**
+ * What a rule says of a sheet, one by one. Where a sheet may be long and looking takes its time it says
+ * `undefined` now and then: nothing yet, so that the page can be used meanwhile.
+ */
+type InPieces<R> = Iterable<R | undefined>;
 
 /** A rule that looks across the sheet. */
 export interface SheetRule extends Declared {
@@ -106,7 +98,7 @@ export interface SheetRule extends Declared {
   readonly touchesEveryTest?: true;
   /** A rule that is silent about the tests behind a remark of this one, which says it of all of them. */
   readonly speaksFor?: string;
-  readonly look: (tests: SheetTests, sheet: SheetReading) => Iterable<RemarkAt>;
+  readonly look: (tests: SheetTests, sheet: SheetReading) => InPieces<RemarkAt>;
 }
 
 export type Rule = VoidRule | TestRule | SheetRule;
@@ -136,30 +128,9 @@ export function sheetRule<const Says extends readonly SentenceId[]>(
   rule: Given<
     SheetRule,
     Says,
-    (tests: SheetTests, sheet: SheetReading) => Iterable<RemarkAtIn<Says>>
+    (tests: SheetTests, sheet: SheetReading) => InPieces<RemarkAtIn<Says>>
   > &
     Pick<SheetRule, "weight">,
 ): SheetRule {
   return { kind: "looks across the sheet", ...rule } as SheetRule;
-}
-
-/** One thing found. Plain data: the words are put on by `findingSentence`, the address by the edge. */
-export interface Finding {
-  /** Position of the test in the reading, from 0; null for the sheet as a whole. */
-  readonly record: number | null;
-  readonly field: FieldId | null;
-  /** Position of a column that is no field, where the finding is about one. */
-  readonly column?: number;
-  /** Where that stands in the block, where it is in a form. */
-  readonly place?: BlockPlace;
-  /** The header of that column. */
-  readonly header?: string;
-  readonly rule: string;
-  readonly weight: Weight;
-  readonly say: SentenceId;
-  readonly values: Values;
-  /** What may have led to it, the likelier first; none where nothing is known. */
-  readonly causes?: readonly Cause[];
-  /** Positions of the tests that a finding about the sheet as a whole rests on. */
-  readonly behind?: readonly number[];
 }

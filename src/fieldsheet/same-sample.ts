@@ -1,11 +1,14 @@
 import type { FieldValues } from "../reading/record";
-import type { DecidedTest } from "./judged-test";
+import type { TestResult } from "./check-result";
 
 /** What people put behind a sample's id for a further test of it: "S-10C", "S-10 repeat", "S-10b2". */
 const FURTHER_TEST = /^(.*\d)[\s_/-]*(?:r|rep|repeat|retest|re-test|c|chk|check|[a-d])\d?$/;
 
+/** Few enough to take some thousandths of a second. */
+export const TESTS_IN_A_PIECE = 2000;
+
 /** The next test of the same sample, for each test that has one. */
-export type NextTest = ReadonlyMap<DecidedTest, DecidedTest>;
+export type NextTest = ReadonlyMap<TestResult, TestResult>;
 
 /** Most ids end in a number and are no further test; the ends of ids are quick to look at. */
 const MAY_BE_FURTHER = /[a-z]\d?$/;
@@ -17,14 +20,15 @@ const MAY_BE_FURTHER = /[a-z]\d?$/;
  * "S-10C"), when a row says of which test it is the repeat or the check, or when the very next test
  * is of the same load. Ids that return on another day are other samples.
  *
- * @param rows All rows in the order of the sheet.
- * @returns The next test for each one that has a next.
+ * @param tests All tests in the order of the sheet.
+ * @returns The next test for each one that has a next; in pieces, `undefined` between them.
  */
-export function nextTestOfSample(rows: readonly DecidedTest[]): NextTest {
-  const next = new Map<DecidedTest, DecidedTest>();
-  const lastOfSample = new Map<string, DecidedTest>();
-  let before: DecidedTest | undefined;
-  for (const test of rows) {
+export function* nextTestOfSample(tests: readonly TestResult[]): Generator<undefined, NextTest> {
+  const next = new Map<TestResult, TestResult>();
+  const lastOfSample = new Map<string, TestResult>();
+  let before: TestResult | undefined;
+  for (const test of tests) {
+    if (test.record % TESTS_IN_A_PIECE === 0) yield undefined;
     if (test.blank) continue;
     const { sample, repeatOf, checkOf, date } = test.values;
     const names = new Set<string>();

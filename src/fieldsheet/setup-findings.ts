@@ -3,7 +3,7 @@ import type { SheetReading } from "../reading/sheet-reading";
 import { notComparedValues, type NotCompared } from "./as-specified";
 import type { Setup } from "../reading/setup/setup";
 import type { JudgedTest } from "./judged-test";
-import type { Finding } from "./rule";
+import type { Finding } from "./finding";
 
 /** So many mixes are named in a sentence. */
 const MOST_NAMED = 10;

@@ -1,22 +1,29 @@
 import { checkedFailures, type CheckedFailure } from "./failed-and-check-tests";
 import { nextTestOfSample, type NextTest } from "./same-sample";
-import type { DecidedTest } from "./judged-test";
+import type { TestResult } from "./check-result";
 
-/** The tests of a sheet together. What is looked up across them is worked out once, when asked for. */
+/**
+ * The tests of a sheet together. What is looked up across them is worked out once, when first asked for,
+ * in pieces, so that the page can be used meanwhile.
+ */
 export class SheetTests {
-  #next?: NextTest;
-  #failures?: readonly CheckedFailure[];
+  private next?: NextTest;
+  private failed?: readonly CheckedFailure[];
 
-  constructor(readonly all: readonly DecidedTest[]) {}
+  /**
+   * @param all The tests in the order of the sheet. What the method made of one (`result`, `readings` …) is
+   *   worked out anew for whoever asks: ask of all tests for `state`, `air` and `values`.
+   */
+  constructor(readonly all: readonly TestResult[]) {}
 
   /** The next test of the same sample, for each test that has one. */
-  get nextOfSample(): NextTest {
-    return (this.#next ??= nextTestOfSample(this.all));
+  *nextOfSample(): Generator<undefined, NextTest> {
+    return (this.next ??= yield* nextTestOfSample(this.all));
   }
 
   /** The results outside their limits, each with its check test. */
-  get failures(): readonly CheckedFailure[] {
-    return (this.#failures ??= checkedFailures(this.all, () => this.nextOfSample));
+  *failures(): Generator<undefined, readonly CheckedFailure[]> {
+    return (this.failed ??= yield* checkedFailures(this.all, () => this.nextOfSample()));
   }
 
   /** Whether any record holds a test. */

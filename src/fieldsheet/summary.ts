@@ -31,7 +31,7 @@ export interface Summary {
 export function summaries(result: CheckResult, groupOf: (row: number) => string): Summary[] {
   const groups = new Map<string, TestResult[]>();
   for (const row of result.results) {
-    if (row.test === "") continue;
+    if (row.state === "") continue;
     const of = groupOf(row.record);
     const group = groups.get(of);
     if (group) group.push(row);
@@ -41,7 +41,7 @@ export function summaries(result: CheckResult, groupOf: (row: number) => string)
 }
 
 function summaryOf(of: string, rows: readonly TestResult[]): Summary {
-  const count = (test: TestResult["test"]) => rows.filter((row) => row.test === test).length;
+  const count = (test: TestResult["state"]) => rows.filter((row) => row.state === test).length;
   const airs = rows.flatMap(({ air }) => (air === undefined ? [] : [air]));
   const outside = rows.filter(({ specification }) => specification && specification !== "within");
   return {
@@ -66,15 +66,15 @@ function spreadOf(airs: readonly number[]): Partial<Summary> {
   return { mean, deviation, least, most };
 }
 
-function isOnALimit({ air, judged }: TestResult): boolean {
-  return air !== undefined && marginToLimits(air, judged.limits) === 0;
+function isOnALimit({ air, limits }: TestResult): boolean {
+  return air !== undefined && marginToLimits(air, limits) === 0;
 }
 
 /** Only amounts of one unit are compared: the litres of the correction table are no conversions. */
 function medianAlcohol(rows: readonly TestResult[]): AlcoholAmount | undefined {
   const byUnit = new Map<AlcoholUnit, number[]>();
-  for (const { judged } of rows) {
-    const { alcohol } = judged.values;
+  for (const { values } of rows) {
+    const { alcohol } = values;
     if (alcohol) byUnit.set(alcohol.unit, [...(byUnit.get(alcohol.unit) ?? []), alcohol.amount]);
   }
   const [most] = [...byUnit].sort(([, a], [, b]) => b.length - a.length);

@@ -4,13 +4,13 @@ import type { CheckResult } from "./check-result";
 
 /** The tests of a checked table as a trend takes them, in the order of the sheet. */
 export function trendTestsOf({ results }: CheckResult): readonly TrendTest[] {
-  return results.map(({ record, sample, test, air, judged }) => ({
+  return results.map(({ record, sample, state, air, limits, values }) => ({
     record,
     name: sample,
-    test,
+    test: state,
     value: air,
-    limits: judged.limits,
-    mix: judged.values.mix,
-    day: judged.values.date === undefined ? undefined : writtenDay(judged.values.date),
+    limits,
+    mix: values.mix,
+    day: values.date === undefined ? undefined : writtenDay(values.date),
   }));
 }

@@ -1,7 +1,7 @@
 import { FIELDS } from "../reading/fields";
 import type { SheetReading } from "../reading/sheet-reading";
 import type { UnreadColumn } from "../reading/unread-column";
-import type { Finding } from "./rule";
+import type { Finding } from "./finding";
 
 /** What is said of a column that was not read, and the tests that it touches. */
 export interface UnreadFinding {

@@ -15,8 +15,8 @@ export function unreadableAs<const Says extends readonly SentenceId[]>(
 ): (RemarkIn<Says> & { readonly field: FieldId })[] {
   const remarks: { field: FieldId; say: SentenceId; values: Issue["values"] }[] = [];
   for (const field in issues) {
-    const issue = issues[field as FieldId]!;
-    if (!says.includes(issue.id)) continue;
+    const issue = issues[field as FieldId];
+    if (!issue || !says.includes(issue.id)) continue;
     remarks.push({ field: field as FieldId, say: issue.id, values: issue.values });
   }
   return remarks as never;

@@ -1,4 +1,4 @@
-import type { Weight } from "../fieldsheet/rule";
+import type { Weight } from "../fieldsheet/finding";
 
 /** How a weight looks, in the sheet and in the pane. Colour is never alone: word and shape go with it. */
 export interface MarkStyle {

@@ -1,4 +1,4 @@
-import { WEIGHTS, type Weight } from "../fieldsheet/rule";
+import { WEIGHTS, type Weight } from "../fieldsheet/finding";
 
 /*
  * How our highlights are told from every other conditional format. A copied sheet carries them along, and

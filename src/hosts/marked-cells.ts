@@ -1,4 +1,4 @@
-import { WEIGHTS, type Weight } from "../fieldsheet/rule";
+import { WEIGHTS, type Weight } from "../fieldsheet/finding";
 import { blockAddress } from "./cell-address";
 import type { CellPlace, Mark } from "./sheet-host";
 

@@ -1,6 +1,6 @@
 import type { CellValue } from "../measure/cell-value";
 import type { DecimalMark } from "../measure/number-from-cell";
-import type { Weight } from "../fieldsheet/rule";
+import type { Weight } from "../fieldsheet/finding";
 import type { CellArea } from "./cell-area";
 import type { Side } from "./area-around";
 import type { CellsMoved } from "./cells-moved";

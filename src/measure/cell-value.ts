@@ -12,6 +12,8 @@ export type CellValue = string | number | boolean | null | CellError;
  */
 export const ZERO_OR_BLANK: CellError = { error: "0 or blank" };
 
+/** How what says nothing begins; most cells are told by it. */
+const MAY_SAY_NOTHING = /^(?:[\s–—nN-]|$)/;
 const SAYS_NOTHING = new Set(["", "-", "–", "—", "n/a", "na", "n.a.", "none recorded"]);
 const ERROR_TEXT = /^#(N\/A|VALUE!|REF!|DIV\/0!|NUM!|NAME\?|NULL!|SPILL!|CALC!|BUSY!|GETTING_DATA)/;
 
@@ -42,8 +44,8 @@ export function isCellError(value: CellValue | undefined): value is CellError {
 
 /** Whether a cell says nothing: empty, spaces only, or one of the marks people put for "nothing". */
 export function isBlank(value: CellValue | undefined): boolean {
-  if (value === null || value === undefined) return true;
-  return typeof value === "string" && SAYS_NOTHING.has(value.trim().toLowerCase());
+  if (typeof value !== "string") return value === null || value === undefined;
+  return MAY_SAY_NOTHING.test(value) && SAYS_NOTHING.has(value.trim().toLowerCase());
 }
 
 /**

@@ -1,12 +1,14 @@
 import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
 import { datesOfColumn } from "../measure/date-order";
-import { issue, type Issue } from "../measure/issue";
+import { isIssue, issue } from "../measure/issue";
 import type { DecimalMark } from "../measure/number-from-cell";
 import type { ColumnPlace, Columns } from "./column-place";
 import { decimalOfColumn } from "./decimal-of-column";
 import { isDitto } from "./ditto";
 import { FIELD_READERS, type Written } from "./field-readers";
 import { FIELDS, type FieldId } from "./fields";
+import type { ReadTests } from "./read-tests";
+import { fieldHoldsAWord } from "./testers-words";
 
 /** How the values of a workbook are written. */
 export interface WrittenIn {
@@ -16,67 +18,76 @@ export interface WrittenIn {
   readonly datesFrom?: 1900 | 1904;
 }
 
-/** A column that was recognised, and how its cells are read, from the top down. */
-export interface FieldColumn {
-  readonly field: FieldId;
-  readonly index: number;
-  /**
-   * Reads the next cell of the column that is not blank: its value, or why it cannot be read.
-   *
-   * @param row The whole row, which is number `at` of the table.
-   * @param before Number of the row of the test before.
-   */
-  readonly read: (
-    cell: CellValue,
-    row: readonly CellValue[],
-    at: number,
-    before: number,
-  ) => unknown;
-}
+/** Reads a column from one row to before another; stretches are read from the top down. */
+export type ColumnReader = (from: number, to: number) => void;
 
 /**
- * How the cells of a column are read. What all of them show counts for each: whether decimals are
- * written with a comma, and whether the day or the month of a date comes first.
+ * Reads the column of a field. What all its cells show counts for each: whether decimals are written with
+ * a comma, and whether the day or the month of a date comes first. A cell that cannot be read never hides
+ * the others: its issue stands beside the values.
  *
  * @param columns All columns: an amount of alcohol may have its unit in another.
+ * @param tests Takes what is read.
  */
 export function columnReader(
   field: FieldId,
   place: ColumnPlace,
   columns: Columns,
   rows: readonly (readonly CellValue[])[],
+  tests: ReadTests,
   { decimal, datesFrom }: WrittenIn,
-): FieldColumn {
+): ColumnReader {
   const { index, header, unit, opposite } = place;
   const { kind } = FIELDS[field];
-  const cells = () => rows.map((row) => row[index] ?? null);
+  const cells = rows.map((row) => row[index] ?? null);
   const ofDates = kind === "date";
   const written: Written = {
     header,
     unit,
     opposite,
-    decimal: kind === "text" || ofDates ? decimal : decimalOfColumn(cells(), decimal),
-    ...(ofDates && { dates: { ...datesOfColumn(cells(), header), countedFrom: datesFrom } }),
+    decimal: kind === "text" || ofDates ? decimal : decimalOfColumn(cells, decimal),
+    ...(ofDates && { dates: { ...datesOfColumn(cells, header), countedFrom: datesFrom } }),
   };
   const readOne = FIELD_READERS[kind];
   const unitColumn = field === "alcohol" ? columns.alcoholUnit?.index : undefined;
-  let lastRow = -1;
-  let last: unknown;
-  const read: FieldColumn["read"] = (cell, row, at, before) => {
-    if (typeof cell === "string" && isDitto(cell)) {
-      // A mark for "the same" looks to the test above, through blank rows.
-      if (lastRow === -1 || lastRow !== before) last = nothingAbove(cell);
-    } else {
-      // The unit for an amount without one: from the row's own unit column, else from the header.
-      const own = unitColumn === undefined ? null : (row[unitColumn] ?? null);
-      last = readOne(cell, isBlank(own) ? written : { ...written, unit: shownValue(own) });
-    }
-    lastRow = at;
-    return last;
+  const wordIn = fieldHoldsAWord(field, header);
+  const values = tests.column(field);
+  const { blank } = tests;
+  // The unit for an amount without one: from the row's own unit column, else from the header.
+  const unitIn = (row: number) => {
+    const own = unitColumn === undefined ? null : (rows[row]![unitColumn] ?? null);
+    return isBlank(own) ? written : { ...written, unit: shownValue(own) };
   };
-  return { field, index, read };
-}
-
-function nothingAbove(cell: string): Issue {
-  return issue("nothing-above", { value: cell.trim() });
+  // A mark for "the same" looks to the test above, through blank rows.
+  let test = -1;
+  let testWithCell = -1;
+  // Columns repeat themselves; the same cell is read once.
+  let lastCell: CellValue = null;
+  let last: unknown;
+  return (from, to) => {
+    for (let row = from; row < to; row++) {
+      if (blank[row]) continue;
+      const before = test;
+      test = row;
+      const cell = cells[row]!;
+      if (cell === null || cell !== lastCell) {
+        if (isBlank(cell)) continue;
+        if (typeof cell !== "string" || !isDitto(cell)) {
+          last = readOne(cell, unitIn(row));
+          lastCell = unitColumn === undefined ? cell : null;
+        } else if (testWithCell === -1 || testWithCell !== before) {
+          last = issue("nothing-above", { value: cell.trim() });
+          lastCell = null;
+        }
+      }
+      testWithCell = row;
+      const issued = isIssue(last) ? last : undefined;
+      // A name of a sample is read whatever else stands beside it, "S-3 void".
+      const word = issued || field === "sample" ? wordIn?.(cell) : undefined;
+      if (word && !tests.wordOf(row)) tests.say(row, { ...word, field });
+      if (word && field !== "sample") continue;
+      if (issued) tests.cannotRead(row, field, issued);
+      else values[row] = last;
+    }
+  };
 }

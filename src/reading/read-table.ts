@@ -1,19 +1,19 @@
 import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
-import { isIssue, type Issue } from "../measure/issue";
 import type { DecimalMark } from "../measure/number-from-cell";
 import type { ColumnPlace, Columns } from "./column-place";
-import { columnReader, type FieldColumn } from "./column-reader";
-import { READING_FIELDS, type FieldId } from "./fields";
-import type { FieldRecord, FieldValues } from "./record";
+import { columnReader } from "./column-reader";
+import type { FieldId } from "./fields";
+import { ReadTests } from "./read-tests";
+import type { FieldRecord } from "./record";
 import type { SheetReading } from "./sheet-reading";
 import type { SheetTable } from "./sheet-table";
 import type { UnreadColumn } from "./unread-column";
 import { unfitSettings } from "./kept-columns";
 import { recognise } from "./recognise";
 import type { KeptColumn, RecognisedColumn, SheetColumn } from "./recognition";
+import { inOneGo, type Steps } from "./steps";
 import { isSummaryRow } from "./summary-row";
-import type { Guard } from "./terms";
-import { testersWordIn, type TestersWord } from "./testers-word";
+import { wordsBeside } from "./testers-words";
 
 /** What a reading may be told besides the cells. */
 export interface ReadingOptions {
@@ -27,45 +27,45 @@ export interface ReadingOptions {
   readonly headerRow?: number;
 }
 
-/** Few enough to take some thousandths of a second. */
-const ROWS_IN_A_STEP = 1000;
-
-const NOTHING_UNREADABLE = Object.freeze({});
+/** Few enough rows to take some thousandths of a second. */
+const ROWS_IN_A_STEP = 5000;
 
 /**
- * Reads a table of tests, in steps, each of which yields the share that is done. A cell that cannot be
- * read never hides the others: its issue stands beside the values. A row that sums up others holds no
- * test, like a blank one.
+ * Reads a table of tests, column by column and in steps, each of which yields the share that is done. A
+ * row that sums up others holds no test, like a blank one.
  *
  * @param table Headers and rows as they stand in the sheet.
  */
 export function* readTableInSteps(
   table: SheetTable,
   { decimal = ".", datesFrom, headerRow = 0, kept = [] }: ReadingOptions = {},
-): Generator<number, SheetReading> {
+): Steps<SheetReading> {
   const { rows } = table;
   const sheetColumns = columnsOf(table);
   const { columns: found, all } = recognise(sheetColumns, kept);
   const columns = table.titles ? withTitles(found, table.headers) : found;
-  const written = { decimal, datesFrom };
-  const read: ReadColumns = {
-    fields: (Object.entries(columns) as [FieldId, ColumnPlace][]).map(([field, place]) =>
-      columnReader(field, place, columns, rows, written),
-    ),
-    own: new Map(
-      HOLD_A_WORD.map((field) => [field, testersWordIn(columns[field]?.header ?? "")] as const),
-    ),
-    beside: all
-      .filter((column) => column.state !== "read" && !isOfAnother(column))
-      .map(({ index, header }) => ({ index, says: testersWordIn(header) })),
-  };
+  const places = Object.entries(columns) as [FieldId, ColumnPlace][];
+  const blank: boolean[] = [];
+  const tests = new ReadTests(blank);
   const records: FieldRecord[] = [];
-  let before = -1;
-  for (let row = 0; row < rows.length; row++) {
-    if (row > 0 && row % ROWS_IN_A_STEP === 0) yield row / rows.length;
-    const record = readRow(rows[row]!, row, read, before);
-    if (!record.blank) before = row;
-    records.push(record);
+  const parts: (() => ReadStretch)[] = [
+    () => (from, to) => {
+      for (let row = from; row < to; row++) blank.push(isNoTest(rows[row]!, places));
+    },
+    ...places.map(([field, place]) => () => {
+      return columnReader(field, place, columns, rows, tests, { decimal, datesFrom });
+    }),
+    () => wordsBeside(all, rows, tests),
+    () => (from, to) => {
+      for (let row = from; row < to; row++) records.push(tests.at(row));
+    },
+  ];
+  for (const [i, begin] of parts.entries()) {
+    const read = begin();
+    for (let from = 0; from < rows.length; from += ROWS_IN_A_STEP) {
+      read(from, Math.min(from + ROWS_IN_A_STEP, rows.length));
+      yield (i + from / rows.length) / parts.length;
+    }
   }
   return {
     decimal,
@@ -83,13 +83,12 @@ export function* readTableInSteps(
   };
 }
 
+/** Reads from one row to before another. */
+type ReadStretch = (from: number, to: number) => void;
+
 /** The same in one go. */
 export function readTable(table: SheetTable, options?: ReadingOptions): SheetReading {
-  const steps = readTableInSteps(table, options);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
+  return inOneGo(readTableInSteps(table, options));
 }
 
 /** So many cells tell what a column holds. */
@@ -126,68 +125,10 @@ function unreadColumns(
   });
 }
 
-/** The columns of a table and what is looked for in them. */
-interface ReadColumns {
-  readonly fields: readonly FieldColumn[];
-  /** Says what a word in the place of a reading or a result means, by the field. */
-  readonly own: ReadonlyMap<FieldId, (cell: CellValue) => TestersWord | undefined>;
-  /** Columns that are no field, in which the tester may have called a test void. */
-  readonly beside: readonly {
-    readonly index: number;
-    readonly says: (cell: CellValue) => TestersWord | undefined;
-  }[];
-}
-
-/** Fields in whose place, or beside whose value, people write that a test is void. */
-const HOLD_A_WORD: readonly FieldId[] = [...READING_FIELDS, "air", "sample"];
-
-const OF_ANOTHER_MATTER: ReadonlySet<Guard> = new Set<Guard>([
-  "other test",
-  "material",
-  "company",
-  "place",
-  "arrival",
-  "departure",
-]);
-
-/** Whether a column is about something else, whatever it calls void. */
-function isOfAnother(column: RecognisedColumn): boolean {
-  return column.state === "not ours" && OF_ANOTHER_MATTER.has(column.guard);
-}
-
-function readRow(
+/** Whether a row holds no test: every cell of a field is blank, or it sums up others. */
+function isNoTest(
   row: readonly CellValue[],
-  index: number,
-  { fields, own, beside }: ReadColumns,
-  before: number,
-): FieldRecord {
-  const values: Partial<Record<FieldId, unknown>> = {};
-  let unreadable: Partial<Record<FieldId, Issue>> | undefined;
-  let testersWord: TestersWord | undefined;
-  let blank = true;
-  if (!isSummaryRow(row)) {
-    for (const { field, index: column, read } of fields) {
-      const cell = row[column] ?? null;
-      if (cell === null || isBlank(cell)) continue;
-      blank = false;
-      const value = read(cell, row, index, before);
-      // A name of a sample is read whatever else stands beside it, "S-3 void".
-      const word = (isIssue(value) || field === "sample") && own.get(field)?.(cell);
-      if (word) testersWord ??= { ...word, field };
-      if (word && field !== "sample") continue;
-      if (isIssue(value)) (unreadable ??= {})[field] = value;
-      else if (value !== undefined) values[field] = value;
-    }
-    for (const column of blank ? [] : beside) {
-      const word = column.says(row[column.index] ?? null);
-      if (word && testersWord?.says !== "void") testersWord = { ...word, column: column.index };
-    }
-  }
-  const record = {
-    record: index,
-    blank,
-    values: values as FieldValues,
-    unreadable: unreadable ?? NOTHING_UNREADABLE,
-  };
-  return testersWord ? { ...record, testersWord } : record;
+  places: readonly (readonly [FieldId, ColumnPlace])[],
+): boolean {
+  return places.every(([, { index }]) => isBlank(row[index])) || isSummaryRow(row);
 }

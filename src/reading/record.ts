@@ -39,7 +39,10 @@ export interface ReadAs {
   "aggregate-size": AggregateSize;
 }
 
-/** What was read of a test: a field is absent when its cell is blank, unreadable or not there. */
+/**
+ * What was read of a test: a field is absent when its cell is blank, unreadable or not there. It may be a
+ * view of columns: fields are asked for by name.
+ */
 export type FieldValues = {
   readonly [F in FieldId]?: ReadAs[(typeof FIELDS)[F]["kind"]];
 };

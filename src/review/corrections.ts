@@ -1,6 +1,6 @@
 import { shownValue } from "../measure/cell-value";
 import type { CheckResult } from "../fieldsheet/check-result";
-import type { Finding } from "../fieldsheet/rule";
+import type { Finding } from "../fieldsheet/finding";
 import type { FieldId } from "../reading/fields";
 
 /** A finding that is not there any more because somebody has changed cells of its test. */

@@ -1,4 +1,4 @@
-import type { Finding } from "../fieldsheet/rule";
+import type { Finding } from "../fieldsheet/finding";
 import type { ReviewEntry, Subject } from "./review-entry";
 
 /** A finding with what it is known by on its sheet. */

@@ -93,7 +93,7 @@ test("the aggregate of the mix decides which method may be used", () => {
     ["NW-5", "limestone"],
   ];
   const result = check(headers, rows, setup);
-  expect(result.results.map(({ test }) => test)).toEqual(["void", "incomplete"]);
+  expect(result.results.map(({ state }) => state)).toEqual(["void", "incomplete"]);
   expect(result.rules).toContain("wrong-method-for-aggregate 0");
 });
 
@@ -158,6 +158,6 @@ test("dates are counted from the year that the setting says", () => {
     ["Setting", "Value"],
     ["Days counted from", from],
   ];
-  expect(check(headers, rows, setup(1904)).results[0]!.judged.values.date).toBe(46182);
-  expect(check(headers, rows, setup(1900)).results[0]!.judged.values.date).toBe(44720);
+  expect(check(headers, rows, setup(1904)).results[0]!.values.date).toBe(46182);
+  expect(check(headers, rows, setup(1900)).results[0]!.values.date).toBe(44720);
 });

@@ -6,12 +6,12 @@ import { checkedTable } from "./checked";
 /** What is said of one bad record that stands between two sound ones, which must stay as they are. */
 function saidBetweenSoundRows(bad: Cells): string[] {
   const { results, findings, columns } = checkedTable(sheetFor([{}, bad, {}]));
-  expect([results[0], results[2]].map((row) => [row!.test, row!.air])).toEqual([
+  expect([results[0], results[2]].map((row) => [row!.state, row!.air])).toEqual([
     ["valid", 6],
     ["valid", 6],
   ]);
   expect(results[1]!.air).toBeUndefined();
-  expect(results[1]!.test).toBe("incomplete");
+  expect(results[1]!.state).toBe("incomplete");
   expect(findings.every(({ record }) => record === 1)).toBe(true);
   return findings.map((finding) => findingSentence(finding, columns));
 }

@@ -64,7 +64,7 @@ function byPane(rows: CellValue[][]) {
   const steps = checkAreaInSteps(read, { low: "", high: "", decimal: "." });
   let step = steps.next();
   while (!step.done) step = steps.next();
-  return step.value.result.results.map(({ test, air = "" }) => [test, air]);
+  return step.value.result.results.map(({ state, air = "" }) => [state, air]);
 }
 
 test("a row gets the same answer from single functions, from FRESH.CHECK and in the pane", () => {

@@ -1,4 +1,4 @@
-import { WEIGHTS } from "../../src/fieldsheet/rule";
+import { WEIGHTS } from "../../src/fieldsheet/finding";
 import { markFormula, weightOfFormula } from "../../src/hosts/mark-tag";
 
 test.each(WEIGHTS)(

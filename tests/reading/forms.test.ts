@@ -36,7 +36,7 @@ describe("forms kept apart", () => {
 
 const cellsOf = (name: string) =>
   FORMS_WORKED.find((form) => form.name === name)!.sheets[0]!.cells as CellValue[][];
-const states = (cells: CellValue[][]) => checkedBlock(cells).results.map(({ test }) => test);
+const states = (cells: CellValue[][]) => checkedBlock(cells).results.map(({ state }) => state);
 
 /** Packed concrete left in the bowl voids a test, as does more than six minutes (memory: C173). */
 describe("forms are judged as tables are", () => {
@@ -48,7 +48,7 @@ describe("forms are judged as tables are", () => {
     const { reading, results, findings } = checkedBlock(
       cellsOf("tests as columns, labels down the left"),
     );
-    expect(results.map(({ test }) => test)).toEqual(["valid", "valid", "void"]);
+    expect(results.map(({ state }) => state)).toEqual(["valid", "valid", "void"]);
     expect(reading.forms).toBe(3);
     const slow = findings.find(({ rule }) => rule === "slow-to-settle")!;
     expect(reading.placeOf(slow.record, slow.field)).toEqual({ row: 8, column: 3 });
@@ -99,7 +99,7 @@ describe("nothing in a form is passed over", () => {
     ["a second label of the same", ["Second reading", 8, null], "incomplete", 1, 0],
   ])("%s", (_, row, state, at, column) => {
     const result = checkedBlock([...FORM, row]);
-    expect(result.results.map(({ test }) => test)).toEqual([state]);
+    expect(result.results.map(({ state }) => state)).toEqual([state]);
     expect(result.findings[0]).toMatchObject({
       rule: "column-may-decide",
       column,
@@ -116,7 +116,7 @@ describe("nothing in a form is passed over", () => {
       return [as === "text" ? String(i + 1) : i + 1, label!, value!];
     });
     const { results: tests, findings } = checkedBlock([["Air test", null, null], ...rows]);
-    expect(tests.map(({ test, air }) => [test, air])).toEqual([["valid", 6]]);
+    expect(tests.map(({ state, air }) => [state, air])).toEqual([["valid", 6]]);
     expect(findings).toEqual([]);
   });
 

@@ -1,10 +1,14 @@
+import { FIELDS, type FieldId } from "../../src/reading/fields";
 import type { CellValue } from "../../src/measure/cell-value";
 import { readTable } from "../../src/reading/read-table";
 
 /** A record of one row, read. */
 function read(cells: Readonly<Record<string, CellValue>>, decimal?: "," | ".") {
   const table = { headers: Object.keys(cells), rows: [Object.values(cells)] };
-  return readTable(table, { decimal }).records[0]!;
+  const record = readTable(table, { decimal }).records[0]!;
+  const fields = Object.keys(FIELDS) as FieldId[];
+  const read = fields.map((field) => [field, record.values[field]] as const);
+  return { ...record, values: Object.fromEntries(read.filter(([, value]) => value !== undefined)) };
 }
 
 describe("a cell is read as what its column is for", () => {

@@ -160,7 +160,7 @@ test("a test that the tester calls void gives no air, and nothing is asked for i
   expect(called.length).toBeGreaterThan(20);
   for (const one of called) {
     const { results } = checkedTable(tableOf(one));
-    const { test: state, air, findings } = results.at(-1)!;
+    const { state: state, air, findings } = results.at(-1)!;
     expect([one.written, state, air]).toEqual([one.written, "void", undefined]);
     expect(findings.filter(({ weight }) => weight === "error")).toEqual([]);
   }

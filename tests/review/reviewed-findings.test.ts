@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import type { Finding } from "../../src/fieldsheet/rule";
+import type { Finding } from "../../src/fieldsheet/finding";
 import { entriesOfSheet, sheetsNotThere } from "../../src/review/entries-of-sheet";
 import type { Decision, ReviewEntry, Subject } from "../../src/review/review-entry";
 import { reviewedFindings, type FindingOnSheet } from "../../src/review/reviewed-findings";

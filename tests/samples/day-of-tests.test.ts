@@ -61,7 +61,7 @@ describe("what each row is meant to show", () => {
     [36, "S-30", "valid", 6, "", "1.4 L is the 3 pt row: 6.25 − 0.30 = 5.95"],
   ])("row %i, %s: %s %s %s (%s)", (row, sample, state, air, rule) => {
     const result = checked.results[row - 1]!;
-    expect(result).toMatchObject({ sample, test: state });
+    expect(result).toMatchObject({ sample, state });
     expect(result.air ?? "").toBe(air);
     const grave = result.findings.filter(({ weight }) => weight === "void" || weight === "error");
     if (rule === "") expect(grave).toEqual([]);

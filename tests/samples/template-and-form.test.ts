@@ -39,8 +39,8 @@ test("the examples of the template are sound tests, and the room below them is b
   const [sheet] = templateSheets();
   const columns = sheet!.rows[4]!.indexOf(null);
   const { result } = checkedSheet(valuesOf(sheet!).map((row) => row.slice(0, columns)));
-  const tests = result.results.filter(({ test }) => test !== "");
-  expect(tests.map(({ sample, test, air }) => [sample, test, air])).toEqual([
+  const tests = result.results.filter(({ state }) => state !== "");
+  expect(tests.map(({ sample, state, air }) => [sample, state, air])).toEqual([
     ["S-02", "valid", 6],
     ["S-04", "valid", 6.25],
   ]);
@@ -54,7 +54,7 @@ test("the example of the form is one sound test, and its results are those of th
   const [sheet] = oneTestSheets();
   const { result } = checkedSheet(valuesOf(sheet!));
   expect(result.reading.forms).toBe(1);
-  expect(result.results.map(({ sample, test, air }) => [sample, test, air])).toEqual([
+  expect(result.results.map(({ sample, state, air }) => [sample, state, air])).toEqual([
     ["S-04", "valid", 6.25],
   ]);
   expect(result.findings.map(({ rule }) => rule)).toEqual([]);

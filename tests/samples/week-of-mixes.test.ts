@@ -30,7 +30,7 @@ test.each<
   ["W-14", "valid", 6.5, "within", "", "on the limit of the pier"],
 ])("%s: %s %s %s %s (%s)", (sample, state, air, against, rule) => {
   const result = checked.results.find((each) => each.sample === sample)!;
-  expect([result.test, result.air ?? "", result.specification ?? ""]).toEqual([
+  expect([result.state, result.air ?? "", result.specification ?? ""]).toEqual([
     state,
     air,
     against,

@@ -1,6 +1,6 @@
 import { exact } from "../../measure/rounding";
 import type { columnSlipMessages } from "../../messages/english/column-slips";
-import type { DecidedTest } from "../judged-test";
+import type { TestResult } from "../check-result";
 import { SLIPS } from "./diagnose";
 import type { Slip, SlipId } from "./slip";
 import { wrongResultOf, type WrongResult } from "./wrong-result";
@@ -37,11 +37,11 @@ const LEAST_SHARE = 0.8;
  * Slips that a column of results makes nearly wherever they change a number, as a template with a
  * wrong formula does. What a whole column does in one way needs no second cause.
  */
-export function columnSlips(tests: readonly DecidedTest[]): readonly ColumnSlip[] {
+export function columnSlips(tests: readonly TestResult[]): readonly ColumnSlip[] {
   if (tests.filter(isWronglyReported).length < LEAST_ROWS) return [];
   const results = tests.flatMap((test): Reported[] => {
-    const result = test.state === "valid" ? wrongResultOf(test) : undefined;
-    return result ? [{ record: test.record, result, right: test.result!.air }] : [];
+    const result = test.air === undefined ? undefined : wrongResultOf(test);
+    return result ? [{ record: test.record, result, right: test.air! }] : [];
   });
   const wrong = results.filter(({ result, right }) => differs(result.reported, right));
   const found = SLIPS.flatMap((slip) => {
@@ -55,8 +55,8 @@ export function columnSlips(tests: readonly DecidedTest[]): readonly ColumnSlip[
   return withoutSecondCauses(found);
 }
 
-function isWronglyReported({ state, result, values: { air } }: DecidedTest): boolean {
-  return state === "valid" && result !== undefined && air !== undefined && differs(air, result.air);
+function isWronglyReported({ air, values }: TestResult): boolean {
+  return air !== undefined && values.air !== undefined && differs(values.air, air);
 }
 
 /** A test with a reported result. */

@@ -9,9 +9,10 @@ export const checkTestDue = sheetRule({
   says: ["check-test-due"],
   basis:
     "By the check-test rule of ASTM C94 a result outside the limits calls at once for a check test on another portion of the same sample (a trade article quoting it; C94-98). None is due where the load was rejected or sent back, or adjusted and tested again.",
-  look({ failures }, sheet) {
-    return failures
-      .filter(({ check, settled }) => !check && !settled)
-      .map(({ first: { record } }) => ({ record, field: sheet.has("sample") ? "sample" : null }));
+  *look(tests, sheet) {
+    const field = sheet.has("sample") ? ("sample" as const) : null;
+    for (const { first, check, settled } of yield* tests.failures()) {
+      if (!check && !settled) yield { record: first.record, field };
+    }
   },
 });

@@ -10,11 +10,11 @@ export const checkTestFailed = sheetRule({
   says: ["check-test-failed"],
   basis:
     "By the check-test rule of ASTM C94 a second result outside the limits fails the concrete, and the two are not averaged (a trade article quoting it; C94-98). Other rules average them (UFGS 03300A, older text): the specification says which.",
-  look({ failures }, sheet) {
-    return failures.flatMap(({ first, check }) => {
-      if (!check || !isOutside(check)) return [];
-      const values = { first: first.result!.air, check: check.result!.air };
-      return [{ record: check.record, field: sheet.has("air") ? "air" : null, values }];
-    });
+  *look(tests, sheet) {
+    const field = sheet.has("air") ? ("air" as const) : null;
+    for (const { first, check } of yield* tests.failures()) {
+      if (!check || !isOutside(check)) continue;
+      yield { record: check.record, field, values: { first: first.air!, check: check.air! } };
+    }
   },
 });

@@ -4,6 +4,7 @@ import type { SheetReading } from "../../reading/sheet-reading";
 import type { DecidedTest } from "../judged-test";
 import { readingsTaken } from "../reading-fields";
 import { sheetRule } from "../rule";
+import { TESTS_IN_A_PIECE } from "../same-sample";
 
 /** Two rows that say the same in every recognised column. */
 export const duplicateTest = sheetRule({
@@ -20,11 +21,14 @@ export const duplicateTest = sheetRule({
     const names = new Set<string>();
     const again = new Set<string>();
     for (const test of all) {
+      if (test.record % TESTS_IN_A_PIECE === 0) yield undefined;
       const name = nameOf(test);
       if (name !== undefined) (names.has(name) ? again : names).add(name);
     }
+    if (again.size === 0) return;
     const rows = new Map<string, number>();
     for (const test of all) {
+      if (test.record % TESTS_IN_A_PIECE === 0) yield undefined;
       const name = nameOf(test);
       if (name === undefined || !again.has(name) || readingsTaken(test).length === 0) continue;
       const content = contentOf(test, fields, sheet);

@@ -17,7 +17,9 @@ export const meterCheckOverdue = sheetRule({
       if (date === undefined || meterCheck === undefined) continue;
       if (date <= yearsAfter(meterCheck, STANDARDISED_WITHIN_YEARS)) continue;
       const sameCheck = `${meterCheck} ${meter}`;
-      overdue.set(sameCheck, [...(overdue.get(sameCheck) ?? []), row]);
+      const tests = overdue.get(sameCheck);
+      if (tests) tests.push(row);
+      else overdue.set(sameCheck, [row]);
     }
     // One overdue check is one cause, however many tests rest on it.
     return [...overdue.values()].map((tests) => {

@@ -15,7 +15,9 @@ export const meterFoundOut = sheetRule({
     for (const test of all) {
       const { meterCheck, date, meter = "" } = test.values;
       if (test.blank || meterCheck === undefined || date === undefined) continue;
-      byMeter.set(meter, [...(byMeter.get(meter) ?? []), test]);
+      const tests = byMeter.get(meter);
+      if (tests) tests.push(test);
+      else byMeter.set(meter, [test]);
     }
     return [...byMeter.values()].flatMap((tests) => failuresOf(tests));
   },

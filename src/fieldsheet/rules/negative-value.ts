@@ -1,23 +1,33 @@
 import type { FieldId } from "../../reading/fields";
+import type { FieldValues } from "../../reading/record";
 import { testRule } from "../rule";
 
 const NEVER_NEGATIVE = [
-  "first",
-  "second",
-  "third",
-  "final",
-  "cups",
-  "inversion",
-  "longestInversion",
-  "roll",
-  "aggregateFactor",
-  "alcoholStrength",
-  "density",
-  "theoreticalDensity",
-] as const satisfies readonly FieldId[];
+  ...([
+    "first",
+    "second",
+    "third",
+    "final",
+    "cups",
+    "inversion",
+    "longestInversion",
+    "roll",
+  ] as const),
+  ...(["aggregateFactor", "alcoholStrength", "density", "theoreticalDensity"] as const),
+  ...(["foam", "settle", "alcohol", "water"] as const),
+] satisfies readonly FieldId[];
 
-const BOUNDED = ["foam", "settle"] as const;
-const AMOUNTS = ["alcohol", "water"] as const;
+/** The numbers of these fields, in the same order. */
+function numbersOf(values: FieldValues): readonly (number | undefined)[] {
+  const { first, second, third, final, cups, inversion, longestInversion, roll } = values;
+  const { aggregateFactor, alcoholStrength, density, theoreticalDensity } = values;
+  const { foam, settle, alcohol, water } = values;
+  return [
+    ...[first, second, third, final, cups, inversion, longestInversion, roll],
+    ...[aggregateFactor, alcoholStrength, density, theoreticalDensity],
+    ...[foam?.value, settle?.value, alcohol?.amount, water?.amount],
+  ];
+}
 
 /** A quantity below zero that cannot be. */
 export const negativeValue = testRule({
@@ -29,13 +39,15 @@ export const negativeValue = testRule({
   basis:
     "The scale, counts, amounts and times of the method begin at zero (from the definition of the method).",
   look({ values }) {
-    const found: { field: FieldId; values: { value: number } }[] = [];
-    const look = (field: FieldId, value: number | undefined) => {
-      if (value !== undefined && value < 0) found.push({ field, values: { value } });
-    };
-    for (const field of NEVER_NEGATIVE) look(field, values[field]);
-    for (const field of BOUNDED) look(field, values[field]?.value);
-    for (const field of AMOUNTS) look(field, values[field]?.amount);
-    return found;
+    const numbers = numbersOf(values);
+    if (!numbers.some(isNegative)) return undefined;
+    return NEVER_NEGATIVE.flatMap((field, i) => {
+      const value = numbers[i];
+      return isNegative(value) ? [{ field, values: { value } }] : [];
+    });
   },
 });
+
+function isNegative(value: number | undefined): value is number {
+  return value !== undefined && value < 0;
+}

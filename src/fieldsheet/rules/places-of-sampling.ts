@@ -10,13 +10,15 @@ export const placesOfSampling = sheetRule({
     "Pumping changes the air content, so results from the truck and from the hose are compared apart (common practice; the specification says where the concrete is accepted).",
   *look({ all: tests }) {
     const byMix = new Map<string, Map<string, number[]>>();
-    for (const { state, result, values } of tests) {
-      if (state !== "valid" || !result || values.samplingPlace === undefined) continue;
+    for (const { air, values } of tests) {
+      if (air === undefined || values.samplingPlace === undefined) continue;
       const mix = values.mix ?? "";
       const places = byMix.get(mix) ?? new Map<string, number[]>();
       byMix.set(mix, places);
       const place = values.samplingPlace.toLowerCase();
-      places.set(place, [...(places.get(place) ?? []), result.air]);
+      const airs = places.get(place);
+      if (airs) airs.push(air);
+      else places.set(place, [air]);
     }
     for (const [mix, places] of byMix) {
       if (places.size < 2) continue;

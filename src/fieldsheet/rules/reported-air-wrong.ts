@@ -5,7 +5,8 @@ import { roundToStep } from "../../measure/rounding";
 import { diagnose } from "../diagnosis/diagnose";
 import { wrongResultOf } from "../diagnosis/wrong-result";
 import { slipMessages } from "../../messages/english/slips";
-import { testRule, type Cause } from "../rule";
+import type { Cause } from "../finding";
+import { testRule } from "../rule";
 
 const SLIP_SENTENCES = Object.keys(slipMessages) as (keyof typeof slipMessages)[];
 

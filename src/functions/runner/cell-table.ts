@@ -39,9 +39,15 @@ export class CellTable {
   values(): CellValue[][] {
     return this.given.map((row, at) =>
       Array.isArray(row) && row.length === this.columns
-        ? row.map(this.valueOf)
+        ? this.valuesOf(row)
         : Array.from({ length: this.columns }, (_, column) => this.cell(at, column)),
     );
+  }
+
+  /** The cells of a row; the row itself where the host handed over nothing else than these. */
+  private valuesOf(row: unknown[]): CellValue[] {
+    const same = row.every((raw) => this.valueOf(raw) === raw);
+    return same ? (row as CellValue[]) : row.map(this.valueOf);
   }
 
   /** What is wrong where a whole column is given: the issue `whole-column`. */

@@ -1,4 +1,4 @@
-import { WEIGHTS } from "../../fieldsheet/rule";
+import { WEIGHTS } from "../../fieldsheet/finding";
 import { Problem } from "../../measure/problem";
 import { say } from "../../messages/pane-catalogue";
 import { blockAddress } from "../cell-address";

@@ -1,6 +1,6 @@
 import { generateRandomId } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
-import { WEIGHTS } from "../../fieldsheet/rule";
+import { WEIGHTS } from "../../fieldsheet/finding";
 import { Problem } from "../../measure/problem";
 import { say } from "../../messages/pane-catalogue";
 import { markedCellsBySheet, type MarkedCell } from "../marked-cells";

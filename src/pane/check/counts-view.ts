@@ -1,4 +1,4 @@
-import { WEIGHTS, type Weight } from "../../fieldsheet/rule";
+import { WEIGHTS, type Weight } from "../../fieldsheet/finding";
 import { say } from "../../messages/pane-catalogue";
 import { badge, badgeWord, shape, type BadgeKind } from "../kit/badge";
 import { element } from "../kit/element";

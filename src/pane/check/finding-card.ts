@@ -1,5 +1,5 @@
 import { sentenceOfFinding } from "../state/sentence-of-finding";
-import type { Finding } from "../../fieldsheet/rule";
+import type { Finding } from "../../fieldsheet/finding";
 import { say, sentenceOf } from "../../messages/pane-catalogue";
 import { badge, badgeWord } from "../kit/badge";
 import { element } from "../kit/element";
@@ -64,10 +64,10 @@ export function groupHeading(
     return say("pane-group-rule", { rule, count: group.length });
   }
   if (finding.record === null) return say("pane-whole-sheet");
-  const { sample, test, air } = checked.result.results[finding.record]!;
+  const { sample, state, air } = checked.result.results[finding.record]!;
   const row = placeOf(checked, { record: finding.record, field: null }).row + 1;
   const named = sample ? say("pane-group-test", { row, sample }) : say("pane-row", { row });
-  if (test === "") return named;
-  const state = air === undefined ? badgeWord(test) : `${shownPercent(air, checked.decimal)} %`;
-  return say("pane-group-test-state", { test: named, state });
+  if (state === "") return named;
+  const stands = air === undefined ? badgeWord(state) : `${shownPercent(air, checked.decimal)} %`;
+  return say("pane-group-test-state", { test: named, state: stands });
 }

@@ -1,4 +1,4 @@
-import type { Finding } from "../../fieldsheet/rule";
+import type { Finding } from "../../fieldsheet/finding";
 import { say } from "../../messages/pane-catalogue";
 import { choice } from "../kit/choice";
 import { button, element } from "../kit/element";

@@ -1,6 +1,6 @@
 import type { Verdict } from "../../acceptance/limits";
 import type { TestState } from "../../fieldsheet/judged-test";
-import type { Weight } from "../../fieldsheet/rule";
+import type { Weight } from "../../fieldsheet/finding";
 import { say } from "../../messages/pane-catalogue";
 import { element } from "./element";
 

@@ -56,7 +56,7 @@ function fromFields(
   tests: readonly TestResult[],
   decimal: DecimalMark,
 ): string[] {
-  return tests.flatMap(({ judged: { values, limits } }) => {
+  return tests.flatMap(({ values, limits }) => {
     if (field === "date" && values.date !== undefined) return [writtenDay(values.date)];
     if (field === "mix" && values.mix) return [values.mix];
     if (field === "meter" && values.meter) return [values.meter];
@@ -68,10 +68,7 @@ function fromFields(
 }
 
 /** Limits of air as a report shows them; "" for none. */
-export function limitsShown(
-  { low, high }: TestResult["judged"]["limits"],
-  decimal: DecimalMark,
-): string {
+export function limitsShown({ low, high }: TestResult["limits"], decimal: DecimalMark): string {
   const [from, to] = [typedText(low, decimal), typedText(high, decimal)];
   if (low === undefined) return high === undefined ? "" : say("report-limit-high", { high: to });
   return high === undefined

@@ -33,15 +33,15 @@ export function reportColumns(checked: CheckedArea, tests: readonly TestResult[]
     const unit = field && result.columns[field]?.unit;
     return unit ? say("report-label-unit", { label: say(id), unit: shownUnit(unit) }) : say(id);
   };
-  const day = ({ judged }: TestResult) =>
-    judged.values.date === undefined ? "" : writtenDay(judged.values.date);
-  const time = ({ judged: { values } }: TestResult) => {
+  const day = ({ values }: TestResult) =>
+    values.date === undefined ? "" : writtenDay(values.date);
+  const time = ({ values }: TestResult) => {
     const minute = values.time ?? values.start ?? values.sampledFrom;
     return minute === undefined ? "" : writtenTime(minute);
   };
-  const mix = (test: TestResult) => test.judged.values.mix ?? written("mix")(test);
+  const mix = (test: TestResult) => test.values.mix ?? written("mix")(test);
   const alcohol = (test: TestResult) => {
-    const amount = test.judged.values.alcohol;
+    const amount = test.values.alcohol;
     return amount
       ? `${typedText(amount.amount, decimal)} ${amount.unit}`
       : writtenCell(checked, test, "alcohol");
@@ -57,7 +57,7 @@ export function reportColumns(checked: CheckedArea, tests: readonly TestResult[]
     { label: label("report-third"), cell: written("third") },
     {
       label: label("report-final"),
-      cell: ({ judged }) => judged.finalReading ?? "",
+      cell: ({ finalReading }) => finalReading ?? "",
       percent: true,
     },
     { label: label("report-alcohol"), cell: alcohol },
@@ -66,7 +66,7 @@ export function reportColumns(checked: CheckedArea, tests: readonly TestResult[]
     { label: label("report-air"), cell: ({ air }) => air ?? "", percent: true },
     {
       label: label("report-limits-head"),
-      cell: ({ judged }) => limitsShown(judged.limits, decimal),
+      cell: ({ limits }) => limitsShown(limits, decimal),
     },
     { label: label("report-result"), cell: resultOf, words: true },
     { label: label("report-density", "density"), cell: written("density") },
@@ -109,9 +109,9 @@ function shownUnit(unit: string): string {
 }
 
 /** The verdict of a valid test against the specification; else that it is void or incomplete. */
-function resultOf({ test, specification }: TestResult): string {
-  if (test === "") return "";
-  if (test !== "valid") return badgeWord(test);
+function resultOf({ state, specification }: TestResult): string {
+  if (state === "") return "";
+  if (state !== "valid") return badgeWord(state);
   return specification ? say(`report-valid-${specification}`) : badgeWord("valid");
 }
 

@@ -1,6 +1,6 @@
 import type { TestResult } from "../../fieldsheet/check-result";
 import { notLookedAtSentence } from "../../fieldsheet/not-looked-at";
-import { WEIGHTS, type Finding, type Weight } from "../../fieldsheet/rule";
+import { WEIGHTS, type Finding, type Weight } from "../../fieldsheet/finding";
 import { RULES } from "../../fieldsheet/rules";
 import type { CellValue } from "../../measure/cell-value";
 import type { DecimalMark } from "../../measure/number-from-cell";
@@ -157,7 +157,7 @@ function countSentences(
     count: (kind: K) => number,
   ) => kinds.map((kind) => `${inLine(`word-${kind}`)} ${count(kind)}`).join(", ");
   const compared = tests.some(({ specification }) => specification !== undefined);
-  const states = counted(STATES, (state) => tests.filter(({ test }) => test === state).length);
+  const states = counted(STATES, (state) => tests.filter((test) => test.state === state).length);
   const verdicts = counted(
     VERDICTS,
     (verdict) => tests.filter(({ specification }) => specification === verdict).length,

@@ -22,7 +22,7 @@ const SOME_MONDAY = 2;
 
 /** The tests that a report is of; blank rows are no tests. */
 export function testsInScope({ results }: CheckResult, scope: ReportScope): TestsInScope {
-  const all = results.filter(({ test }) => test !== "");
+  const all = results.filter(({ state }) => state !== "");
   const tests = all.filter((test) => isIn(test, scope));
   const dated = scope.kind === "day" || scope.kind === "week";
   const undated = dated ? all.filter((test) => dayOf(test) === undefined).length : 0;
@@ -31,7 +31,7 @@ export function testsInScope({ results }: CheckResult, scope: ReportScope): Test
 
 /** The days on which tests were made, in their order. */
 export function daysOf({ results }: CheckResult): readonly number[] {
-  const days = results.map((test) => (test.test === "" ? undefined : dayOf(test)));
+  const days = results.map((test) => (test.state === "" ? undefined : dayOf(test)));
   return [...new Set(days.filter((day) => day !== undefined))].sort((a, b) => a - b);
 }
 
@@ -48,8 +48,8 @@ function isIn(test: TestResult, scope: ReportScope): boolean {
   return scope.kind === "day" ? day === scope.day : mondayBefore(day) === scope.monday;
 }
 
-function dayOf({ judged }: TestResult): number | undefined {
-  const { date } = judged.values;
+function dayOf({ values }: TestResult): number | undefined {
+  const { date } = values;
   return date === undefined ? undefined : Math.floor(date);
 }
 

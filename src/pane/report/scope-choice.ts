@@ -46,7 +46,7 @@ export function scopeChoice(store: PaneStore, onChange: () => void): ScopeChoice
       if (kind !== "test") return { kind: "all" };
       const { cursor } = store.get();
       const test = cursor && rowAt(checked, cursor);
-      return test && test.test !== "" ? { kind: "test", record: test.record } : undefined;
+      return test && test.state !== "" ? { kind: "test", record: test.record } : undefined;
     },
   };
 }

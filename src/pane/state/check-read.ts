@@ -46,7 +46,7 @@ export async function checkRead(
   });
   noticeInReview(store);
   const { results, findings, reading } = checked.result;
-  const tests = results.filter(({ test }) => test !== "").length;
+  const tests = results.filter(({ state }) => state !== "").length;
   return [
     say("pane-checked", { address: read.address, tests, findings: findings.length }),
     ...(reading.forms === undefined ? [] : [say("pane-forms", { forms: reading.forms })]),

@@ -1,5 +1,5 @@
 import { checkTestsInSteps } from "../../fieldsheet/check-table";
-import type { Finding } from "../../fieldsheet/rule";
+import type { Finding } from "../../fieldsheet/finding";
 import type { CheckResult, TestResult } from "../../fieldsheet/check-result";
 import { recognise } from "../../reading/recognise";
 import type { SheetColumn } from "../../reading/recognition";

@@ -1,4 +1,4 @@
-import type { Finding, Weight } from "../../fieldsheet/rule";
+import type { Finding, Weight } from "../../fieldsheet/finding";
 import type { CellPlace, ChartOrder, SheetHost, SheetLook } from "../../hosts/sheet-host";
 import type { CellValue } from "../../measure/cell-value";
 import { numberFromCell } from "../../measure/number-from-cell";

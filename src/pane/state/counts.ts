@@ -1,5 +1,5 @@
 import type { CheckResult } from "../../fieldsheet/check-result";
-import { WEIGHTS, type Weight } from "../../fieldsheet/rule";
+import { WEIGHTS, type Weight } from "../../fieldsheet/finding";
 
 /** States and verdicts in the order in which they are shown. */
 export const STATES = ["valid", "void", "incomplete"] as const;
@@ -24,8 +24,8 @@ export function countsOf(result: CheckResult): Counts {
 
 function counted({ results, findings }: CheckResult): Counts {
   const [states, verdicts, weights] = [zeros(STATES), zeros(VERDICTS), zeros(WEIGHTS)];
-  for (const { test, specification } of results) {
-    if (test !== "") states[test] += 1;
+  for (const { state, specification } of results) {
+    if (state !== "") states[state] += 1;
     if (specification) verdicts[specification] += 1;
   }
   for (const { weight } of findings) weights[weight] += 1;

@@ -1,4 +1,4 @@
-import { WEIGHTS, type Finding } from "../../fieldsheet/rule";
+import { WEIGHTS, type Finding } from "../../fieldsheet/finding";
 
 /** By what findings are put together, and what comes first. */
 export type FindingGrouping = "test" | "rule";

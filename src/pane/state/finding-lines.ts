@@ -1,5 +1,5 @@
 import { sentenceOfFinding } from "./sentence-of-finding";
-import type { Weight } from "../../fieldsheet/rule";
+import type { Weight } from "../../fieldsheet/finding";
 import { badgeWord } from "../kit/badge";
 import type { CheckedArea } from "./checked-area";
 import { whereOf } from "./where-of";

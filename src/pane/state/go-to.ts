@@ -1,4 +1,4 @@
-import type { Finding } from "../../fieldsheet/rule";
+import type { Finding } from "../../fieldsheet/finding";
 import { sameRow } from "../../hosts/same-values";
 import type { CellPlace, SheetHost } from "../../hosts/sheet-host";
 import { Problem } from "../../measure/problem";

@@ -1,4 +1,4 @@
-import { WEIGHTS, type Finding, type Weight } from "../../fieldsheet/rule";
+import { WEIGHTS, type Finding, type Weight } from "../../fieldsheet/finding";
 import { OF_THIS_WORKBOOK } from "../../hosts/settings-text";
 import type { CellPlace, ReadArea, Settings } from "../../hosts/sheet-host";
 import type { DecimalMark } from "../../measure/number-from-cell";

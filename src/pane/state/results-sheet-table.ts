@@ -20,11 +20,11 @@ export function resultsSheetTable(checked: CheckedArea): CellValue[][] {
     ...cells,
   ]);
   const tests = result.results
-    .filter(({ test }) => test !== "")
-    .map(({ record, sample, test, air, specification }) => [
+    .filter(({ state }) => state !== "")
+    .map(({ record, sample, state, air, specification }) => [
       rowOfSheet(record),
       sample,
-      test,
+      state,
       air ?? "",
       specification ?? "",
     ]);

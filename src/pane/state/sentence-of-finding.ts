@@ -1,5 +1,5 @@
 import { findingSentence } from "../../fieldsheet/finding-sentence";
-import type { Finding } from "../../fieldsheet/rule";
+import type { Finding } from "../../fieldsheet/finding";
 import { columnLetters } from "../../hosts/cell-address";
 import type { CheckedArea } from "./checked-area";
 

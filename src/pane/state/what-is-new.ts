@@ -1,6 +1,6 @@
 import type { CheckResult } from "../../fieldsheet/check-result";
 import { findingSentence } from "../../fieldsheet/finding-sentence";
-import type { Finding } from "../../fieldsheet/rule";
+import type { Finding } from "../../fieldsheet/finding";
 
 /** What a second check of a table found that the first did not, and how many findings are gone. */
 export interface WhatIsNew {

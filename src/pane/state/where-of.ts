@@ -1,4 +1,4 @@
-import type { Finding } from "../../fieldsheet/rule";
+import type { Finding } from "../../fieldsheet/finding";
 import { blockAddress } from "../../hosts/cell-address";
 import { say } from "../../messages/pane-catalogue";
 import { placeOf, type CheckedArea } from "./checked-area";

@@ -4,6 +4,7 @@ import { alcoholFromCell } from "../../measure/alcohol";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import { Problem } from "../../measure/problem";
 import { say, sentenceOf } from "../../messages/pane-catalogue";
+import { inOneGo } from "../../reading/steps";
 import { typedLimits, typedNumber } from "../state/typed-limits";
 import { typedText } from "../kit/shown-number";
 
@@ -23,12 +24,12 @@ export const NO_INPUTS: TestInputs = {
 
 /** What a checked row gives for the inputs; its check test is in another row of the same sample. */
 export function inputsOfRow(
-  { judged }: TestResult,
+  { record, finalReading, values, limits }: TestResult,
   { tests }: CheckResult,
   decimal: DecimalMark,
 ): TestInputs {
-  const { finalReading, values, limits } = judged;
-  const check = tests.failures.find(({ first }) => first === judged)?.check;
+  const failures = inOneGo(tests.failures());
+  const check = failures.find(({ first }) => first.record === record)?.check;
   const text = (value: number | undefined) => typedText(value, decimal);
   const { alcohol } = values;
   return {

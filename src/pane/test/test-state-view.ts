@@ -1,6 +1,6 @@
 import { findingSentence } from "../../fieldsheet/finding-sentence";
 import type { CheckResult, TestResult } from "../../fieldsheet/check-result";
-import type { Finding } from "../../fieldsheet/rule";
+import type { Finding } from "../../fieldsheet/finding";
 import { say } from "../../messages/pane-catalogue";
 import { badge } from "../kit/badge";
 import { element } from "../kit/element";
@@ -10,8 +10,8 @@ import { element } from "../kit/element";
  * shows its result instead, and what was found stands before it, so that nobody accepts without it.
  */
 export function testStateView(row: TestResult, { columns }: CheckResult): HTMLElement | undefined {
-  const { test, findings } = row;
-  const weighs = test === "void" ? "void" : test === "incomplete" ? "error" : undefined;
+  const { state, findings } = row;
+  const weighs = state === "void" ? "void" : state === "incomplete" ? "error" : undefined;
   const reasons = findings.filter(({ weight }) => weight === weighs);
   const others = findings.filter(({ weight }) => weight !== weighs);
   if (!weighs && others.length === 0) return undefined;

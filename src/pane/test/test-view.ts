@@ -129,18 +129,18 @@ export function testView(store: PaneStore, commands: PaneCommands): HTMLElement 
 
 /** A void test decides nothing whatever its numbers are; an incomplete one only with other numbers. */
 function decidesWith(row: TestResult | undefined, edited: boolean): boolean {
-  return row === undefined || row.test === "valid" || (row.test === "incomplete" && edited);
+  return row === undefined || row.state === "valid" || (row.state === "incomplete" && edited);
 }
 
-function readingView({ judged }: TestResult, decimal: DecimalMark): HTMLElement[] {
-  const sentences = readingChoice(judged, decimal);
+function readingView(test: TestResult, decimal: DecimalMark): HTMLElement[] {
+  const sentences = readingChoice(test, decimal);
   if (sentences.length === 0) return [];
   return [element("h3", {}, say("reading-title")), element("p", {}, sentences.join(" "))];
 }
 
 function rowUnderCursor({ checked, cursor }: PaneState): TestResult | undefined {
   const row = checked && cursor && rowAt(checked, cursor);
-  return row?.test === "" ? undefined : row;
+  return row?.state === "" ? undefined : row;
 }
 
 function decimalOf({ checked, decimal }: PaneState): DecimalMark {
@@ -157,5 +157,5 @@ function titleOf(row: TestResult | undefined, { cursor }: PaneState): string {
 
 function remarkOn(row: TestResult | undefined, { checked }: PaneState): string {
   if (!row) return say(checked ? "test-select-row" : "test-check-first");
-  return row.judged.finalReading === undefined ? say("test-no-final-reading") : "";
+  return row.finalReading === undefined ? say("test-no-final-reading") : "";
 }

@@ -58,10 +58,10 @@ export function biasBy(
   { index }: NamingColumn,
 ): readonly Bias[] | undefined {
   const tests = validRecords(result).flatMap((record): TestBy[] => {
-    const { air, judged } = result.results[record]!;
+    const { air, values } = result.results[record]!;
     const who = nameIn(table.rows[record]?.[index]);
     if (who === "" || air === undefined) return [];
-    return [{ value: air, who, mix: judged.values.mix ?? "" }];
+    return [{ value: air, who, mix: values.mix ?? "" }];
   });
   const found = biasOf(tests);
   return isIssue(found) ? undefined : found;

@@ -71,7 +71,7 @@ test("a workbook that counts from 1904 tells so, and its dates are read so", asy
   ];
   const { store, commands } = pane();
   await commands.checkSelection();
-  expect(store.get().checked!.result.results[0]!.judged.values.date).toBe(46182);
+  expect(store.get().checked!.result.results[0]!.values.date).toBe(46182);
   await commands.choose({ header: "Sample", field: "load" });
   await commands.keepSetup();
   expect(readSetup(setupSheet().grid as string[][])).toMatchObject({ datesFrom: 1904, issues: [] });

@@ -1,4 +1,4 @@
-import { WEIGHTS } from "../../../src/fieldsheet/rule";
+import { WEIGHTS } from "../../../src/fieldsheet/finding";
 import { excelHost } from "../../../src/hosts/excel/excel-host";
 import type { CellArea, Mark } from "../../../src/hosts/sheet-host";
 import type { EmulatedExcel } from "../../excel-client/emulated-excel";

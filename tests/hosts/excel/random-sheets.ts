@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { WEIGHTS } from "../../../src/fieldsheet/rule";
+import { WEIGHTS } from "../../../src/fieldsheet/finding";
 import type { Mark } from "../../../src/hosts/sheet-host";
 import { cellAt, overlap, type Rectangle } from "../../excel-client/block";
 import type { Held, SheetModel } from "../../excel-client/sheet-model";

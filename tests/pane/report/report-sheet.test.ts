@@ -72,7 +72,7 @@ test("what is the same for all tests of a report needs no column", () => {
   const { rows } = sheetOf({ scope: { kind: "test", record: 1 } });
   expect(rows.find(([first]) => first === "Row")).toContain("Date");
   const day = sheetOf({
-    scope: { kind: "day", day: checked.result.results[0]!.judged.values.date! },
+    scope: { kind: "day", day: checked.result.results[0]!.values.date! },
   });
   expect(lineWith(day, "Row")).not.toContain("Date");
 });

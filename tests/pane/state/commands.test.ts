@@ -273,7 +273,7 @@ test("limits are taken from the pane only where the sheet has none", async () =>
   store.set({ low: "6.5", high: "5.5" });
   await commands.check();
   // S-01 has 6.00 %: the sheet's own low limit of 5 holds, the high one is from the pane.
-  expect(store.get().checked!.result.results[0]!.judged.limits).toEqual({ low: 5, high: 5.5 });
+  expect(store.get().checked!.result.results[0]!.limits).toEqual({ low: 5, high: 5.5 });
 });
 
 test("a limit that is not a number is said with its label", async () => {

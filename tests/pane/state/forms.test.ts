@@ -35,7 +35,7 @@ test("the check says that it found forms", async () => {
   const { store, area } = await checked();
   expect(store.get().status).toContain("Tests: 2. ");
   expect(store.get().status).toContain("2 forms on this sheet.");
-  expect(area.result.results.map(({ test }) => test)).toEqual(["valid", "void"]);
+  expect(area.result.results.map(({ state }) => state)).toEqual(["valid", "void"]);
 });
 
 test("a mark and a finding lead to the cell of the value", async () => {

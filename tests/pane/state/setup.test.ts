@@ -42,7 +42,7 @@ function open(cells = DAY(), setup?: CellValue[][]) {
     return { store, commands: paneCommands(store, host) };
   };
   const air = (store: ReturnType<typeof createPaneStore>) =>
-    store.get().checked?.result.results.map((each) => [each.test, each.air, each.specification]);
+    store.get().checked?.result.results.map((each) => [each.state, each.air, each.specification]);
   return { ...pane(), another: pane, host, sheets, air };
 }
 

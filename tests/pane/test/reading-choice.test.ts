@@ -5,7 +5,7 @@ import { checkedTable } from "../../fieldsheet/checked";
 const HEADERS = ["Sample", "First reading", "Second reading", "Third reading"];
 const choiceOf = (...readings: CellValue[]) =>
   readingChoice(
-    checkedTable({ headers: HEADERS, rows: [["S-1", ...readings]] }).results[0]!.judged,
+    checkedTable({ headers: HEADERS, rows: [["S-1", ...readings]] }).results[0]!,
     ".",
   ).join(" ");
 

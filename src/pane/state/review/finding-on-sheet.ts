@@ -1,6 +1,6 @@
 import { shownValue } from "../../../measure/cell-value";
 import type { CheckResult } from "../../../fieldsheet/check-result";
-import type { Finding } from "../../../fieldsheet/rule";
+import type { Finding } from "../../../fieldsheet/finding";
 import { blockAddress } from "../../../hosts/cell-address";
 import { figuresOf } from "../../../review/figures";
 import type { ReviewEntry, Subject } from "../../../review/review-entry";
@@ -91,7 +91,8 @@ export function findingsAbout(
 /** The one test of each sample; "several" where more have it, and nothing for tests without one. */
 export function recordsBySample({ results }: CheckResult): ReadonlyMap<string, number | "several"> {
   const records = new Map<string, number | "several">();
-  for (const { sample, test, record } of results)
-    if (test !== "" && sample !== "") records.set(sample, records.has(sample) ? "several" : record);
+  for (const { sample, state, record } of results)
+    if (state !== "" && sample !== "")
+      records.set(sample, records.has(sample) ? "several" : record);
   return records;
 }

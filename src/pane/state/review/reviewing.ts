@@ -1,4 +1,4 @@
-import type { Finding } from "../../../fieldsheet/rule";
+import type { Finding } from "../../../fieldsheet/finding";
 import type { SheetHost } from "../../../hosts/sheet-host";
 import { Problem } from "../../../measure/problem";
 import { say } from "../../../messages/pane-catalogue";
