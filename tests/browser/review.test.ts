@@ -102,6 +102,24 @@ test("opened again, the decisions hold, and the next one comes below them", asyn
   ]);
 });
 
+test("all open findings of a rule are decided at once, and the next one alone again", async () => {
+  const meant = page.locator(".review-form select");
+  await findings()
+    .filter({ hasText: /on the limit/i })
+    .nth(1)
+    .click();
+  const all = await meant.locator("option").last().innerText();
+  const count = Number(/\d+/.exec(all)![0]);
+  expect(count).toBeGreaterThan(1);
+  await meant.selectOption("all");
+  await page.getByLabel(say("review-reason")).fill("readings taken twice");
+  await press("review-accept");
+  await page.getByText(say("review-recorded", { count, sheet: "Fresh review" })).waitFor();
+  expect(await counted("accepted").innerText()).toMatch(new RegExp(`${count + 1}$`));
+  await findings().filter({ hasText: "S-07" }).first().click();
+  expect(await meant.inputValue()).toBe("one");
+});
+
 test("the browser has no complaint", () => {
   expect(workbench.traffic.complaints).toEqual([]);
 });

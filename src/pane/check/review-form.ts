@@ -46,8 +46,12 @@ export function reviewForm(store: PaneStore, commands: PaneCommands): HTMLElemen
     event.preventDefault();
     void decide("accepted");
   });
+  let before: Finding | undefined;
   const show = () => {
     const { checked, chosen } = store.get();
+    // All is what somebody means once, not from then on.
+    if (chosen !== before) meant.offer([]);
+    before = chosen;
     hint.hidden = chosen !== undefined;
     form.hidden = chosen === undefined;
     if (!checked || !chosen) return;
