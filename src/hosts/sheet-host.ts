@@ -150,6 +150,13 @@ export interface SheetHost {
     table: readonly (readonly CellValue[])[],
     look?: SheetLook,
   ): Promise<string>;
+  /**
+   * Puts a formula into the selected cell, where it is shown in the user's own way.
+   * @param formula In English, arguments set off by commas.
+   * @returns The address of the cell.
+   * @throws Problem `cell-is-filled`: nothing that stands in a cell is written over.
+   */
+  insertFormula(formula: string): Promise<string>;
   /** The name of the file, as far as the spreadsheet tells it. */
   workbookName(): Promise<string>;
   /**

@@ -9,6 +9,7 @@ import { hostMessages } from "./english/hosts";
 import { paneMessages } from "./english/pane";
 import { paneBiasMessages } from "./english/pane-bias";
 import { paneCheckMessages } from "./english/pane-check";
+import { paneFunctionsMessages } from "./english/pane-functions";
 import { paneReportMessages } from "./english/pane-report";
 import { paneReviewMessages } from "./english/pane-review";
 import { paneSetupMessages } from "./english/pane-setup";
@@ -27,6 +28,7 @@ export const everySentence = {
   ...paneTestMessages,
   ...paneTrendMessages,
   ...paneBiasMessages,
+  ...paneFunctionsMessages,
   ...paneReportMessages,
   ...paneReviewMessages,
   ...cautionMessages,

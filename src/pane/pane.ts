@@ -7,6 +7,8 @@ import { checkPage } from "./check/check-page";
 import { paneCommands } from "./state/commands";
 import { element } from "./kit/element";
 import { cursorFollower, followEdits } from "./state/listening";
+import type { FunctionHelp } from "./functions/function-help";
+import { functionsView } from "./functions/functions-view";
 import { messagesView } from "./messages-view";
 import { createPaneStore, stateFromSettings } from "./state/pane-state";
 import { problemSentence } from "./kit/problem-sentence";
@@ -22,8 +24,13 @@ import "./pane.css";
  *
  * @param root The element to fill.
  * @param host The spreadsheet to work on.
+ * @param functions The help of the worksheet functions, once it is loaded.
  */
-export function mountPane(root: HTMLElement, host: SheetHost): void {
+export function mountPane(
+  root: HTMLElement,
+  host: SheetHost,
+  functions: Promise<readonly FunctionHelp[]>,
+): void {
   const store = createPaneStore();
   const commands = paneCommands(store, host);
   const trend = trendView(store, commands);
@@ -40,6 +47,11 @@ export function mountPane(root: HTMLElement, host: SheetHost): void {
       },
       { id: "fresh-trend", label: say("pane-page-trend"), ...trend },
       { id: "fresh-report", label: say("pane-page-report"), ...report },
+      {
+        id: "fresh-functions",
+        label: say("pane-page-functions"),
+        view: functionsView(store, commands, functions),
+      },
     ],
     () => {
       // What was done on one page is no news on another.

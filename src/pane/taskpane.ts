@@ -1,5 +1,6 @@
 import { excelHost } from "../hosts/excel/excel-host";
 import { say } from "../messages/pane-catalogue";
+import { functionHelpFrom, type FunctionHelp } from "./functions/function-help";
 import { element } from "./kit/element";
 import { mountPane } from "./pane";
 
@@ -9,9 +10,16 @@ const root = document.getElementById("pane")!;
 if (typeof Office === "undefined") sayWhereToOpen();
 else
   Office.onReady(({ host }) => {
-    if (host === Office.HostType.Excel) mountPane(root, excelHost());
+    if (host === Office.HostType.Excel) mountPane(root, excelHost(), functionHelp());
     else sayWhereToOpen();
   });
+
+/** The help stands in the very files that tell Excel and the workbench of the functions. */
+async function functionHelp(): Promise<readonly FunctionHelp[]> {
+  const files = ["functions.json", "examples.json"].map(async (name) => (await fetch(name)).json());
+  const [declared, examples] = await Promise.all(files);
+  return functionHelpFrom(declared, examples);
+}
 
 function sayWhereToOpen(): void {
   root.replaceChildren(

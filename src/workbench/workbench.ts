@@ -22,12 +22,15 @@ async function start(): Promise<void> {
   connectRegions();
   // Open to whoever wants to read or script the sheet, the browser tests among them.
   Object.assign(globalThis, { univer: api });
+  const help = Promise.resolve(
+    functions.map(({ declaration, example }) => ({ ...declaration, example })),
+  );
   let leave = () => {};
   const workbooks = new WorkbookOpener(api, () => {
     leave();
     sentences.clear();
     const host = workbenchHost(api);
-    mountPane(pagePart("pane"), { ...inSight(host), saveTable: handOverTable });
+    mountPane(pagePart("pane"), { ...inSight(host), saveTable: handOverTable }, help);
     const stopSaying = showWhatCellsSay(api, sentences, pagePart("cell-says"));
     leave = () => {
       host.stopListening();

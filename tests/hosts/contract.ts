@@ -20,6 +20,7 @@ export interface SpreadsheetUnderTest {
   hideRow(row: number): void;
   /** The user writes the note of a cell, in place of one that it has. */
   giveNote(row: number, column: number, text: string): void;
+  formulaAt(row: number, column: number): string | undefined;
   noteAt(row: number, column: number): string | undefined;
   removeNote(row: number, column: number): void;
   /** The user colours a cell for good, by a conditional format of their own. */
@@ -521,6 +522,19 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
     test("keeps settings", async () => {
       await host.saveSettings({ low: 4.5, notes: true, edition: "ACI 318-19" });
       expect(await host.settings()).toEqual({ low: 4.5, notes: true, edition: "ACI 318-19" });
+    });
+
+    test("puts a formula into the selected cell and says where", async () => {
+      sheet.select([5, 2, 1, 1]);
+      expect(await host.insertFormula("=1+1")).toBe("C6");
+      expect(sheet.formulaAt(5, 2)).toBe("=1+1");
+    });
+
+    test("leaves a cell alone that holds something", async () => {
+      sheet.select([1, 0, 1, 1]);
+      const filled = new Problem("cell-is-filled", { cell: "A2" });
+      await expect(host.insertFormula("=1+1")).rejects.toEqual(filled);
+      expect(sheet.valuesOf("Loads")[1]?.[0]).toBe("L-1");
     });
 
     test("tells the name of the file", async () => {

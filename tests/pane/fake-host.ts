@@ -77,6 +77,7 @@ export function fakeHost(cells: CellValue[][], top = 0, left = 0) {
       return readNamed(name)!;
     },
     writeResultsSheet: async (name) => `${name} 2`,
+    insertFormula: async () => "C5",
     workbookName: async () => "loads.xlsx",
     datesFrom: async () => 1900,
     addSheet: async (name, table) => {

@@ -7,6 +7,8 @@ import { readWorkbook } from "../../src/files/workbook/read-workbook";
 import { checkedSheet } from "../pane/report/checked-sheet";
 import { bundledEngine } from "./bundled-engine";
 
+jest.setTimeout(60_000);
+
 const SAMPLES = [
   ["template.xlsx", templateSheets],
   ["one-test-form.xlsx", oneTestSheets],

@@ -9,6 +9,7 @@ import { writeCellsOf } from "./kept-sheet";
 import { addLinesBelow } from "./lines-below";
 import { putMarks } from "./marking";
 import { readNamedSheet } from "./named-sheet";
+import { insertFormula } from "./insert-formula";
 import { OwnEdits } from "./own-edits";
 import { readAgain, readScope } from "./reading";
 import { asReport, setLook } from "./report-look";
@@ -43,6 +44,7 @@ export function excelHost(): SheetHost {
     writeResultsSheet: (name, table, look) =>
       own.during(() => writeNewSheet(name, table, look && asReport(look))),
     workbookName,
+    insertFormula,
     addChart: (chart) => own.during(() => addLineChart(chart)),
     howBlanksCome,
     addSheet: (name, table, look) =>

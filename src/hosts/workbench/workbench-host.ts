@@ -2,6 +2,7 @@ import type { FUniver } from "@univerjs/core/facade";
 import { Problem } from "../../measure/problem";
 import type { SheetHost } from "../sheet-host";
 import { addLinesBelow, readNamedSheet } from "./lines-below";
+import { insertFormula } from "./insert-formula";
 import { listenToEdits, listenToSelection } from "./listening";
 import { putMarks, takeAllMarksOff } from "./marks";
 import { readAgain, readScope, readSheetTops, valuesOf } from "./reading";
@@ -49,6 +50,7 @@ export function workbenchHost(api: FUniver): WorkbenchHost {
     readSheet: (name) => answer(() => readNamedSheet(api, name)),
     addLines: (name, lines) => answer(() => addLinesBelow(api, name, lines)),
     writeResultsSheet: (name, table, look) => answer(() => writeResults(api, name, table, look)),
+    insertFormula: (formula) => answer(() => insertFormula(api, formula)),
     workbookName: () => answer(() => openWorkbook(api).getName()),
     addSheet: (name, table, look) => answer(() => addSheetNamed(api, name, table, look)),
     writeCells: (read, blocks) => answer(() => writeCellsOf(api, read, blocks)),

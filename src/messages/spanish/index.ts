@@ -17,6 +17,7 @@ import { neighbouringTestsMessages } from "./neighbouring-tests";
 import { paneMessages } from "./pane";
 import { paneBiasMessages } from "./pane-bias";
 import { paneCheckMessages } from "./pane-check";
+import { paneFunctionsMessages } from "./pane-functions";
 import { paneReportMessages } from "./pane-report";
 import { paneReviewMessages } from "./pane-review";
 import { paneSetupMessages } from "./pane-setup";
@@ -49,6 +50,7 @@ export const spanish: SameSentences<typeof everySentence> = {
   ...paneTestMessages,
   ...paneTrendMessages,
   ...paneBiasMessages,
+  ...paneFunctionsMessages,
   ...paneReportMessages,
   ...paneReviewMessages,
   ...paneSetupMessages,

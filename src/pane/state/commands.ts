@@ -79,6 +79,8 @@ export interface PaneCommands {
   addChart?(chart: ChartOrder): Promise<boolean>;
   /** Puts the findings of these weights on the clipboard. */
   copyFindings(shown: ReadonlySet<Weight>): Promise<void>;
+  /** Puts a formula into the selected cell. */
+  insertFormula(formula: string): Promise<void>;
   /** Keeps the settings with the workbook. */
   keepSettings(): Promise<void>;
 }
@@ -246,6 +248,12 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
         status: copied ? say("pane-copied", { findings: lines.length }) : "",
       });
     },
+    insertFormula: (formula) =>
+      quietly(async () => {
+        store.set({ error: "", status: "" });
+        const cell = await host.insertFormula(formula);
+        store.set({ status: say("functions-inserted", { cell }) });
+      }),
     keepSettings: () => quietly(() => host.saveSettings(keptSettings(store.get()))),
   };
 }

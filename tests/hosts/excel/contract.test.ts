@@ -60,6 +60,8 @@ describeHost("the Excel host, on the real client library", () => {
       front.notes = front.notes.filter((note) => note.row !== row || note.column !== column);
     },
     giveNote: (row, column, content) => giveNote(workbook.front, row, column, content),
+    formulaAt: (row, column) =>
+      workbook.front.formulas.find((each) => each.row === row && each.column === column)?.formula,
     noteAt: (row, column) =>
       workbook.front.notes.find((note) => note.row === row && note.column === column)?.content,
     giveFormat: (row, column, fill) =>

@@ -80,6 +80,7 @@ export function openWorkbench(): SpreadsheetUnderTest & {
           ...front().getRange(row, column).getNote(),
           ...{ row, col: column, note: text },
         }),
+    formulaAt: (row, column) => front().getRange(row, column).getFormula() || undefined,
     noteAt: (row, column) => front().getRange(row, column).getNote()?.note,
     giveFormat: (row, column, fill) =>
       front().addConditionalFormattingRule(
