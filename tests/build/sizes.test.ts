@@ -8,7 +8,7 @@ import { gzipSync } from "node:zlib";
 const MOST: Readonly<Record<string, number>> = {
   "functions.js": 110,
   "functions.json": 12,
-  "taskpane.js": 160,
+  "taskpane.js": 175,
   "taskpane.css": 8,
   "workbench.js": 2100,
   "workbench.css": 25,

@@ -35,7 +35,7 @@ export async function checkRead(
     throw error;
   });
   const before = store.get();
-  const review = await reviewIn(host);
+  const review = await reviewIn(host, read.area.sheetName);
   store.set({
     ...carriedOver(before, checked),
     checked,

@@ -22,11 +22,15 @@ export const NO_REVIEW: ReviewOnSheet = {
   otherSheets: [],
 };
 
-/** Reads the review that the workbook holds. What goes wrong is in what it gives: a check goes on without. */
-export async function reviewIn(host: SheetHost): Promise<ReviewOnSheet> {
+/**
+ * Reads the review that the workbook holds. What goes wrong is in what it gives: a check goes on without.
+ *
+ * @param checked The name of the checked sheet.
+ */
+export async function reviewIn(host: SheetHost, checked: string): Promise<ReviewOnSheet> {
   try {
     const read = await host.readSheet(REVIEW_SHEET);
-    return read ? await reviewFrom(read, host) : NO_REVIEW;
+    return read ? await reviewFrom(read, host, checked) : NO_REVIEW;
   } catch (error) {
     // Whether there is a review is not known then.
     if (error instanceof Problem) return { ...NO_REVIEW, problems: [error] };
@@ -35,14 +39,20 @@ export async function reviewIn(host: SheetHost): Promise<ReviewOnSheet> {
 }
 
 /** The review that stands in what was read. */
-export async function reviewFrom(read: ReadArea, host: SheetHost): Promise<ReviewOnSheet> {
+export async function reviewFrom(
+  read: ReadArea,
+  host: SheetHost,
+  checked: string,
+): Promise<ReviewOnSheet> {
   const review = readReview(read.values, read.area.row + 1);
   if (review instanceof Problem) return { ...NO_REVIEW, there: true, problems: [review] };
   const { entries, notTaken } = review;
   const known = { there: true, entries, problems: notTaken, otherSheets: [] };
-  if (entries.length === 0) return known;
+  // Sheets are asked for only where there is one to look for.
+  const elsewhere = sheetsNotThere(entries, [checked]);
+  if (elsewhere.length === 0) return known;
   const names = (await host.sheetTops(1)).map(({ area }) => area.sheetName);
-  const otherSheets = sheetsNotThere(entries, names).map((name) => ({
+  const otherSheets = sheetsNotThere(entries, [checked, ...names]).map((name) => ({
     name,
     count: entriesOfSheet(entries, name).length,
   }));

@@ -51,7 +51,8 @@ export function reviewing(
       added = lines.length;
       return linesToAdd(lines, there?.values);
     });
-    store.set({ review: await reviewFrom(read, host) });
+    const { sheetName } = store.get().checked!.read.area;
+    store.set({ review: await reviewFrom(read, host, sheetName) });
     return added;
   }
 
