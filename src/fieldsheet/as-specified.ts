@@ -31,8 +31,8 @@ export interface NotCompared {
 /** The tests of a sheet with what the setup gives for their mix, or for all, where they have none of their own. */
 export interface AsSpecified {
   readonly complete: (record: FieldRecord) => FieldRecord;
-  /** Whether the setup gives a field for some test. */
-  readonly gives: (field: FieldId) => boolean;
+  /** The fields that the setup gives for some test. */
+  readonly given: ReadonlySet<FieldId>;
   /** Once for each mix and quantity; filled by `complete`. */
   readonly notCompared: ReadonlyMap<string, NotCompared>;
 }
@@ -40,29 +40,29 @@ export interface AsSpecified {
 /** Completes the tests of a sheet from a setup. */
 export function asSpecified(sheet: SheetReading, setup: Setup | undefined): AsSpecified {
   const notCompared = new Map<string, NotCompared>();
-  if (!setup) return { complete: (record) => record, gives: () => false, notCompared };
-  const fields = new Set([...setup.fields, ...Object.keys(setup.everywhere)]);
-  if (fields.size === 0) return { complete: (record) => record, gives: () => false, notCompared };
+  const everywhere = Object.keys(setup?.everywhere ?? {}) as FieldId[];
+  const given = new Set([...(setup?.fields ?? []), ...everywhere]);
+  if (!setup || given.size === 0) return { complete: (record) => record, given, notCompared };
   const densityUnit = sheet.columns.density?.unit;
   const complete = (record: FieldRecord): FieldRecord => {
     if (record.blank) return record;
     const { mix } = record.values;
     const specified = mix === undefined ? undefined : setup.specificationFor(mix);
     const more: Record<string, unknown> = {};
-    for (const [given, own] of [
+    for (const [values, own] of [
       [specified?.values ?? {}, specified],
       [setup.everywhere, undefined],
     ] as const) {
-      for (const field of Object.keys(given) as FieldId[]) {
+      for (const field of Object.keys(values) as FieldId[]) {
         const group = GROUP_OF.get(field) ?? [field];
         const isSaid = group.some((each) => says(record, each) || (each in more && !own));
-        if (!isSaid && (!own || comparable(record, own, group))) more[field] = given[field];
+        if (!isSaid && (!own || comparable(record, own, group))) more[field] = values[field];
       }
     }
     const found = Object.keys(more).length > 0;
     return found ? withValues(record, more) : record;
   };
-  return { complete, gives: (field) => fields.has(field), notCompared };
+  return { complete, given, notCompared };
 
   /** Whether it can be told that limits of a mix are in the unit of what was measured. */
   function comparable(

@@ -1,5 +1,6 @@
 import type { CellValue } from "../measure/cell-value";
 import type { DecimalMark } from "../measure/number-from-cell";
+import type { Limits } from "./judged-test";
 import type { Setup } from "../reading/setup/setup";
 
 /** A limit given for the whole table, for each record, or not at all (then columns are looked for). */
@@ -9,6 +10,8 @@ export type GivenLimit = number | readonly CellValue[] | undefined;
 export interface CheckOptions {
   readonly low?: GivenLimit;
   readonly high?: GivenLimit;
+  /** Limits for tests of which neither the sheet nor the setup gives any. */
+  readonly otherwise?: Limits;
   /** "," where the workbook writes decimal commas. */
   readonly decimal?: DecimalMark;
   /** What is written down of columns and mixes, once for many sheets. */

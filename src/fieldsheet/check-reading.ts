@@ -41,7 +41,7 @@ export function* checkInSteps(
   if (isIssue(limits)) return limits;
   const { records } = sheet;
   const specified = asSpecified(sheet, options.setup);
-  const has = (field: FieldId) => sheet.has(field) || specified.gives(field);
+  const has = (field: FieldId) => sheet.has(field) || specified.given.has(field);
   const rules = RULES.filter((rule) => canSpeak(rule, has));
   const unread = unreadFindings(sheet);
   const undecided = unread.filter(({ column }) => column.decides);
@@ -70,6 +70,7 @@ export function* checkInSteps(
   return {
     reading: sheet,
     columns: sheet.columns,
+    given: specified.given,
     results,
     tests,
     findings: [

@@ -1,5 +1,6 @@
 import type { Verdict } from "../acceptance/limits";
 import type { Columns } from "../reading/column-place";
+import type { FieldId } from "../reading/fields";
 import type { SheetReading } from "../reading/sheet-reading";
 import type { DecidedTest } from "./judged-test";
 import type { NotLookedAt } from "./not-looked-at";
@@ -23,6 +24,8 @@ export interface CheckResult {
   readonly reading: SheetReading;
   /** The fields that were found; those of the reading. */
   readonly columns: Columns;
+  /** The fields that the setup gives for some test. */
+  readonly given: ReadonlySet<FieldId>;
   readonly results: readonly TestResult[];
   /** The same tests, with what is looked up across them. */
   readonly tests: SheetTests;

@@ -62,11 +62,17 @@ export function limitsOfTests(
   };
 }
 
-/** What a setup specifies for the mix of a test, where the sheet says nothing of limits in it. */
-function limitsOfMix({ values, unreadable }: FieldRecord, { setup }: CheckOptions): Limits {
-  const says = LIMIT_FIELDS.some((field) => unreadable[field]);
-  if (says || values.mix === undefined) return {};
-  return setup?.specificationFor(values.mix)?.air ?? {};
+/**
+ * What a setup specifies for the mix of a test, where the sheet says nothing of limits in it; else what is
+ * given for such tests.
+ */
+function limitsOfMix(
+  { values: { mix }, unreadable }: FieldRecord,
+  { setup, otherwise = {} }: CheckOptions,
+): Limits {
+  if (LIMIT_FIELDS.some((field) => unreadable[field])) return {};
+  const air = mix === undefined ? undefined : setup?.specificationFor(mix)?.air;
+  return air?.low === undefined && air?.high === undefined ? otherwise : air;
 }
 
 const LIMIT_FIELDS = ["low", "high", "target", "tolerance"] as const;

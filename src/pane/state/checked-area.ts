@@ -53,7 +53,10 @@ export function* checkAreaInSteps(
   const missing = missingLimits(columnsOf(layout, setup));
   const limit = (which: "low" | "high") =>
     missing.includes(which) ? typedNumber(given[which], say(`pane-${which}`), decimal) : undefined;
-  const options = { low: limit("low"), high: limit("high"), decimal, datesFrom, setup };
+  const typed = { low: limit("low"), high: limit("high") };
+  // What is typed here for the whole sheet goes behind what is kept for a mix.
+  const limits = setup?.limitsAir ? { otherwise: typed } : typed;
+  const options = { ...limits, decimal, datesFrom, setup };
   const result = Problem.unless(yield* checkTestsInSteps(found, options));
   return { ...layout, read, decimal, at: new Date(), result };
 }

@@ -84,3 +84,18 @@ test("forms are read over blank rows, wherever the selected cell stands", async 
   expect(await findTests(host, () => {})).toMatchObject({ read: { area: { rows: 11 } } });
   expect(asked).toBeGreaterThan(1000);
 });
+
+test("a label may be taken for something else, which is kept and holds for every form", async () => {
+  const { store, commands, others } = await checked();
+  await commands.choose({ header: "Alcohol (pt)", field: "alcohol", unit: "oz" });
+  // 2 oz are far below the first amount of the table, and nothing is taken off.
+  const amounts = () =>
+    store.get().checked!.result.results.map(({ judged }) => judged.values.alcohol?.unit);
+  expect(amounts()).toEqual(["oz", "oz"]);
+  await commands.keepSetup();
+  expect(readSetup(others.get("Fresh setup")!).columns).toEqual([
+    { header: "Alcohol (pt)", field: "alcohol", unit: "oz" },
+  ]);
+  await commands.check();
+  expect(amounts()).toEqual(["oz", "oz"]);
+});

@@ -346,6 +346,21 @@ describe("mixes", () => {
     ]);
   });
 
+  test("that have limits in the setup are compared with them, the others with what is typed in the pane", async () => {
+    const own: CellValue[][] = [
+      ["Mix", "Low", "High"],
+      ["NW-5", 5.5, 7],
+    ];
+    const { store, commands, air } = open(KNOWN(), own);
+    store.set({ low: "4", high: "7" });
+    await commands.checkSelection();
+    expect(air(store)!.map(([, , specification]) => specification)).toEqual([
+      "within",
+      "above",
+      "below",
+    ]);
+  });
+
   test("of a size that the table does not have are added without air, and that is said", async () => {
     const { store, commands } = open(KNOWN());
     await commands.checkSelection();
