@@ -4,6 +4,8 @@ import { readWorkbook, type FileCell } from "../files/workbook/read-workbook";
 import { serialOf } from "../files/workbook/stored-values";
 import { cellValueFrom, type CellValue } from "../measure/cell-value";
 import { say, sentenceOf } from "../messages/pane-catalogue";
+import { readSetup } from "../reading/setup/setup";
+import { isSetupSheet } from "../reading/setup/setup-sheet-name";
 import { checkSheet } from "./check-sheet";
 import type { Said, SaidNotRead } from "./said";
 
@@ -40,9 +42,18 @@ export async function* checkFile(
     return;
   }
   let tested = false;
+  // A workbook brings its own setup along, unless another is given.
+  const ofFile = sheets.find(({ name = "" }) => isSetupSheet(name));
+  const setup = options.setup ?? (ofFile && readSetup(ofFile.rows, options.decimal));
   for (const { name, rows } of sheets) {
-    if (rows.length === 0) continue;
-    const { hasTests, said } = checkSheet(file, name, rows, { ...options, datesFrom }, withTests);
+    if (rows.length === 0 || isSetupSheet(name ?? "")) continue;
+    const { hasTests, said } = checkSheet(
+      file,
+      name,
+      rows,
+      { ...options, setup, datesFrom },
+      withTests,
+    );
     tested ||= hasTests;
     yield* said;
   }

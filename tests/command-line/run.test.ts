@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { checkStream } from "../../src/command-line/check-stream";
 import { run } from "../../src/command-line/run";
 import type { Said, SaidFinding, SaidSheet, SaidTest } from "../../src/command-line/said";
+import { saveWorkbook } from "../../src/files/workbook/save-workbook";
 import { check, findings } from "../../src/functions/field-sheet";
 import { compoundOf } from "../files/bad-files";
 
@@ -248,6 +249,34 @@ test("lines for people say file, place, weight and what to do, and who decides",
   expect(lines[0]).toMatch(/^foam\.csv: E2: void: S-1: Foam \(%\): 3 divisions of foam/);
   expect(told).toEqual([expect.stringMatching(/never replace, the project specification/)]);
 });
+
+test("a workbook is read with the setup on its own sheet, which is no sheet of tests", async () => {
+  const { bytes } = await saveWorkbook(
+    undefined,
+    [
+      sheetOf("Day", [
+        ["Sample", "Dial X", "Dial Y", "Spirit"],
+        ["S-1", 6, 6.25, 48],
+      ]),
+      sheetOf("Fresh setup", [
+        ["Header", "Taken for", "Unit"],
+        ["Dial X", "first reading", null],
+        ["Dial Y", "second reading", null],
+        ["Spirit", "alcohol", "oz"],
+      ]),
+    ],
+    [],
+    () => false,
+  );
+  // Derived: 6.25 − 0.30 = 5.95 → 6.00.
+  const { tests, notRead } = await runOn("--json --tests day.xlsx", { "day.xlsx": bytes });
+  expect(tests.map(({ air }) => air)).toEqual([6]);
+  expect(notRead.join()).not.toContain("Fresh setup");
+});
+
+function sheetOf(name: string, rows: readonly (readonly (string | number | null)[])[]) {
+  return { name, rows, heading: false, widths: [] };
+}
 
 describe("--setup", () => {
   const DAY = "Sample,Mix,Dial one,Dial two,Spirit\nA-1,LW-4,6,6.25,48\nA-2,LW-4,8,8,80\n";

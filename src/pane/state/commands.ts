@@ -117,9 +117,10 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
   async function check(work: (job: Job) => Promise<string>): Promise<boolean> {
     const ran = await run("pane-checking", work, true);
     const { error, checked } = store.get();
-    if (ran && error !== "" && checked) {
-      const { address } = checked.read;
-      store.set({ error: `${error} ${say("pane-still-shown", { address })}` });
+    if (ran && error !== "") {
+      const shown = checked && say("pane-still-shown", { address: checked.read.address });
+      // A setup that was not applied may be why.
+      store.set({ error: [error, ...setups.said(), ...(shown ? [shown] : [])].join(" ") });
     }
     return ran;
   }

@@ -90,7 +90,7 @@ test("a label may be taken for something else, which is kept and holds for every
   await commands.choose({ header: "Alcohol (pt)", field: "alcohol", unit: "oz" });
   // 2 oz are far below the first amount of the table, and nothing is taken off.
   const amounts = () =>
-    store.get().checked!.result.results.map(({ judged }) => judged.values.alcohol?.unit);
+    store.get().checked!.result.results.map(({ values }) => values.alcohol?.unit);
   expect(amounts()).toEqual(["oz", "oz"]);
   await commands.keepSetup();
   expect(readSetup(others.get("Fresh setup")!).columns).toEqual([

@@ -22,6 +22,8 @@ import {
 export interface SetupKeeping {
   /** Looks for the setup, and gives what is to be said of it. */
   look(): Promise<readonly string[]>;
+  /** What was to be said of it when it was looked for last. */
+  said(): readonly string[];
   /** Keeps what the user has said of columns. */
   keep(): Promise<string>;
   /** Adds the mixes of the checked tests, with specified air where it is asked for. */
@@ -30,6 +32,7 @@ export interface SetupKeeping {
 
 export function setupKeeping(store: PaneStore, host: SheetHost): SetupKeeping {
   let last: SetupSheet | undefined;
+  let said: readonly string[] = [];
   async function find(): Promise<SetupFound> {
     const found = await findSetup(host, last, store.get().decimal);
     // A sheet that was renamed is looked for again, one that is gone is not.
@@ -43,10 +46,11 @@ export function setupKeeping(store: PaneStore, host: SheetHost): SetupKeeping {
     store.set({ datesFrom: workbook });
     const written = sheet?.setup.datesFrom;
     const differs = workbook !== undefined && written !== undefined && workbook !== written;
-    return [
+    said = [
       ...(amiss ? [problemSentence(amiss)] : []),
       ...(differs ? [say("setup-days-differ", { setup: written, workbook })] : []),
     ];
+    return said;
   };
 
   /** The sheet as it is now. @throws Problem where nothing may be written. */
@@ -75,6 +79,7 @@ export function setupKeeping(store: PaneStore, host: SheetHost): SetupKeeping {
 
   return {
     look,
+    said: () => said,
     async keep() {
       const { choices } = store.get();
       const read = await sheetNow();
