@@ -47,4 +47,25 @@ export const PICTURES: readonly Picture[] = [
     alt: "The pane with the report of the day",
     show: page("Report"),
   },
+  {
+    name: "picture-functions",
+    heading: "A function found by a word of the trade",
+    alt: "The pane with the help of a function, its arguments and an example to insert",
+    show: async (workbench) => {
+      await page("Functions")(workbench);
+      await workbench.page.getByRole("searchbox").fill("unit weight");
+      await workbench.page.locator(".functions summary").first().click();
+    },
+  },
+  {
+    name: "picture-paper",
+    heading: "The first page of the record on paper",
+    alt: "A printed page: project, specification, counts and the table of every test",
+    show: async ({ page }) => {
+      // A sheet of letter paper at the resolution of a screen.
+      await page.setViewportSize({ width: 816, height: 1056 });
+      await page.emulateMedia({ media: "print" });
+      await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
+    },
+  },
 ];

@@ -1,4 +1,4 @@
-import { say } from "../../messages/pane-catalogue";
+import { inLine, say } from "../../messages/pane-catalogue";
 import { button, element } from "../kit/element";
 import type { PaneCommands } from "../state/commands";
 import type { PaneStore } from "../state/pane-state";
@@ -42,7 +42,7 @@ export function functionsView(
         "dl",
         {},
         ...one.parameters.flatMap(({ name, description, optional }) => [
-          element("dt", {}, optional ? say("functions-optional", { name }) : name),
+          element("dt", {}, optional ? inLine("functions-optional", { name }) : name),
           element("dd", {}, description),
         ]),
       ),
