@@ -21,7 +21,7 @@ import { correctionKey, type NoticedCorrection } from "./review/noticed-correcti
 import { reviewing } from "./review/reviewing";
 import { withChoice, type Choice } from "./setup/choices";
 import { setupKeeping } from "./setup/keeping";
-import type { SpecifiedFrom } from "./setup/mix-edits";
+import type { SpecifiedFrom } from "./setup/specified-air-line";
 import { resultsSheetTable } from "./results-sheet-table";
 
 /** What a user can have the pane do. None of it throws: what goes wrong is in the state. */

@@ -1,25 +1,13 @@
-import { USUAL_TOLERANCE } from "../../../acceptance/spec-limits";
-import { specifiedAir } from "../../../acceptance/specified-air/specified-air";
 import type { CellBlock } from "../../../hosts/sheet-host";
-import { aggregateSizeFromCell } from "../../../measure/aggregate-size";
 import { shownValue, type CellValue } from "../../../measure/cell-value";
-import { isIssue, issueSentence } from "../../../measure/issue";
 import { say } from "../../../messages/pane-catalogue";
 import { plainly } from "../../../reading/kept-columns";
 import type { MixHeading } from "../../../reading/setup/mix-headings";
 import { setupTables, type SetupTable } from "../../../reading/setup/setup-tables";
-import { isEmpty, linesAdded, type NewLine } from "./setup-edits";
+import { linesAdded } from "./setup-edits";
+import { airFor, headingsOfAir, type MixLine, type SpecifiedFrom } from "./specified-air-line";
 
 type Cells = readonly (readonly CellValue[])[];
-type MixLine = NewLine<MixHeading>;
-
-/** A table of specified air, and for what it is asked where a line does not say so itself. */
-export interface SpecifiedFrom {
-  readonly table: string;
-  readonly exposure: string;
-  /** As typed; "" where the table has no sizes. */
-  readonly size: string;
-}
 
 /** A mix of the checked tests. */
 export interface MixSeen {
@@ -36,11 +24,6 @@ export interface MixEdits {
   readonly filled: number;
   readonly said: readonly string[];
 }
-
-/** Codes that ask for no less than the air of their table, and set no upper limit there. */
-const LEAST_OF = new Set(["EN 206", "DIN 1045-2"]);
-
-const AIR_LIMITS: readonly MixHeading[] = ["air target", "air tolerance", "air low", "air high"];
 
 /**
  * Lines for the mixes that a setup does not name, and specified air for every line without air limits,
@@ -91,12 +74,6 @@ export function editsForMixes(
   return { blocks: [...blocks, ...below], lines: added, filled, said: firstOf(said) };
 }
 
-/** The columns that specified air is written into. */
-function headingsOfAir(from: SpecifiedFrom | undefined): readonly MixHeading[] {
-  if (!from) return [];
-  return LEAST_OF.has(from.table) ? ["air low"] : ["air target", "air tolerance"];
-}
-
 /** So many sentences are shown; the others say the same of other mixes. */
 const MOST_SAID = 3;
 
@@ -105,39 +82,6 @@ function firstOf(said: readonly string[]): readonly string[] {
   return rest > 0
     ? [...said.slice(0, MOST_SAID), say("pane-mixes-more-not-filled", { count: rest })]
     : said;
-}
-
-/** Specified air for a line without air limits; nothing for one that has some; else why there is none. */
-function airFor(
-  mix: string,
-  line: MixLine,
-  sizeSeen: string | undefined,
-  from: SpecifiedFrom,
-): MixLine | string {
-  if (AIR_LIMITS.some((heading) => !isEmpty(line[heading]))) return {};
-  const written = isEmpty(line.aggregateSize) ? (sizeSeen ?? from.size) : line.aggregateSize!;
-  const exposure = isEmpty(line.exposure) ? from.exposure : shownValue(line.exposure);
-  const size = aggregateSizeFromCell(written, "us");
-  const aggregate = isIssue(size) ? aggregateSizeFromCell(written, "si") : size;
-  const air = isIssue(aggregate)
-    ? aggregate
-    : specifiedAir({ aggregate, exposure }, from.table, "us");
-  if (isIssue(air)) return say("pane-mix-not-filled", { mix, why: issueSentence(air) });
-  const limits: MixLine = LEAST_OF.has(from.table)
-    ? { "air low": air }
-    : { "air target": air, "air tolerance": USUAL_TOLERANCE };
-  const ofSize = shownValue(written) === "" ? {} : { aggregateSize: written };
-  const given: MixLine = { ...limits, ...ofSize, exposure, source: sourceOf(from.table) };
-  return Object.fromEntries(
-    Object.entries(given).filter(([heading]) => isEmpty(line[heading as MixHeading])),
-  ) as MixLine;
-}
-
-/** The table, and that the tolerance is only the usual one. */
-function sourceOf(table: string): string {
-  return LEAST_OF.has(table)
-    ? table
-    : say("setup-source-with-tolerance", { table, tolerance: USUAL_TOLERANCE });
 }
 
 function lineAt(cells: Cells, { headings }: SetupTable<MixHeading>, row: number): MixLine {
