@@ -20,6 +20,7 @@ export const PAGES = [
   ["command-line", "Command line"],
   ["gallery", "Pictures"],
   ["host-figures", "What Excel is asked"],
+  ["benchmark", "Speed"],
   ["first-half-hour", "First half hour"],
 ];
 
