@@ -43,17 +43,24 @@ export default async (env, { mode }) => {
 const configuration = async (env, mode, address, version) => ({
   mode,
   context: root,
-  // functions.js must run where there is neither a page nor a worker, so nothing is shared with it.
   target: ["web", target],
   devtool: false,
   entry: {
     functions: [resolve(src, "functions-in-excel/blank-cells.ts"), ...functionFiles],
-    taskpane: resolve(src, "pane/taskpane.ts"),
+    // The page of the pane loads functions.js first, and the pane takes the reading and the check from it.
+    taskpane: { import: resolve(src, "pane/taskpane.ts"), dependOn: "functions" },
     workbench: resolve(src, "workbench/load.ts"),
     "start-page": resolve(src, "start-page/start-page.ts"),
     "from-elsewhere": resolve(src, "start-page/from-elsewhere.ts"),
   },
-  output: { path: resolve(root, "dist"), filename: "[name].js", publicPath: "", clean: true },
+  output: {
+    path: resolve(root, "dist"),
+    filename: "[name].js",
+    publicPath: "",
+    clean: true,
+    // functions.js must run alone too, where there is neither a page nor a worker.
+    globalObject: "globalThis",
+  },
   resolve: { extensions: [".ts", ".mjs", ".js"], alias: STAND_INS },
   module: {
     // Everything comes with the page: nothing is fetched while somebody works.

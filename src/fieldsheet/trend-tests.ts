@@ -1,5 +1,5 @@
 import type { TrendTest } from "../acceptance/trend";
-import { writtenDay } from "../measure/date-and-time";
+import { writtenDay } from "../measure/spreadsheet-day";
 import type { CheckResult } from "./check-result";
 
 /** The tests of a checked table as a trend takes them, in the order of the sheet. */

@@ -1,7 +1,7 @@
 import { registerState, type Registered } from "../acceptance/register";
 import { registerWords } from "../acceptance/register-words";
 import { isBlank, type CellValue } from "../measure/cell-value";
-import { dateFromCell } from "../measure/date-and-time";
+import { dateFromCell } from "../measure/date";
 import { at, isIssue, issue, type Issue } from "../measure/issue";
 import { numberFromCell } from "../measure/number-from-cell";
 import { textFromCell } from "../measure/words-from-cell";

@@ -1,7 +1,8 @@
 import { summaries, type Summary } from "../fieldsheet/summary";
 import type { CheckResult } from "../fieldsheet/check-result";
 import { type CellValue, isBlank, quoted, shownValue } from "../measure/cell-value";
-import { dateFromCell, writtenDay } from "../measure/date-and-time";
+import { dateFromCell } from "../measure/date";
+import { writtenDay } from "../measure/spreadsheet-day";
 import { at, isIssue, issue, type Issue } from "../measure/issue";
 import type { FieldId } from "../reading/fields";
 import type { FieldRecord } from "../reading/record";

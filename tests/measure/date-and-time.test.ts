@@ -1,11 +1,7 @@
 import type { CellValue } from "../../src/measure/cell-value";
-import {
-  dateFromCell,
-  minuteOfDayFromCell,
-  writtenDay,
-  writtenTime,
-  yearsAfter,
-} from "../../src/measure/date-and-time";
+import { dateFromCell } from "../../src/measure/date";
+import { writtenDay, yearsAfter } from "../../src/measure/spreadsheet-day";
+import { minuteOfDayFromCell, writtenTime } from "../../src/measure/time-of-day";
 import { resultOf } from "../check-values/result-of";
 
 /** Day numbers as spreadsheets show them for these dates: 2000-01-01 is 36526 (Excel, known widely). */

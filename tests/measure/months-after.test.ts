@@ -1,4 +1,5 @@
-import { dateFromCell, writtenDay, yearsAfter } from "../../src/measure/date-and-time";
+import { dateFromCell } from "../../src/measure/date";
+import { writtenDay, yearsAfter } from "../../src/measure/spreadsheet-day";
 import { monthsAfter } from "../../src/measure/months-after";
 
 test.each([

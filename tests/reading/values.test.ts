@@ -4,7 +4,7 @@ import { isIssue, type Issue } from "../../src/measure/issue";
 import { readTable } from "../../src/reading/read-table";
 import type { FieldRecord } from "../../src/reading/record";
 import { recogniseColumns } from "../../src/reading/columns";
-import { dateFromCell } from "../../src/measure/date-and-time";
+import { dateFromCell } from "../../src/measure/date";
 import type { FieldId } from "../../src/reading/fields";
 import { VALUES, type Reads, type ValueCase } from "./corpus/values";
 import { checkedTable } from "../fieldsheet/checked";

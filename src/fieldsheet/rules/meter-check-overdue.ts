@@ -1,4 +1,4 @@
-import { writtenDay, yearsAfter } from "../../measure/date-and-time";
+import { writtenDay, yearsAfter } from "../../measure/spreadsheet-day";
 import { STANDARDISED_WITHIN_YEARS } from "../../methods/volumetric-air/apparatus";
 import type { DecidedTest } from "../judged-test";
 import { sheetRule } from "../rule";

@@ -1,4 +1,4 @@
-import { writtenDay } from "../../measure/date-and-time";
+import { writtenDay } from "../../measure/spreadsheet-day";
 import type { DecidedTest } from "../judged-test";
 import { sheetRule } from "../rule";
 

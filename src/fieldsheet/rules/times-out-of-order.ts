@@ -1,4 +1,4 @@
-import { writtenTime } from "../../measure/date-and-time";
+import { writtenTime } from "../../measure/time-of-day";
 import { minutesBetween } from "../../methods/sampling/sampling-times";
 import { FIELDS } from "../../reading/fields";
 import { testRule } from "../rule";

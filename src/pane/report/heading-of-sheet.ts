@@ -1,5 +1,6 @@
 import { isBlank, quoted, shownValue, type CellValue } from "../../measure/cell-value";
-import { dateFromCell, writtenDay } from "../../measure/date-and-time";
+import { dateFromCell } from "../../measure/date";
+import { writtenDay } from "../../measure/spreadsheet-day";
 import { isIssue } from "../../measure/issue";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import type { TestResult } from "../../fieldsheet/check-result";

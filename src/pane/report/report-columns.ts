@@ -1,5 +1,6 @@
 import type { TestResult } from "../../fieldsheet/check-result";
-import { writtenDay, writtenTime } from "../../measure/date-and-time";
+import { writtenDay } from "../../measure/spreadsheet-day";
+import { writtenTime } from "../../measure/time-of-day";
 import { isBlank, quoted } from "../../measure/cell-value";
 import { say } from "../../messages/pane-catalogue";
 import type { FieldId } from "../../reading/fields";

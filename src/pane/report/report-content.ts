@@ -4,7 +4,7 @@ import { WEIGHTS, type Finding, type Weight } from "../../fieldsheet/finding";
 import { RULES } from "../../fieldsheet/rules";
 import type { CellValue } from "../../measure/cell-value";
 import type { DecimalMark } from "../../measure/number-from-cell";
-import { writtenDay } from "../../measure/date-and-time";
+import { writtenDay } from "../../measure/spreadsheet-day";
 import { inLine, say } from "../../messages/pane-catalogue";
 import { notRead } from "../state/check-read";
 import { placeOf, type CheckedArea } from "../state/checked-area";

@@ -1,4 +1,4 @@
-import { writtenDay } from "../../measure/date-and-time";
+import { writtenDay } from "../../measure/spreadsheet-day";
 import { say } from "../../messages/pane-catalogue";
 import { choice } from "../kit/choice";
 import { rowAt, type CheckedArea } from "../state/checked-area";

@@ -1,4 +1,4 @@
-import { writtenDay } from "../../../src/measure/date-and-time";
+import { writtenDay } from "../../../src/measure/spreadsheet-day";
 import { daysOf, testsInScope, weeksOf } from "../../../src/pane/report/report-scope";
 import { checkedSheet } from "./checked-sheet";
 

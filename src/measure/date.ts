@@ -1,19 +1,11 @@
 import { cellErrorIssue } from "./cell-error-issue";
-import {
-  cellNumber,
-  isBlank,
-  isCellError,
-  quoted,
-  shownValue,
-  writtenIn,
-  type CellValue,
-} from "./cell-value";
+import { isBlank, isCellError, quoted, shownValue, writtenIn, type CellValue } from "./cell-value";
 import type { DateOrder, DatesOfColumn } from "./date-order";
 import { folded } from "./folded";
 import { issue, type Issue } from "./issue";
 import { monthName, monthNamed } from "./month-names";
+import { isDayNumber, spreadsheetDay, writtenDay } from "./spreadsheet-day";
 
-const MINUTES_IN_A_DAY = 1440;
 const YEAR_FIRST = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})/;
 const YEAR_LAST = /^(\d{1,2})([-/.])(\d{1,2})\2(\d{4}|\d{2})$/;
 const NO_YEAR = /^(\d{1,2})[-/](\d{1,2})$/;
@@ -23,14 +15,6 @@ const MONTH_DAY_YEAR = /^([a-z]+)[ -](\d{1,2})(?:st|nd|rd|th)?[ -](\d{4})$/;
 const DAY_OF_WEEK =
   /^(?:mon|tue|wed|thu|fri|sat|sun|lun|mie|jue|vie|sab|dom|jeu|ven|sam|dim|mer|die|mit|don|fre|son)[a-z]* |^(?:mo|di|mi|do|fr|sa|so) /;
 const CLOCK_BEHIND = /[ t,]+\d{1,2}:\d{2}(?::\d{2})?(?:\s*[ap]\.?m?\.?)?$/i;
-const CLOCK = /^(\d{1,2})(?::| ?h ?)(\d{2})(?::\d{2})? ?(?:h|hrs?|uhr)?(?:([ap])(?: ?m)?)?$/;
-const CLOCK_WITH_POINT = /^(\d{1,2})\.(\d{2}) ?uhr$/;
-const FULL_HOUR = /^(\d{1,2}) ?(?:h|uhr)$/;
-const FOUR_FIGURES = /^([01]\d|2[0-3])([0-5]\d)$/;
-/** Day 0 of spreadsheet dates, valid from March 1900 on. */
-const DAY_ZERO = Date.UTC(1899, 11, 30);
-/** 31 December 9999, the last day that a spreadsheet counts. */
-const LAST_DAY = 2_958_465;
 
 /** Days by which a workbook that counts from 1904 is behind one that counts from 1900. */
 const DAYS_TO_1904 = 1462;
@@ -101,10 +85,6 @@ function fullYear(written: string): number {
   return written.length === 2 ? 2000 + Number(written) : Number(written);
 }
 
-function isDayNumber(value: CellValue): value is number {
-  return typeof value === "number" && value >= 1 && value < LAST_DAY + 1;
-}
-
 /** Which of the first two numbers is the month shows where only one of them can be, or in the column. */
 function dayWithYearLast(
   one: number,
@@ -133,76 +113,10 @@ function dayWithoutYear(one: number, two: number, written: string): Issue {
   });
 }
 
-/**
- * The time of day in a cell, in minutes since midnight; `undefined` for a blank.
- *
- * The issue `not-a-time` or `cell-error` where it cannot be read.
- */
-export function minuteOfDayFromCell(value: CellValue): number | undefined | Issue {
-  if (isBlank(value)) return undefined;
-  if (isCellError(value)) return cellErrorIssue(value);
-  // Such as 915, which a spreadsheet makes of 0915; no test was made on that day of 1902.
-  if (typeof value === "number" && Number.isInteger(value) && value >= 100 && value < 2400)
-    return value % 100 < 60 ? Math.floor(value / 100) * 60 + (value % 100) : notATime(value);
-  // A time alone is a fraction of a day; with a date it is the fraction that counts.
-  const part = typeof value === "number" && value < 1 ? cellNumber(value) : undefined;
-  const day = isDayNumber(value) && value >= 366 ? value : part;
-  if (day !== undefined && day >= 0)
-    return Math.round((day % 1) * MINUTES_IN_A_DAY) % MINUTES_IN_A_DAY;
-  if (typeof value !== "string") return notATime(value);
-  return clockTime(value) ?? notATime(value);
-}
-
-function clockTime(written: string): number | undefined {
-  const plain = folded(written.trim())
-    .replace(/([ap])\.? ?m\.?$/, "$1m")
-    .replace(/\s+/g, " ");
-  const clock =
-    CLOCK.exec(plain.replace(/ (?=[ap]m?$)/, "")) ??
-    CLOCK_WITH_POINT.exec(plain) ??
-    FOUR_FIGURES.exec(plain) ??
-    FULL_HOUR.exec(plain);
-  if (!clock) return undefined;
-  const hour = hourOf(+clock[1]!, clock[3]);
-  const minute = Number(clock[2] ?? 0);
-  return hour < 0 || hour > 23 || minute > 59 ? undefined : hour * 60 + minute;
-}
-
-function notATime(value: CellValue): Issue {
-  return issue("not-a-time", { value: quoted(value) });
-}
-
 function dayOf(year: number, month: number, day: number, written: string): number | Issue {
-  const date = new Date(Date.UTC(year, month, day));
-  const exists = date.getUTCMonth() === month && date.getUTCDate() === day;
-  if (!exists) return notADate(written);
-  return Math.round((date.getTime() - DAY_ZERO) / 86_400_000);
+  return spreadsheetDay(year, month, day) ?? notADate(written);
 }
 
 function notADate(written: string): Issue {
   return issue("not-a-date", { value: quoted(written) });
-}
-
-function hourOf(hour: number, half: string | undefined): number {
-  if (!half) return hour;
-  if (hour < 1 || hour > 12) return -1;
-  return (hour % 12) + (half === "p" ? 12 : 0);
-}
-
-/** A day as a spreadsheet counts it, written as "2026-05-31". */
-export function writtenDay(day: number): string {
-  return new Date(DAY_ZERO + Math.floor(day) * 86_400_000).toISOString().slice(0, 10);
-}
-
-/** The same day of the calendar some years later; from 29 February, 1 March where there is none. */
-export function yearsAfter(day: number, years: number): number {
-  const date = new Date(DAY_ZERO + day * 86_400_000);
-  date.setUTCFullYear(date.getUTCFullYear() + years);
-  return Math.round((date.getTime() - DAY_ZERO) / 86_400_000);
-}
-
-/** A time of day in minutes since midnight, written as "14:05". */
-export function writtenTime(minute: number): string {
-  const [hours, minutes] = [Math.floor(minute / 60), minute % 60];
-  return `${String(hours).padStart(2, "0")}:${String(minutes).padStart(2, "0")}`;
 }
