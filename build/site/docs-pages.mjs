@@ -11,7 +11,6 @@ export const PAGES = [
   ["rules", "Rules"],
   ["clauses", "Clauses"],
   ["diagnosis", "Slips"],
-  ["setup", "Setup"],
   ["review", "Review"],
   ["numbers", "Numbers and trust"],
   ["excel-versions", "Versions of Excel"],
