@@ -7,7 +7,16 @@ import type { Finding } from "./finding";
 
 type Cell = string | number | boolean;
 
-const FINDINGS_HEADER = ["row", "sample", "rule", "weight", "column", "value", "message", "cause"];
+export const FINDINGS_HEADER = [
+  "row",
+  "sample",
+  "rule",
+  "weight",
+  "column",
+  "value",
+  "message",
+  "cause",
+];
 
 /** Four cells for each row: test, air, specification, findings. A blank row gives blanks. */
 export function checkedRows(result: CheckResult): Cell[][] {
@@ -28,18 +37,20 @@ export function checkedRows(result: CheckResult): Cell[][] {
  */
 export function findingsList(result: CheckResult): Cell[][] {
   const lines = result.findings.map((finding) => findingLine(finding, result));
-  const tested = result.results.filter(({ state }) => state !== "").length;
-  const nothing = ["", "", "", "", "", "", say("nothing-found", { rows: tested }), ""];
-  const unseen = notLookedAtSentence(result.notLookedAt);
-  const unseenLine = ["", "", "not-looked-at", "note", "", "", unseen ?? "", ""];
-  return [
-    FINDINGS_HEADER,
-    ...(lines.length > 0 ? lines : [nothing]),
-    ...(unseen === undefined ? [] : [unseenLine]),
-  ];
+  return [FINDINGS_HEADER, ...lines, ...linesBelowFindings(result)];
 }
 
-function findingLine(finding: Finding, { results, columns, reading }: CheckResult): Cell[] {
+/** What stands below the findings: that nothing was found, and what was not looked at. */
+export function linesBelowFindings({ findings, results, notLookedAt }: CheckResult): Cell[][] {
+  const tested = results.filter(({ state }) => state !== "").length;
+  const nothing = ["", "", "", "", "", "", say("nothing-found", { rows: tested }), ""];
+  const unseen = notLookedAtSentence(notLookedAt);
+  const unseenLine = ["", "", "not-looked-at", "note", "", "", unseen ?? "", ""];
+  return [...(findings.length > 0 ? [] : [nothing]), ...(unseen === undefined ? [] : [unseenLine])];
+}
+
+/** The line of one finding, as many cells as the header has. */
+export function findingLine(finding: Finding, { results, columns, reading }: CheckResult): Cell[] {
   const { record, field, rule, causes = [], weight } = finding;
   const result: TestResult | undefined = record === null ? undefined : results[record];
   const cell = field === null || record === null ? null : reading.cell(record, field);

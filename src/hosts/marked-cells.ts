@@ -1,5 +1,6 @@
 import { WEIGHTS, type Weight } from "../fieldsheet/finding";
 import { blockAddress } from "./cell-address";
+import { atOnce, each, type Steps } from "./in-slices";
 import type { CellPlace, Mark } from "./sheet-host";
 
 /** A cell to be marked: the gravest weight of its findings, and the sentences of all of them. */
@@ -17,22 +18,30 @@ export function markedCellsBySheet(
   marks: readonly Mark[],
   sheetId?: string,
 ): Map<string, MarkedCell[]> {
+  return atOnce(markedCellsInSteps(marks, sheetId));
+}
+
+/** The same in steps. */
+export function* markedCellsInSteps(
+  marks: readonly Mark[],
+  sheetId?: string,
+): Steps<Map<string, MarkedCell[]>> {
   const byPlace = new Map<string, Mark[]>();
-  for (const mark of marks) {
+  yield* each(marks, (mark) => {
     const place = `${mark.sheetId} ${mark.row} ${mark.column}`;
-    byPlace.set(place, [...(byPlace.get(place) ?? []), mark]);
-  }
+    const there = byPlace.get(place);
+    if (there) there.push(mark);
+    else byPlace.set(place, [mark]);
+  });
   const bySheet = new Map<string, MarkedCell[]>(sheetId === undefined ? [] : [[sheetId, []]]);
-  for (const ofCell of byPlace.values()) {
+  yield* each([...byPlace.values()], (ofCell) => {
     const sorted = [...ofCell].sort((a, b) => gravity(a.weight) - gravity(b.weight));
-    const [gravest] = sorted;
-    if (!gravest) continue;
-    const { sheetId, row, column, weight } = gravest;
+    const { sheetId, row, column, weight } = sorted[0]!;
     const cell = { sheetId, row, column, weight, sentences: sorted.flatMap((m) => m.sentences) };
     const ofSheet = bySheet.get(sheetId);
     if (ofSheet) ofSheet.push(cell);
     else bySheet.set(sheetId, [cell]);
-  }
+  });
   return bySheet;
 }
 

@@ -4,6 +4,7 @@ import type { Weight } from "../fieldsheet/finding";
 import type { CellArea } from "./cell-area";
 import type { Side } from "./area-around";
 import type { CellsMoved } from "./cells-moved";
+import type { Pause } from "./in-slices";
 
 export type { CellArea };
 
@@ -128,11 +129,20 @@ export interface SheetHost {
    * Takes our earlier marks off the sheets of these marks and puts these on: one conditional format
    * a weight and sheet, recognised by its formula, and a note where the user has none.
    * @param checked What was checked: the earlier marks on its sheet go also where nothing was found.
+   * @param pause Where it ends the work, none of these marks is on the sheets; earlier ones may be gone.
    * @throws Problem `table-changed` where it holds something else by now; then no mark of ours is on it.
    */
-  mark(marks: readonly Mark[], withNotes: boolean, checked?: ReadArea): Promise<MarkReport>;
-  /** Takes every mark of ours off the whole workbook. */
-  unmark(): Promise<MarkReport>;
+  mark(
+    marks: readonly Mark[],
+    withNotes: boolean,
+    checked?: ReadArea,
+    pause?: Pause,
+  ): Promise<MarkReport>;
+  /**
+   * Takes every mark of ours off the whole workbook.
+   * @param pause Where it ends the work, what was not yet taken off stays.
+   */
+  unmark(pause?: Pause): Promise<MarkReport>;
   /** Reads all that stands on the sheet of a name; `undefined` where the workbook has none. */
   readSheet(name: string): Promise<ReadArea | undefined>;
   /**
@@ -149,6 +159,7 @@ export interface SheetHost {
     name: string,
     table: readonly (readonly CellValue[])[],
     look?: SheetLook,
+    pause?: Pause,
   ): Promise<string>;
   /**
    * Puts a formula into the selected cell, where it is shown in the user's own way.

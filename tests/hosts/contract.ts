@@ -77,6 +77,57 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
       ...more,
     });
 
+    describe("work that is stopped", () => {
+      const stop = new Error("stopped");
+      const stopAt = (pauses: number) => {
+        let left = pauses;
+        return async () => {
+          if ((left -= 1) < 1) throw stop;
+        };
+      };
+      // Each step is as long as a slice, so that there is a pause behind each.
+      let now = 0;
+      beforeEach(() => void jest.spyOn(performance, "now").mockImplementation(() => (now += 30)));
+      afterEach(() => jest.restoreAllMocks());
+
+      test.each([1, 2, 3, 4, 5, 6])(
+        "leaves none of the new marks when it is stopped at pause %i, and passes on what stopped it",
+        async (pauses) => {
+          const read = await readWhole();
+          const marks = [1, 2, 3].map((row) => markAt(read.area, row, 1));
+          const ended = await host.mark(marks, true, read, stopAt(pauses)).catch((by) => by);
+          // A host that has only few slices comes to its end before.
+          if (ended !== stop) return expect(ended).toMatchObject({ cells: 3, notes: 3 });
+          expect([1, 2, 3].map((row) => sheet.fillsAt(row, 1))).toEqual([[], [], []]);
+          expect([1, 2, 3].map((row) => sheet.noteAt(row, 1) ?? "")).toEqual(["", "", ""]);
+        },
+      );
+
+      test.each([1, 2, 3])(
+        "takes the rest of the marks off later when it is stopped at pause %i",
+        async (pauses) => {
+          const read = await readWhole();
+          await host.mark(
+            [1, 2].map((row) => markAt(read.area, row, 1)),
+            true,
+            read,
+          );
+          const ended = await host.unmark(stopAt(pauses)).catch((by) => by);
+          if (ended !== stop) expect(ended).toMatchObject({ notes: 2 });
+          await host.unmark();
+          expect(sheet.fillsAt(1, 1)).toEqual([]);
+          expect(sheet.noteAt(1, 1) ?? "").toBe("");
+        },
+      );
+
+      test("writes no results", async () => {
+        const before = sheet.sheetNames();
+        const written = host.writeResultsSheet("Findings", LOADS, undefined, stopAt(1));
+        expect(await written.catch((by) => by)).toBe(stop);
+        expect(sheet.sheetNames()).toEqual(before);
+      });
+    });
+
     describe("reading", () => {
       test("gives the selection, each cell as it is: a blank is not a zero, a text not a number", async () => {
         sheet.select([0, 0, 4, 4]);

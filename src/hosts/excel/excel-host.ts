@@ -37,12 +37,17 @@ export function excelHost(): SheetHost {
     sheetTops: readSheetTops,
     readAgain,
     select: selectCell,
-    mark: (marks, withNotes, checked) => own.during(() => putMarks(marks, withNotes, checked)),
-    unmark: () => own.during(removeMarks),
+    mark: (...given) => own.during(() => putMarks(...given)),
+    async unmark(pause) {
+      await pause?.();
+      return own.during(removeMarks);
+    },
     readSheet: readNamedSheet,
     addLines: (name, lines) => own.during(() => addLinesBelow(name, lines)),
-    writeResultsSheet: (name, table, look) =>
-      own.during(() => writeNewSheet(name, table, look && asReport(look))),
+    async writeResultsSheet(name, table, look, pause) {
+      await pause?.();
+      return own.during(() => writeNewSheet(name, table, look && asReport(look)));
+    },
     workbookName,
     insertFormula,
     addChart: (chart) => own.during(() => addLineChart(chart)),

@@ -5,7 +5,8 @@ import { blockAddress } from "../cell-address";
 import { totalOf } from "../mark-report";
 import { MARK_STYLES } from "../mark-style";
 import { markFormula } from "../mark-tag";
-import { addressesOf, markedCellsBySheet, type MarkedCell } from "../marked-cells";
+import { inSlices, type Pause } from "../in-slices";
+import { addressesOf, markedCellsInSteps, type MarkedCell } from "../marked-cells";
 import { noteText } from "../our-note";
 import type { Mark, MarkReport, ReadArea } from "../sheet-host";
 import { excelCan } from "./abilities";
@@ -36,8 +37,11 @@ export async function putMarks(
   marks: readonly Mark[],
   withNotes: boolean,
   checked?: ReadArea,
+  pause: Pause = async () => {},
 ): Promise<MarkReport> {
-  const bySheet = [...markedCellsBySheet(marks, checked?.area.sheetId)];
+  // Once Excel is asked there is no way back.
+  const bySheet = [...(await inSlices(markedCellsInSteps(marks, checked?.area.sheetId), pause))];
+  await pause();
   if (bySheet.length === 0) return totalOf([]);
   const forNotes = withNotes && excelCan("notes");
   return asOneStep(async (context) => {

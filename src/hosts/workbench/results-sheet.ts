@@ -3,6 +3,7 @@ import type { FUniver } from "@univerjs/core/facade";
 import type { SheetLook } from "../sheet-host";
 import { shownValue, type CellValue } from "../../measure/cell-value";
 import { Problem } from "../../measure/problem";
+import { atOnce, each, inSlices, type Pause, type Steps } from "../in-slices";
 import { freeSheetName } from "../sheet-name";
 import { cellHolding } from "./cell-content";
 import { openWorkbook, type Sheet } from "./workbook";
@@ -22,12 +23,21 @@ const USUAL = 9;
  *
  * @returns The name of the sheet: the wished one, with a number where that is taken.
  */
-export function writeResults(api: FUniver, wished: string, table: Table, look?: SheetLook): string {
+export async function writeResults(
+  api: FUniver,
+  wished: string,
+  table: Table,
+  look: SheetLook | undefined,
+  pause: Pause,
+): Promise<string> {
   const taken = openWorkbook(api)
     .getSheets()
     .map((sheet) => sheet.getSheetName());
   const name = freeSheetName(wished, taken);
-  newSheetHolding(api, name, table, look);
+  const sheet = await inSlices(sheetInSteps(table, look), pause);
+  // The last moment at which it can be stopped.
+  await pause(1);
+  openWorkbook(api).insertSheet(name, { sheet });
   return name;
 }
 
@@ -43,34 +53,32 @@ export function addSheetNamed(api: FUniver, name: string, table: Table, look?: S
 
 /** Puts a table, with its header row first, on a new sheet. */
 export function newSheetHolding(api: FUniver, name: string, table: Table, look?: SheetLook): void {
+  openWorkbook(api).insertSheet(name, { sheet: atOnce(sheetInSteps(table, look)) });
+}
+
+/** What a sheet holds that shows a table. */
+function* sheetInSteps(table: Table, look?: SheetLook): Steps<object> {
   const bold = new Set(look?.bold ?? [0]);
-  const columns = Math.max(1, ...table.map((row) => row.length));
-  const cells = table.map((row, r) =>
-    row.map((value) => (bold.has(r) ? heading(value) : cellHolding(value))),
-  );
-  openWorkbook(api).insertSheet(name, {
-    sheet: {
-      rowCount: table.length + SPARE,
-      columnCount: columns + SPARE,
-      columnData: Object.fromEntries(
-        Array.from({ length: columns }, (_, i) => [
-          i,
-          { w: look ? pixels(look.widths[i] ?? USUAL) : widthOf(table, i) },
-        ]),
-      ),
-      cellData: Object.fromEntries(cells.map((row, r) => [r, Object.fromEntries(row.entries())])),
-    },
+  const longest: number[] = [0];
+  const rows = yield* each(table, (row, r) => {
+    row.forEach((value, column) => {
+      longest[column] = Math.max(longest[column] ?? 0, shownValue(value).length);
+    });
+    const cells = row.map((value) => (bold.has(r) ? heading(value) : cellHolding(value)));
+    return [r, Object.fromEntries(cells.entries())] as const;
   });
+  const width = (column: number) =>
+    look ? pixels(look.widths[column] ?? USUAL) : Math.min(pixels(longest[column]!), WIDEST);
+  return {
+    rowCount: table.length + SPARE,
+    columnCount: longest.length + SPARE,
+    columnData: Object.fromEntries(longest.map((_, i) => [i, { w: width(i) }])),
+    cellData: Object.fromEntries(rows),
+  };
 }
 
 function heading(value: CellValue): ICellData {
   return { ...cellHolding(value), s: { bl: BooleanNumber.TRUE } };
-}
-
-/** Wide enough for what stands in a column, within reason. */
-function widthOf(table: readonly (readonly CellValue[])[], column: number): number {
-  const longest = table.reduce((most, row) => Math.max(most, shownValue(row[column]).length), 0);
-  return Math.min(pixels(longest), WIDEST);
 }
 
 function pixels(characters: number): number {

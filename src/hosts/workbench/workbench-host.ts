@@ -1,5 +1,6 @@
 import type { FUniver } from "@univerjs/core/facade";
 import { Problem } from "../../measure/problem";
+import type { Pause } from "../in-slices";
 import type { SheetHost } from "../sheet-host";
 import { addLinesBelow, readNamedSheet } from "./lines-below";
 import { insertFormula } from "./insert-formula";
@@ -21,7 +22,7 @@ export interface WorkbenchHost extends SheetHost {
 export function workbenchHost(api: FUniver): WorkbenchHost {
   const settings = new KeptSettings(openWorkbook(api).getName());
   const listening = new Set<() => void>();
-  const untilStopped = (stop: () => void) => {
+  const kept = (stop: () => void) => {
     const stopOnce = () => {
       if (listening.delete(stopOnce)) stop();
     };
@@ -45,19 +46,21 @@ export function workbenchHost(api: FUniver): WorkbenchHost {
         sheet.scrollToCell(Math.max(0, row - 3), Math.max(0, column - 3));
         return along ? valuesOf(sheet, along) : [];
       }),
-    mark: (marks, withNotes, checked) => answer(() => putMarks(api, marks, withNotes, checked)),
-    unmark: () => answer(() => takeAllMarksOff(api)),
+    mark: (marks, withNotes, checked, pause) =>
+      untilStopped(pause, (tell) => putMarks(api, marks, withNotes, checked, tell)),
+    unmark: (pause) => untilStopped(pause, (tell) => takeAllMarksOff(api, tell)),
     readSheet: (name) => answer(() => readNamedSheet(api, name)),
     addLines: (name, lines) => answer(() => addLinesBelow(api, name, lines)),
-    writeResultsSheet: (name, table, look) => answer(() => writeResults(api, name, table, look)),
+    writeResultsSheet: (name, table, look, pause) =>
+      untilStopped(pause, (tell) => writeResults(api, name, table, look, tell)),
     insertFormula: (formula) => answer(() => insertFormula(api, formula)),
     workbookName: () => answer(() => openWorkbook(api).getName()),
     addSheet: (name, table, look) => answer(() => addSheetNamed(api, name, table, look)),
     writeCells: (read, blocks) => answer(() => writeCellsOf(api, read, blocks)),
     settings: () => answer(() => settings.read()),
     saveSettings: (kept) => answer(() => settings.keep(kept)),
-    onSelectionChange: (listener) => answer(() => untilStopped(listenToSelection(api, listener))),
-    onEdit: (listener) => answer(() => untilStopped(listenToEdits(api, listener))),
+    onSelectionChange: (listener) => answer(() => kept(listenToSelection(api, listener))),
+    onEdit: (listener) => answer(() => kept(listenToEdits(api, listener))),
     stopListening: () => [...listening].forEach((stop) => stop()),
   };
 }
@@ -68,6 +71,27 @@ async function answer<T>(act: () => T | Promise<T>): Promise<T> {
     return await act();
   } catch (error) {
     throw error instanceof Problem ? error : new Problem("spreadsheet-failed");
+  }
+}
+
+/** The same for work in slices; what its pause throws ends it and is passed on. */
+async function untilStopped<T>(
+  pause: Pause | undefined,
+  act: (pause: Pause) => Promise<T>,
+): Promise<T> {
+  let stopped: { readonly by: unknown } | undefined;
+  const pauseOrStop: Pause = async (share) => {
+    try {
+      await pause?.(share);
+    } catch (thrown) {
+      stopped = { by: thrown };
+      throw thrown;
+    }
+  };
+  try {
+    return await answer(() => act(pauseOrStop));
+  } catch (error) {
+    throw stopped ? stopped.by : error;
   }
 }
 

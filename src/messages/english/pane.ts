@@ -22,6 +22,12 @@ export const paneMessages = {
   "pane-progress": "Progress",
   "pane-stop": "Stop",
   "pane-stopped": "Stopped. The sheet was not changed.",
+  "pane-stopped-marking":
+    "Stopped. None of the new marks is on the sheet; earlier ones may have been taken off.",
+  "pane-stopped-unmarking":
+    "Stopped. Some of our marks may still be there; remove the marks again to take off the rest.",
+  "results-only-first": ({ shown, findings }: Words<"shown" | "findings">) =>
+    `The list holds the first ${shown} of ${findings} findings. The command line writes all of them (fresh-check, see the documents); or check the table in parts.`,
   "pane-checking": "Checking",
   "pane-reading": ({ rows }: Words<"rows">) => `Reading, ${rows} rows so far`,
   "pane-reading-column": "Reading",

@@ -24,6 +24,12 @@ export const paneMessages: SameSentences<typeof english> = {
   "pane-progress": "Avance",
   "pane-stop": "Detener",
   "pane-stopped": "Detenido. La hoja no se cambió.",
+  "pane-stopped-marking":
+    "Detenido. Ninguna de las marcas nuevas está en la hoja; las anteriores pueden haberse quitado.",
+  "pane-stopped-unmarking":
+    "Detenido. Puede que queden algunas marcas nuestras; quite las marcas otra vez para retirar el resto.",
+  "results-only-first": ({ shown, findings }) =>
+    `La lista contiene los primeros ${shown} de ${findings} hallazgos. La línea de comandos los escribe todos (fresh-check, vea los documentos); o revise la tabla por partes.`,
   "pane-checking": "Revisando",
   "pane-reading": ({ rows }) => `Leyendo, ${rows} filas hasta ahora`,
   "pane-reading-column": "Leyendo",

@@ -1,7 +1,7 @@
 import type { ReadArea, SheetHost } from "../../hosts/sheet-host";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import { say } from "../../messages/pane-catalogue";
-import { inSlices } from "../kit/in-slices";
+import { inSlices } from "../../hosts/in-slices";
 import { checkAreaInSteps, type CheckedArea } from "./checked-area";
 import type { Job } from "./one-at-a-time";
 import type { PaneState, PaneStore } from "./pane-state";

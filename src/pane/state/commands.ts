@@ -6,7 +6,7 @@ import { Problem } from "../../measure/problem";
 import { say } from "../../messages/pane-catalogue";
 import { copyText } from "../kit/copy-text";
 import { problemSentence } from "../kit/problem-sentence";
-import { inSlices } from "../kit/in-slices";
+import { inSlices } from "../../hosts/in-slices";
 import { aroundChecked, type AroundChecked } from "./around-checked";
 import type { CheckedArea } from "./checked-area";
 import { checking } from "./checking";
@@ -22,7 +22,7 @@ import { reviewing } from "./review/reviewing";
 import { withChoice, type Choice } from "./setup/choices";
 import { setupKeeping } from "./setup/keeping";
 import type { SpecifiedFrom } from "./setup/specified-air-line";
-import { resultsSheetTable } from "./results-sheet-table";
+import { resultsInSteps } from "./results-sheet-table";
 
 /** What a user can have the pane do. None of it throws: what goes wrong is in the state. */
 export interface PaneCommands {
@@ -166,18 +166,20 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
     async mark() {
       const { checked } = store.get();
       if (!checked) return true;
-      return run("pane-marking", (job) => marks.mark(checked, job));
+      return run("pane-marking", (job) => marks.mark(checked, job), true);
     },
-    unmark: () => run("pane-unmarking", marks.unmark),
+    unmark: () => run("pane-unmarking", marks.unmark, true),
     async writeResultsSheet() {
       const { checked } = store.get();
       if (!checked) return true;
-      return run("pane-writing", async (job) => {
+      const write = async (job: Job) => {
         const name = say("pane-results-sheet-name");
         const now = await marks.upToDate(checked, job);
-        const sheet = await host.writeResultsSheet(name, resultsSheetTable(now.checked));
-        return [...now.said, say("pane-results-written", { sheet })].join(" ");
-      });
+        const { lines, cut } = await inSlices(resultsInSteps(now.checked), job.pause);
+        const sheet = await host.writeResultsSheet(name, lines, undefined, job.pause);
+        return [...now.said, say("pane-results-written", { sheet }), ...cut].join(" ");
+      };
+      return run("pane-writing", write, true);
     },
     decide: (findings, decision, reason) =>
       run("pane-writing", (job) => review.decide(findings, decision, reason, job)),

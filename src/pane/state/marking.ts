@@ -1,10 +1,11 @@
 import { Problem } from "../../measure/problem";
+import { inSlices } from "../../hosts/in-slices";
 import type { SheetHost } from "../../hosts/sheet-host";
 import { sameRead } from "../../hosts/trimmed";
 import { say } from "../../messages/pane-catalogue";
 import { checkRead } from "./check-read";
 import type { CheckedArea } from "./checked-area";
-import { marksOfFindings } from "./marks-of-findings";
+import { marksInSteps } from "./marks-of-findings";
 import type { Job } from "./one-at-a-time";
 import type { PaneStore } from "./pane-state";
 
@@ -15,7 +16,7 @@ const MOST_ATTEMPTS = 3;
 export interface Marking {
   /** Marks what was found, and says what was done. */
   mark(checked: CheckedArea, job: Job): Promise<string>;
-  unmark(): Promise<string>;
+  unmark(job: Job): Promise<string>;
   /** The checked table, checked anew where the sheet does not hold any more what was checked. */
   upToDate(
     checked: CheckedArea,
@@ -44,8 +45,10 @@ export function marking(store: PaneStore, host: SheetHost): Marking {
       for (let attempt = 1; ; attempt += 1) {
         const { checked, said } = await upToDate(before, job);
         try {
-          const marks = marksOfFindings(checked);
-          const { cells, notes, remarks } = await host.mark(marks, withNotes, checked.read);
+          const marks = await inSlices(marksInSteps(checked), job.pause);
+          job.ifStopped(say("pane-stopped-marking"));
+          const given = [marks, withNotes, checked.read, job.pause] as const;
+          const { cells, notes, remarks } = await host.mark(...given);
           marked = cells > 0;
           return [...said, say("pane-marked", { cells, notes }), ...remarks].join(" ");
         } catch (error) {
@@ -55,8 +58,9 @@ export function marking(store: PaneStore, host: SheetHost): Marking {
         }
       }
     },
-    async unmark() {
-      const { cells, notes, remarks } = await host.unmark();
+    async unmark(job) {
+      job.ifStopped(say("pane-stopped-unmarking"));
+      const { cells, notes, remarks } = await host.unmark(job.pause);
       marked = false;
       return [say("pane-unmarked", { cells, notes }), ...remarks].join(" ");
     },

@@ -1,3 +1,4 @@
+import { atOnce, each, type Steps } from "../../hosts/in-slices";
 import { sentenceOfFinding } from "./sentence-of-finding";
 import type { Mark } from "../../hosts/sheet-host";
 import { placeOf, type CheckedArea } from "./checked-area";
@@ -7,8 +8,12 @@ import { placeOf, type CheckedArea } from "./checked-area";
  * concerns the sheet on its header, and on the cell of each row that it rests on.
  */
 export function marksOfFindings(checked: CheckedArea): Mark[] {
-  const { findings } = checked.result;
-  return findings.flatMap((finding) => {
+  return atOnce(marksInSteps(checked));
+}
+
+/** The same in steps. */
+export function* marksInSteps(checked: CheckedArea): Steps<Mark[]> {
+  const marks = yield* each(checked.result.findings, (finding) => {
     const { weight, record, field, place, behind = [] } = finding;
     const sentences = [sentenceOfFinding(finding, checked)];
     return [record, ...behind].map((record) => ({
@@ -17,4 +22,5 @@ export function marksOfFindings(checked: CheckedArea): Mark[] {
       sentences,
     }));
   });
+  return marks.flat();
 }

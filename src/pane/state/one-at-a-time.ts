@@ -8,6 +8,8 @@ export interface Job {
   pause(share?: number): Promise<void>;
   /** Shows what the work is at, and ends the work when it was stopped. */
   tell(label: string): void;
+  /** Says what is true of the sheet where the work is stopped from now on. */
+  ifStopped(sentence: string): void;
 }
 
 /** What is said while a command is under way. */
@@ -31,7 +33,9 @@ class Stopped extends Error {}
 
 export function oneAtATime(store: PaneStore): Runner {
   let stopped = false;
+  let saidOfSheet = "";
   const job: Job = {
+    ifStopped: (sentence) => (saidOfSheet = sentence),
     async pause(share) {
       const { work } = store.get();
       if (work) store.set({ work: { ...work, share } });
@@ -48,12 +52,13 @@ export function oneAtATime(store: PaneStore): Runner {
     async run(label, work, canStop = false) {
       if (store.get().work) return false;
       stopped = false;
+      saidOfSheet = say("pane-stopped");
       store.set({ work: { label: say(label), canStop }, error: "", status: "" });
       try {
         const status = await work(job);
         store.set({ status });
       } catch (error) {
-        if (error instanceof Stopped) store.set({ status: say("pane-stopped") });
+        if (error instanceof Stopped) store.set({ status: saidOfSheet });
         else store.set({ error: problemSentence(error) });
       } finally {
         store.set({ work: undefined });

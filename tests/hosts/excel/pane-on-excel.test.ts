@@ -254,7 +254,7 @@ test("a long reading ends where the user stops it", async () => {
   expect(store.get().status).toBe(say("pane-stopped"));
   // Where the table is, its first rows, and one piece more that was on its way.
   expect(excel.traffic.calls).toBe(3);
-});
+}, 30_000);
 
 function later(milliseconds: number): Promise<void> {
   return new Promise((resolve) => setTimeout(resolve, milliseconds));

@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { MARK_STYLES } from "../../../src/hosts/mark-style";
 import { weightOfFormula } from "../../../src/hosts/mark-tag";
+import type { Pause } from "../../../src/hosts/in-slices";
+import type { SheetHost } from "../../../src/hosts/sheet-host";
 import { markedCellsBySheet } from "../../../src/hosts/marked-cells";
 import { checkAreaInSteps } from "../../../src/pane/state/checked-area";
 import { paneCommands } from "../../../src/pane/state/commands";
@@ -30,6 +32,30 @@ const twin = openWorkbench();
 afterAll(() => [ours, twin].forEach(({ close }) => close()));
 
 type Workbench = typeof ours;
+
+/** What the user does at which of the next pauses; `undefined` once it is done. */
+let meanwhile: { pause: number; readonly act: Act } | undefined;
+const withUser =
+  (pause: Pause = async () => {}): Pause =>
+  async (share) => {
+    if (meanwhile && (meanwhile.pause -= 1) < 1) {
+      [ours, twin].forEach(meanwhile.act);
+      meanwhile = undefined;
+    }
+    await pause(share);
+  };
+const breathing: SheetHost = {
+  ...ours.host,
+  mark: (marks, withNotes, checked, pause) =>
+    ours.host.mark(marks, withNotes, checked, withUser(pause)),
+  unmark: (pause) => ours.host.unmark(withUser(pause)),
+};
+
+// Each step of the work is as long as a slice, so that the page breathes behind each.
+let now = 0;
+beforeAll(() => void jest.spyOn(performance, "now").mockImplementation(() => (now += 30)));
+afterAll(() => jest.restoreAllMocks());
+
 const frontOf = ({ api }: Workbench) => api.getActiveWorkbook()!.getActiveSheet();
 
 /** Something the user does to both. */
@@ -88,19 +114,31 @@ const editingOurs = fc.record({
 });
 
 const asStep = (acts: fc.Arbitrary<Act>) => acts.map((act) => ({ kind: "user" as const, act }));
-const command = fc.record({
-  kind: fc.constantFrom("check" as const, "mark" as const, "mark" as const, "unmark" as const),
-});
-const steps = (of: fc.Arbitrary<Act>, more: typeof editingOurs | typeof command) =>
-  fc.array(fc.oneof(asStep(typing), asStep(of), more, command), { minLength: 2, maxLength: 6 });
+const commandWith = (meanwhile: fc.Arbitrary<Act>) =>
+  fc.record({
+    kind: fc.constantFrom("check" as const, "mark" as const, "mark" as const, "unmark" as const),
+    // What the user does while the page breathes between two slices of the work.
+    between: fc.option(fc.record({ pause: fc.integer({ min: 1, max: 9 }), act: meanwhile }), {
+      nil: undefined,
+      freq: 2,
+    }),
+  });
+const lengths = { minLength: 2, maxLength: 6 };
 
 /**
  * The grid loses notes, whoever wrote them, where rows are put in and taken out by turns. So notes are tried
  * on a sheet whose rows and columns stay, and moved rows and columns without notes.
  */
 const sequence = fc.oneof(
-  steps(moving, command).map((one) => ({ withNotes: false, steps: one })),
-  steps(noting, editingOurs).map((one) => ({ withNotes: true, steps: one })),
+  fc
+    .array(fc.oneof(asStep(typing), asStep(moving), commandWith(fc.oneof(typing, moving))), lengths)
+    .map((steps) => ({ withNotes: false, steps })),
+  fc
+    .array(
+      fc.oneof(asStep(typing), asStep(noting), editingOurs, commandWith(fc.oneof(typing, noting))),
+      lengths,
+    )
+    .map((steps) => ({ withNotes: true, steps })),
 );
 
 /** What a user sees of a sheet: cells, hidden rows, formats and notes. */
@@ -179,17 +217,18 @@ test(`after each of ${SEQUENCES} sequences nothing of the user's is lost, and ea
         workbench.select([1, 1, 1, 1]);
       }
       const store = createPaneStore();
-      const commands = paneCommands(store, ours.host);
+      const commands = paneCommands(store, breathing);
       store.set({ ...LIMITS, withNotes });
       await commands.check();
       for (const one of steps) {
         if (one.kind === "user") [ours, twin].forEach(one.act);
         else if (one.kind === "note") editOurNote(one.which, one.change);
         else {
+          meanwhile = one.between && { ...one.between };
           await commands[one.kind]();
           const { error, checked } = store.get();
           if (error !== "") counted.errors += 1;
-          else if (one.kind === "mark" && checked) {
+          else if (one.kind === "mark" && checked && (!one.between || meanwhile)) {
             const fills = fillsOnSheet();
             expect(fills).toEqual(await expectedFills(checked.read));
             counted.marked += fills.size;

@@ -1,6 +1,7 @@
 import { cautionMessages } from "../../../src/messages/english/cautions";
 import type { CheckedArea } from "../../../src/pane/state/checked-area";
-import { resultsSheetTable } from "../../../src/pane/state/results-sheet-table";
+import { atOnce } from "../../../src/hosts/in-slices";
+import { resultsInSteps, resultsSheetTable } from "../../../src/pane/state/results-sheet-table";
 import { HEADER } from "../fake-host";
 import { checkedTable } from "../../fieldsheet/checked";
 
@@ -52,4 +53,16 @@ test("findings come first, then each test, then the cautions, in lines of one wi
 test("every caution is on the sheet", () => {
   const cells = table.flat();
   for (const caution of Object.values(cautionMessages)) expect(cells).toContain(caution);
+});
+
+test("more findings than a sheet bears are cut off, and it is said where all of them are", () => {
+  const all = checked.result.findings.length;
+  expect(all).toBeGreaterThan(1);
+  const { lines, cut } = atOnce(resultsInSteps(checked, 1));
+  expect(cut).toEqual([
+    `The list holds the first 1 of ${all} findings. The command line writes all of them (fresh-check, see the documents); or check the table in parts.`,
+  ]);
+  expect(lines[1]).toEqual(table[1]);
+  expect(lines[2]).toEqual(["", "", "", "", "", "", cut[0], ""]);
+  expect(lines.filter(([row]) => row === "row")).toHaveLength(2);
 });
