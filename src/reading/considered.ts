@@ -36,8 +36,10 @@ export function consider(
 ): readonly Considered[] {
   const languages = languagesOf(columns.flatMap(({ headers }) => headers));
   const spoken = languages.map(({ language }) => language).join();
-  const told = columns.map(({ headers, cells }) =>
-    tellings(headers, evidenceOf(cells), (header) => understand(header, languages)),
+  const told = columns.map(({ headers, cells }, at) =>
+    tellings(isBelowAnothers(columns, at) ? [] : headers, evidenceOf(cells), (header) =>
+      understand(header, languages),
+    ),
   );
   const numbered = numberedReadings(told.map(([first]) => first));
   const setting = keptFor(written, kept);
@@ -54,6 +56,15 @@ export function consider(
     if (!wordsAlone) return thoughtOf(all);
     return thought({ all, key: [spoken, ...columns[index]!.headers].join("\n") });
   });
+}
+
+/** A blank below a title that stands over several columns: the title names the first of them at most. */
+function isBelowAnothers(columns: readonly SheetColumn[], at: number): boolean {
+  const { headers } = columns[at]!;
+  if (headers.length < 2 || headers.at(-1)!.trim() !== "") return false;
+  const before = columns[at - 1]?.headers ?? [];
+  const titles = headers.slice(0, -1);
+  return before.length === headers.length && titles.every((title, i) => title === before[i]);
 }
 
 /** What a column may be by itself, in each of the ways to read its header rows. */

@@ -137,7 +137,9 @@ export class Dictionary {
     let parts = this.compounds.get(text);
     if (parts === undefined) {
       const found = this.split(text, text.length);
-      const isName = this.language === "de" || (found?.length ?? 0) < 3;
+      const hasWord =
+        found?.some(({ length }) => length > SHORTEST_PART) || ENDS.has(found?.at(-1) ?? "");
+      const isName = hasWord && (this.language === "de" || (found?.length ?? 0) < 3);
       parts = (isName ? found : undefined) ?? this.splitCutShort(text) ?? null;
       this.compounds.set(text, parts);
     }
@@ -174,8 +176,13 @@ export class Dictionary {
   }
 
   private isPart(part: string, isLast: boolean): boolean {
-    if (this.language !== "de" && part.length < SHORTEST_PART && !(isLast && ENDS.has(part)))
-      return false;
+    const isEnd = isLast && ENDS.has(part);
+    if (this.language !== "de" && !isEnd) {
+      // A guess is no reason to pass a column over.
+      const terms = this.entries.get(this.stem(part))?.terms ?? [];
+      const isGuard = terms.length > 0 && terms.every((term) => GUARD_TERMS[term] !== undefined);
+      if (part.length < SHORTEST_PART || isGuard) return false;
+    }
     return this.shortForms.has(part) || (this.entries.get(this.stem(part))?.terms.length ?? 0) > 0;
   }
 

@@ -36,7 +36,10 @@ export function guardOf(terms: readonly Term[]): Guard | undefined {
 }
 
 /** The guard of a word of a header: "by" speaks of a person only where nothing follows it. */
-export function guardOfWord({ terms, aside }: Word, at: number, words: readonly Word[]) {
+export function guardOfWord(word: Word, at: number, words: readonly Word[]): Guard | undefined {
+  const { terms, aside, misspelt } = word;
+  // What a word was only meant to be is no reason to pass a column over.
+  if (misspelt) return undefined;
   const isLast = words.slice(at + 1).every((word) => word.aside);
   return terms.includes("by") && (aside || !isLast) ? undefined : guardOf(terms);
 }

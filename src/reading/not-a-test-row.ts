@@ -21,7 +21,12 @@ const WRITTEN_BELOW = new RegExp(
  * @param headers The headers of the table, over the same columns.
  */
 export function isNotATestRow(row: readonly CellValue[], headers: readonly string[]): boolean {
-  return isSummaryRow(row) || repeatsHeader(row, headers) || isWrittenBelow(row);
+  const at = row.findIndex((cell) => !isBlank(cell));
+  const first = row[at];
+  // Most rows are tests and begin with a number or a name.
+  if (typeof first !== "string") return false;
+  const asHeaded = first.length === headers[at]?.length || first.trim() === headers[at]?.trim();
+  return isSummaryRow(row) || (asHeaded && repeatsHeader(row, headers)) || isWrittenBelow(row);
 }
 
 /** Whether most cells of a row say what the header of their column says, as on paper of many pages. */
@@ -39,7 +44,12 @@ function repeatsHeader(row: readonly CellValue[], headers: readonly string[]): b
 
 /** Whether a row is one or two texts, the first of which begins as remarks and signatures do. */
 function isWrittenBelow(row: readonly CellValue[]): boolean {
-  const filled = row.filter((cell) => !isBlank(cell));
+  const filled: CellValue[] = [];
+  for (const cell of row) {
+    if (isBlank(cell)) continue;
+    if (filled.length === 2) return false;
+    filled.push(cell);
+  }
   const [first] = filled;
   if (typeof first !== "string" || filled.length > 2) return false;
   if (filled.some((cell) => typeof cell !== "string")) return false;

@@ -9,10 +9,10 @@ import type { SheetReading } from "./sheet-reading";
 import type { SheetTable } from "./sheet-table";
 import type { UnreadColumn } from "./unread-column";
 import { unfitSettings } from "./kept-columns";
+import { isNotATestRow } from "./not-a-test-row";
 import { recognise } from "./recognise";
 import type { KeptColumn, RecognisedColumn, SheetColumn } from "./recognition";
 import { inOneGo, type Steps } from "./steps";
-import { isSummaryRow } from "./summary-row";
 import { wordsBeside } from "./testers-words";
 
 /** What a reading may be told besides the cells. */
@@ -44,13 +44,14 @@ export function* readTableInSteps(
   const sheetColumns = columnsOf(table);
   const { columns: found, all } = recognise(sheetColumns, kept);
   const columns = table.titles ? withTitles(found, table.headers) : found;
+  const headers = sheetColumns.map(({ headers }) => headers.at(-1) ?? "");
   const places = Object.entries(columns) as [FieldId, ColumnPlace][];
   const blank: boolean[] = [];
   const tests = new ReadTests(blank);
   const records: FieldRecord[] = [];
   const parts: (() => ReadStretch)[] = [
     () => (from, to) => {
-      for (let row = from; row < to; row++) blank.push(isNoTest(rows[row]!, places));
+      for (let row = from; row < to; row++) blank.push(isNoTest(rows[row]!, places, headers));
     },
     ...places.map(([field, place]) => () => {
       return columnReader(field, place, columns, rows, tests, { decimal, datesFrom });
@@ -125,10 +126,11 @@ function unreadColumns(
   });
 }
 
-/** Whether a row holds no test: every cell of a field is blank, or it sums up others. */
+/** Whether a row holds no test: every cell of a field is blank, or it is a sum, a header or a remark. */
 function isNoTest(
   row: readonly CellValue[],
   places: readonly (readonly [FieldId, ColumnPlace])[],
+  headers: readonly string[],
 ): boolean {
-  return places.every(([, { index }]) => isBlank(row[index])) || isSummaryRow(row);
+  return places.every(([, { index }]) => isBlank(row[index])) || isNotATestRow(row, headers);
 }

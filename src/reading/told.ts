@@ -76,6 +76,9 @@ export function tellings(
     return [tell({ ...title, text: own.text, unit: own.onlyUnit }, higher, cells)];
   }
   if (letter) return [tell({ ...own, words: [saying(letter, own.text)] }, titles, cells)];
+  // A word that is not known may make anything of the title above it.
+  const isUnknown = own.words.length > 0 && own.words.every(({ terms }) => terms.length === 0);
+  if (isUnknown) return [tell(own, titles, cells)];
   const broken = understood(`${above[0]!} ${own.text}`);
   return [tell(own, titles, cells), tell({ ...broken, text: own.text }, higher, cells)];
 }
