@@ -47,6 +47,7 @@ const configuration = async (env, mode, address, version) => ({
   devtool: false,
   entry: {
     functions: [resolve(src, "functions-in-excel/blank-cells.ts"), ...functionFiles],
+    spanish: resolve(src, "messages/spanish/script.ts"),
     // The page of the pane loads functions.js first, and the pane takes the reading and the check from it.
     taskpane: { import: resolve(src, "pane/taskpane.ts"), dependOn: "functions" },
     workbench: resolve(src, "workbench/load.ts"),
@@ -79,9 +80,9 @@ const configuration = async (env, mode, address, version) => ({
   plugins: [
     new FunctionsMetadata(functionFiles, address),
     new MiniCssExtractPlugin({ filename: "[name].css" }),
-    page("taskpane", "pane/taskpane.html", ["functions", "taskpane"], { version }),
+    page("taskpane", "pane/taskpane.html", ["spanish", "functions", "taskpane"], { version }),
     // The workbench loads functions.js itself, once it stands in for Excel.
-    page("workbench", "workbench/workbench.html", ["workbench"], { version }),
+    page("workbench", "workbench/workbench.html", ["spanish", "workbench"], { version }),
     page("index", "start-page/index.html", ["start-page"], {
       version,
       ways: waysToInstall(resolve(root, "docs/install.md")),

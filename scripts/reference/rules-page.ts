@@ -1,4 +1,4 @@
-import { FIELDS, type FieldId } from "../../src/reading/fields";
+import { FIELDS, nameInSetup, type FieldId } from "../../src/reading/fields";
 import type { Weight } from "../../src/fieldsheet/finding";
 import type { Rule } from "../../src/fieldsheet/rule";
 import { RULES } from "../../src/fieldsheet/rules";
@@ -32,8 +32,8 @@ export function rulesPage(): string {
     "A unit or a remark in brackets, capitals, and words such as “of the” make no difference.",
     table(
       ["column", "read as", "headers"],
-      Object.entries(FIELDS).map(([field, { label, kind }]) => [
-        label,
+      Object.entries(FIELDS).map(([field, { kind }]) => [
+        nameInSetup(field as FieldId),
         kind,
         ENGLISH.headings[field as FieldId]!.join(", "),
       ]),
@@ -56,7 +56,7 @@ function ruleSection({ id, needs, needsOneOf, basis, says }: Rule): string[] {
 }
 
 function columnsOf(needs: readonly FieldId[], needsOneOf: readonly FieldId[] = []): string {
-  const label = (field: FieldId) => FIELDS[field].label;
+  const label = (field: FieldId) => nameInSetup(field);
   const all = needs.map(label).join(", ");
   const oneOf = needsOneOf.length > 0 ? `one of ${needsOneOf.map(label).join(", ")}` : "";
   return [all, oneOf].filter((part) => part !== "").join("; ") || "every test";

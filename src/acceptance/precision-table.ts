@@ -21,10 +21,8 @@ export interface PublishedPrecision {
   /** Absent where the method has not established it. */
   readonly one?: readonly PrecisionAt[];
   readonly several: readonly PrecisionAt[];
-  readonly source: string;
+  readonly source: "source-memory" | "source-memory-type-a";
 }
-
-const MEMORY = "from memory, to be verified against the standard in force";
 
 const SLUMP_ONE: readonly PrecisionAt[] = [
   { near: 1.2, deviation: 0.23, difference: 0.65 },
@@ -61,7 +59,7 @@ export const PRECISION_TABLE: readonly PublishedPrecision[] = [
     ofValue: true,
     possible: [0, 100],
     several: [{ deviation: 0.11, difference: 0.32 }],
-    source: MEMORY,
+    source: "source-memory",
   },
   {
     names: ["C231", "C231M", "C231/C231M", "T152", "T152M"],
@@ -70,7 +68,7 @@ export const PRECISION_TABLE: readonly PublishedPrecision[] = [
     ofValue: false,
     possible: [0, 100],
     several: [{ deviation: 0.28, difference: 0.8 }],
-    source: `${MEMORY}; for meters of Type A and air up to 7 %, Type B has no statement of its own`,
+    source: "source-memory-type-a",
   },
   {
     names: ["C138", "T121"],
@@ -80,7 +78,7 @@ export const PRECISION_TABLE: readonly PublishedPrecision[] = [
     possible: [20, 400],
     one: [{ deviation: 0.65, difference: 1.85 }],
     several: [{ deviation: 0.82, difference: 2.31 }],
-    source: MEMORY,
+    source: "source-memory",
   },
   {
     names: ["C138M", "T121M"],
@@ -90,7 +88,7 @@ export const PRECISION_TABLE: readonly PublishedPrecision[] = [
     possible: [400, 6000],
     one: [{ deviation: 10.4, difference: 29.6 }],
     several: [{ deviation: 13.1, difference: 37 }],
-    source: MEMORY,
+    source: "source-memory",
   },
   {
     names: ["C143", "T119"],
@@ -100,7 +98,7 @@ export const PRECISION_TABLE: readonly PublishedPrecision[] = [
     possible: [0, 12],
     one: SLUMP_ONE,
     several: SLUMP_SEVERAL,
-    source: MEMORY,
+    source: "source-memory",
   },
   {
     names: ["C143M", "T119M"],
@@ -110,7 +108,7 @@ export const PRECISION_TABLE: readonly PublishedPrecision[] = [
     possible: [0, 305],
     one: SLUMP_ONE_MM,
     several: SLUMP_SEVERAL_MM,
-    source: MEMORY,
+    source: "source-memory",
   },
   {
     names: ["C1064", "T309"],
@@ -120,7 +118,7 @@ export const PRECISION_TABLE: readonly PublishedPrecision[] = [
     possible: [28, 212],
     one: [{ deviation: 0.5, difference: 1.3 }],
     several: [{ deviation: 0.7, difference: 1.9 }],
-    source: MEMORY,
+    source: "source-memory",
   },
   {
     names: ["C1064M", "T309M"],
@@ -130,6 +128,6 @@ export const PRECISION_TABLE: readonly PublishedPrecision[] = [
     possible: [-2, 100],
     one: [{ deviation: 0.3, difference: 0.7 }],
     several: [{ deviation: 0.4, difference: 1.1 }],
-    source: MEMORY,
+    source: "source-memory",
   },
 ];

@@ -7,6 +7,7 @@ import { marginToLimits } from "./margin";
 import { outcomeGrid, type GridRow } from "./outcome-grid";
 import { deviationOfResult } from "./deviation-of-result";
 import { USUAL_PRECISION } from "./precision";
+import type { PublishedPrecision } from "./precision-table";
 import { resultSteps, type ResultStep } from "./result-steps";
 import { unsoundLimits } from "./spec-limits";
 import { turningPoints, type TurningPoint } from "./turning-points";
@@ -18,7 +19,7 @@ export interface Certainty {
   /** Standard deviation that it rests on, %. */
   readonly deviation: number;
   /** Whose published precision it is and how far to trust it; absent for the user's own deviation. */
-  readonly published?: { readonly method: string; readonly source: string };
+  readonly published?: { readonly method: string; readonly source: PublishedPrecision["source"] };
 }
 
 /** All there is to say about a borderline result. */

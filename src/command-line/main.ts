@@ -14,6 +14,8 @@ run(process.argv.slice(2), {
     whole: () => readFileSync(name),
     pieces: () => createReadStream(name),
   }),
+  // In the order in which programs look for the language of their words.
+  locale: process.env.LC_ALL || process.env.LC_MESSAGES || process.env.LANG,
   input: () => process.stdin,
   write: async (line) => {
     if (!process.stdout.write(`${line}\n`)) await once(process.stdout, "drain");

@@ -1,4 +1,5 @@
 import type { DecimalMark } from "../measure/number-from-cell";
+import { LANGUAGES, type Language } from "../messages/language";
 import { Problem } from "../measure/problem";
 
 /** What somebody asks for on the command line. */
@@ -12,6 +13,8 @@ export interface Order {
   readonly low?: number;
   readonly high?: number;
   readonly decimal: DecimalMark;
+  /** In which language to speak; that of the machine where nothing is said. */
+  readonly language?: Language;
   /** Name of the file that holds the setup. */
   readonly setup?: string;
   readonly help: boolean;
@@ -20,12 +23,13 @@ export interface Order {
 /**
  * Reads the words of a command line.
  *
- * @throws Problem `option-unknown`, `option-needs-number`, `option-needs-file`, `option-decimal`, `no-file-named`.
+ * @throws Problem `option-unknown`, `option-needs-number`, `option-needs-file`, `option-decimal`, `option-language`,
+ *   `no-file-named`.
  */
 export function orderFrom(words: readonly string[]): Order {
   const files: string[] = [];
   const order = { json: false, tests: false, help: false, decimal: "." as DecimalMark };
-  const given: { low?: number; high?: number; setup?: string } = {};
+  const given: { low?: number; high?: number; setup?: string; language?: Language } = {};
   const waiting = [...words];
   let onlyFiles = false;
   for (let word = waiting.shift(); word !== undefined; word = waiting.shift()) {
@@ -37,6 +41,7 @@ export function orderFrom(words: readonly string[]): Order {
     else if (word === "--low" || word === "--high")
       given[word === "--low" ? "low" : "high"] = numberAfter(word, waiting.shift());
     else if (word === "--decimal") order.decimal = decimalMark(waiting.shift());
+    else if (word === "--language") given.language = languageNamed(waiting.shift());
     else if (word === "--setup") given.setup = fileAfter(word, waiting.shift());
     else throw new Problem("option-unknown", { option: word });
   }
@@ -59,4 +64,10 @@ function fileAfter(option: string, word = ""): string {
 function decimalMark(word = ""): DecimalMark {
   if (word !== "." && word !== ",") throw new Problem("option-decimal", { value: word });
   return word;
+}
+
+function languageNamed(word = ""): Language {
+  const language = LANGUAGES.find((code) => code === word.toLowerCase());
+  if (!language) throw new Problem("option-language", { value: word });
+  return language;
 }

@@ -1,6 +1,9 @@
 import type { CheckOptions } from "../fieldsheet/check-options";
 import { Problem } from "../measure/problem";
+import { languageOf } from "../messages/language";
 import { say, sentenceOf } from "../messages/pane-catalogue";
+import { spanish } from "../messages/spanish";
+import { learn, speak } from "../messages/speech";
 import { checkFile } from "./check-file";
 import { checkStream } from "./check-stream";
 import type { Setup } from "../reading/setup/setup";
@@ -19,6 +22,8 @@ export interface FileOnDisk {
 
 /** What the command line needs from the machine. */
 export interface Machine {
+  /** That of whoever works on it, such as "es_MX.UTF-8". */
+  readonly locale?: string;
   /** Looks a file up; throws where it is not there. */
   readonly file: (name: string) => FileOnDisk;
   /** What comes in on standard input. */
@@ -41,8 +46,11 @@ export async function run(words: readonly string[], machine: Machine): Promise<E
   let order: Order;
   let setup: Setup | undefined;
   let ofSetup: readonly Said[] = [];
+  learn("es", spanish);
+  speak({ language: languageOf(machine.locale) });
   try {
     order = orderFrom(words);
+    speak({ decimal: order.decimal, ...(order.language && { language: order.language }) });
     if (order.setup !== undefined && !order.help) {
       const bytes = fileNamed(order.setup, machine).whole();
       const read = await setupOfFile(order.setup, bytes, order.decimal);

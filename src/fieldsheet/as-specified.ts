@@ -1,9 +1,11 @@
+import { phrase } from "../messages/catalogue";
+import type { Value } from "../messages/sentence";
 import { quoted } from "../measure/cell-value";
 import type { Measured } from "../measure/measured";
 import { QUANTITIES } from "../measure/plausible";
 import { systemOf, type ValueOf } from "../measure/system-of-value";
 import { slumpLimit } from "../methods/slump/slump-limit";
-import { FIELDS, type FieldId } from "../reading/fields";
+import { fieldName, type FieldId } from "../reading/fields";
 import type { FieldRecord, FieldValues } from "../reading/record";
 import { withValues } from "../reading/read-tests";
 import type { MixSpecification } from "../reading/setup/mix-line";
@@ -24,8 +26,8 @@ const GROUP_OF = new Map(
 export interface NotCompared {
   readonly mix: string;
   readonly field: FieldId;
-  readonly value: string;
-  readonly limit: string;
+  readonly value: Value;
+  readonly limit: Value;
 }
 
 /** The tests of a sheet with what the setup gives for their mix, or for all, where they have none of their own. */
@@ -87,7 +89,7 @@ export function asSpecified(sheet: SheetReading, setup: Setup | undefined): AsSp
       mix: quoted(specified.mix),
       field,
       value: written(measured),
-      limit: limits.map(written).join(", "),
+      limit: { all: limits.map(written) },
     });
     return false;
   }
@@ -107,8 +109,8 @@ function limitOf({ values, densityUnit }: MixSpecification, field: FieldId): Mea
   return value as Measured | undefined;
 }
 
-function written({ value, unit }: Measured): string {
-  return unit === undefined ? String(value) : `${value} ${unit}`;
+function written({ value, unit }: Measured): Value {
+  return unit === undefined ? value : phrase("amount-in-unit", { amount: value, unit });
 }
 
 function says({ values, unreadable }: FieldRecord, field: keyof FieldValues): boolean {
@@ -117,5 +119,5 @@ function says({ values, unreadable }: FieldRecord, field: keyof FieldValues): bo
 
 /** The sentence values of what was not compared. */
 export function notComparedValues({ mix, field, value, limit }: NotCompared) {
-  return { mix, field: FIELDS[field].label, value, limit };
+  return { mix, field: fieldName(field), value, limit };
 }

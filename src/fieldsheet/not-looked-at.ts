@@ -1,4 +1,4 @@
-import { catalogue, say } from "../messages/catalogue";
+import { phrase, say } from "../messages/catalogue";
 import type { FieldId } from "../reading/fields";
 import type { SheetReading } from "../reading/sheet-reading";
 import { mayStandUnread } from "../reading/may-stand-unread";
@@ -31,9 +31,7 @@ export function notLookedAt(sheet: SheetReading, tests: readonly JudgedTest[]): 
 /** The same as a sentence, which stands beside "nothing was found"; `undefined` where all was looked at. */
 export function notLookedAtSentence(what: readonly NotLookedAt[]): string | undefined {
   if (what.length === 0) return undefined;
-  return say("not-looked-at", { what: what.map((each) => wordFor(each)).join(", ") });
-}
-
-function wordFor(what: NotLookedAt): string {
-  return catalogue[`looked-${what}`];
+  return say("not-looked-at", {
+    what: { all: what.map((each) => phrase(`looked-${each}`)) },
+  });
 }

@@ -1,4 +1,4 @@
-import { FIELDS } from "../reading/fields";
+import { fieldName } from "../reading/fields";
 import type { SheetReading } from "../reading/sheet-reading";
 import type { UnreadColumn } from "../reading/unread-column";
 import type { Finding } from "./finding";
@@ -15,17 +15,11 @@ export function unreadFindings({ unread }: SheetReading): readonly UnreadFinding
 }
 
 function findingOf({ index, place, header, mayBe, decides }: UnreadColumn): Finding {
-  const names = oneOf(mayBe.map((field) => FIELDS[field].label));
   const where = { record: null, field: null, column: index, header, ...(place && { place }) };
-  const at = { ...where, values: { mayBe: names } };
+  const at = { ...where, values: { mayBe: { either: mayBe.map(fieldName) } } };
   if (decides) {
     return { ...at, rule: "column-may-decide", weight: "error", say: "column-may-decide" };
   }
   const say = mayBe.length > 0 ? "column-may-be" : "column-not-read";
   return { ...at, rule: "column-not-read", weight: "note", say };
-}
-
-function oneOf(names: readonly string[]): string {
-  const first = names.slice(0, -1).join(", ");
-  return [first, ...names.slice(-1)].filter((part) => part !== "").join(" or ");
 }

@@ -1,6 +1,7 @@
 import { isBlank, quoted, writtenIn, type CellValue } from "./cell-value";
 import { issue, isIssue, type Issue } from "./issue";
-import type { Values } from "../messages/sentence";
+import { phrase } from "../messages/catalogue";
+import type { Value, Values } from "../messages/sentence";
 import { numberFromCell, type DecimalMark } from "./number-from-cell";
 import { saysNone, spelledNumber } from "./spelled-number";
 
@@ -80,7 +81,11 @@ export function alcoholFromCell(
   const named = alcoholUnitNamed(word);
   if (!named) return issue("alcohol-unit-unknown", { value: quoted(word) });
   if (named === "L" && !split && amount >= MILLILITRES[0] && amount <= MILLILITRES[1])
-    return issue("two-ways", { value: amount, one: `${amount} L`, other: `${amount} mL` });
+    return issue("two-ways", {
+      value: amount,
+      one: inUnit(amount, "L"),
+      other: inUnit(amount, "mL"),
+    });
   return named === "mL" ? { amount: amount / 1000, unit: "L" } : { amount, unit: named };
 }
 
@@ -99,7 +104,11 @@ function withUnit(why: Issue, value: CellValue, unit?: string): Issue {
   const { one, other } = why.values as Values<"one" | "other">;
   return issue("two-ways", {
     value: quoted(value),
-    one: `${one} ${unit}`,
-    other: `${other} ${unit}`,
+    one: inUnit(one, unit),
+    other: inUnit(other, unit),
   });
+}
+
+function inUnit(amount: Value, unit: string): Value {
+  return phrase("amount-in-unit", { amount, unit });
 }

@@ -1,6 +1,8 @@
 import { quoted, type CellValue } from "./cell-value";
 import { folded } from "./folded";
 import { issue, isIssue, type Issue } from "./issue";
+import { phrase } from "../messages/catalogue";
+import type { Value } from "../messages/sentence";
 
 /** A number as it was measured, or written as more than it, or as no more than it. */
 export interface Bounded {
@@ -57,6 +59,6 @@ export function isOver({ value, than }: Bounded, limit: number): boolean | undef
 }
 
 /** The number as a sentence says it: 6.5, "more than 6". */
-export function saidOf({ value, than }: Bounded): number | string {
-  return than === "more" ? `more than ${value}` : value;
+export function saidOf({ value, than }: Bounded): Value {
+  return than === "more" ? phrase("more-than", { value }) : value;
 }

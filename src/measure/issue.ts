@@ -1,5 +1,5 @@
 import { sentenceOf, type SentenceId, type SentenceValues } from "../messages/catalogue";
-import type { Values } from "../messages/sentence";
+import type { Phrase, Values } from "../messages/sentence";
 
 /**
  * Why there is no result: the id of a sentence and its values. A calculation returns one in place of
@@ -38,6 +38,11 @@ export function isIssue(result: unknown): result is Issue {
 export function at<T>(place: string, result: T): T {
   if (!(result instanceof Issue) || result.place !== "") return result;
   return new Issue(result.id, result.values, place, result.unavailable) as T;
+}
+
+/** The sentence of an issue as a value of another sentence. */
+export function issuePhrase({ id, values }: Issue): Phrase {
+  return { say: id, values, whole: true };
 }
 
 /** The sentence of an issue, after its place. */

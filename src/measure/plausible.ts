@@ -1,9 +1,11 @@
+import { phrase } from "../messages/catalogue";
+import type { Phrase } from "../messages/sentence";
 import { issue, type Issue } from "./issue";
 import { otherSystem, type UnitSystem } from "./unit-system";
 
-/** What a quantity is called with its article, its unit in each system, and between which values it can lie there. */
+/** What a quantity is called, its unit in each system, and between which values it can lie there. */
 export interface Quantity {
-  readonly name: string;
+  readonly name: Phrase;
   readonly units: Readonly<Record<UnitSystem, string>>;
   readonly limits: Readonly<Record<UnitSystem, readonly [low: number, high: number]>>;
 }
@@ -16,59 +18,59 @@ const TEMPERATURE_UNITS = { us: "°F", si: "°C" } as const;
  */
 export const QUANTITIES = {
   density: {
-    name: "a density",
+    name: phrase("quantity-density"),
     units: { us: "lb/ft³", si: "kg/m³" },
     limits: { us: [20, 300], si: [320, 4800] },
   },
   concreteTemperature: {
-    name: "a concrete temperature",
+    name: phrase("quantity-concreteTemperature"),
     units: TEMPERATURE_UNITS,
     limits: { us: [32, 140], si: [0, 60] },
   },
   airTemperature: {
-    name: "an air temperature",
+    name: phrase("quantity-airTemperature"),
     units: TEMPERATURE_UNITS,
     limits: { us: [0, 140], si: [-17, 60] },
   },
   /** Where the equation for the density of water holds. */
   waterTemperature: {
-    name: "a water temperature",
+    name: phrase("quantity-waterTemperature"),
     units: TEMPERATURE_UNITS,
     limits: { us: [32, 104], si: [0, 40] },
   },
   wind: {
-    name: "a wind speed",
+    name: phrase("quantity-wind"),
     units: { us: "mph", si: "km/h" },
     limits: { us: [0, 100], si: [0, 160] },
   },
   bowl: {
-    name: "a bowl volume",
+    name: phrase("quantity-bowl"),
     units: { us: "ft³", si: "L" },
     limits: { us: [0.02, 4], si: [0.5, 120] },
   },
   strength: {
-    name: "a strength",
+    name: phrase("quantity-strength"),
     units: { us: "psi", si: "MPa" },
     limits: { us: [250, 35_000], si: [1, 240] },
   },
   strengthDeviation: {
-    name: "a standard deviation",
+    name: phrase("quantity-strengthDeviation"),
     units: { us: "psi", si: "MPa" },
     limits: { us: [25, 5000], si: [0.1, 24] },
   },
   /** A nominal slump: what lies below is no slump to ask for. */
   nominalSlump: {
-    name: "a nominal slump",
+    name: phrase("quantity-nominalSlump"),
     units: { us: "in", si: "mm" },
     limits: { us: [0.5, 12], si: [13, 300] },
   },
   slump: {
-    name: "a slump",
+    name: phrase("quantity-slump"),
     units: { us: "in", si: "mm" },
     limits: { us: [0, 12], si: [0, 300] },
   },
   aggregateSize: {
-    name: "an aggregate size",
+    name: phrase("quantity-aggregateSize"),
     units: { us: "in", si: "mm" },
     limits: { us: [0.2, 6], si: [6.3, 160] },
   },

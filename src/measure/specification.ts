@@ -1,5 +1,7 @@
 import { isBlank, quoted, writtenIn, type CellValue } from "./cell-value";
 import { folded } from "./folded";
+import { phrase } from "../messages/catalogue";
+import type { Value } from "../messages/sentence";
 import { issue, isIssue, type Issue } from "./issue";
 import { numberFromCell, type DecimalMark } from "./number-from-cell";
 import { exact } from "./rounding";
@@ -90,7 +92,7 @@ function between(low: number, high: number, value: string): Specification | Issu
   return issue("two-ways", {
     value: quoted(value),
     one: `${low} ± ${high}`,
-    other: `${high} to ${low}`,
+    other: fromTo(high, low),
   });
 }
 
@@ -98,9 +100,13 @@ function twoNumbers(one: string, other: string, apart: boolean, value: string): 
   const [least, most] = [one, other].sort((a, b) => number(a) - number(b));
   return issue("two-ways", {
     value: quoted(value),
-    one: apart ? `${one} ± ${other}` : `${least} to ${most}`,
-    other: apart ? `${least} to ${most}` : `${one} or ${other}`,
+    one: apart ? `${one} ± ${other}` : fromTo(least!, most!),
+    other: apart ? fromTo(least!, most!) : { either: [one, other] },
   });
+}
+
+function fromTo(from: Value, to: Value): Value {
+  return phrase("from-to", { from, to });
 }
 
 function notASpecification(alone: Issue, value: string): Issue {

@@ -1,10 +1,12 @@
 import { acceptanceMessages } from "./english/acceptance";
 import { columnSlipMessages } from "./english/column-slips";
 import { decisionMessages } from "./english/decisions";
+import { fieldNames } from "./english/field-names";
 import { fieldsheetMessages } from "./english/fieldsheet";
 import { listMessages } from "./english/lists";
 import { measureMessages } from "./english/measure";
 import { neighbouringTestsMessages } from "./english/neighbouring-tests";
+import { quantityNames } from "./english/quantities";
 import { readingMessages } from "./english/reading";
 import { ruleMessages } from "./english/rules";
 import { setupMessages } from "./english/setup";
@@ -20,6 +22,8 @@ import { speakerOf } from "./speech";
 export const catalogue = {
   ...listMessages,
   ...measureMessages,
+  ...quantityNames,
+  ...fieldNames,
   ...acceptanceMessages,
   ...decisionMessages,
   ...volumetricAirMessages,

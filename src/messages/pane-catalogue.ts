@@ -16,6 +16,7 @@ import { paneSetupMessages } from "./english/pane-setup";
 import { paneTestMessages } from "./english/pane-test";
 import { paneTrendMessages } from "./english/pane-trend";
 import { setupSheetMessages } from "./english/setup-sheet";
+import { ruleNames } from "./english/rule-names";
 import { workbenchMessages } from "./english/workbench";
 import type { ValuesFor } from "./sentence";
 import { speakerOf } from "./speech";
@@ -40,6 +41,7 @@ export const everySentence = {
   ...hostMessages,
   ...paneSetupMessages,
   ...setupSheetMessages,
+  ...ruleNames,
   ...workbenchMessages,
 } as const;
 
@@ -49,4 +51,4 @@ export type MessageId = keyof typeof everySentence;
 /** What any sentence needs besides its id. */
 export type MessageValues<Id extends MessageId> = ValuesFor<typeof everySentence, Id>;
 
-export const { sentenceOf, say, inLine, phrase } = speakerOf(everySentence);
+export const { sentenceOf, say, inLine, inWords, phrase } = speakerOf(everySentence);

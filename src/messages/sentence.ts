@@ -2,11 +2,18 @@
  * A value of a sentence: a text, which is put in as it stands; a number, which is written with the
  * decimal mark in use; or words of the catalogue, which are said in the language in use.
  */
-export type Value = string | number | Phrase;
+export type Value = string | number | Figure | Phrase;
 
-/** Words of the catalogue by their id; or several values, all of them or one of them. */
+/** A number that is written with so many decimals, zeros among them, and with its sign where asked. */
+export interface Figure {
+  readonly figure: number;
+  readonly places: number;
+  readonly signed?: true;
+}
+
+/** Words of the catalogue by their id, a whole sentence among others; or several values, all of them or one of them. */
 export type Phrase =
-  | { readonly say: string; readonly values?: Values }
+  | { readonly say: string; readonly values?: Values; readonly whole?: true }
   | { readonly all: readonly Value[] }
   | { readonly either: readonly Value[] };
 

@@ -2,6 +2,7 @@ import type { Language } from "./language";
 import {
   filled,
   joined,
+  type Figure,
   type Phrase,
   type Sentences,
   type Value,
@@ -52,6 +53,11 @@ export function written(number: number | string): string {
   return held.speech.decimal === "," ? String(number).replace(".", ",") : String(number);
 }
 
+function figureText({ figure, places, signed }: Figure): string {
+  const sign = figure < 0 ? "−" : signed ? "+" : "";
+  return sign + Math.abs(figure).toFixed(places);
+}
+
 /** The ways to say the sentences of a catalogue in the language in use. */
 export function speakerOf<Catalogue extends Sentences>(catalogue: Catalogue) {
   const sentence = (id: string, values: Values): string => {
@@ -63,7 +69,11 @@ export function speakerOf<Catalogue extends Sentences>(catalogue: Catalogue) {
   const inWords = (value: Value): string => {
     if (typeof value === "number") return written(value);
     if (typeof value !== "object") return value;
-    if ("say" in value) return sentence(value.say, value.values ?? {});
+    if ("figure" in value) return written(figureText(value));
+    if ("say" in value) {
+      const said = sentence(value.say, value.values ?? {});
+      return value.whole ? joined("", said) : said;
+    }
     const [conjunction, parts] =
       "all" in value ? ["list-all", value.all] : ["list-either", value.either];
     const several = parts.map(inWords);
@@ -84,10 +94,12 @@ export function speakerOf<Catalogue extends Sentences>(catalogue: Catalogue) {
       id: Id,
       ...[values]: ValuesFor<Catalogue, Id>
     ): string => sentence(id, (values ?? {}) as Values),
+    /** A value as a sentence puts it in. */
+    inWords,
     /** Words of the catalogue for a sentence, which says them in the language in use. */
     phrase: <Id extends keyof Catalogue & string>(
       id: Id,
       ...[values]: ValuesFor<Catalogue, Id>
-    ): Phrase => ({ say: id, values }),
+    ): Phrase => (values ? { say: id, values } : { say: id }),
   };
 }

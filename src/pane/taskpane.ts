@@ -1,4 +1,5 @@
 import { excelHost } from "../hosts/excel/excel-host";
+import { speakAsChosen } from "../messages/chosen-language";
 import { say } from "../messages/pane-catalogue";
 import { functionHelpFrom, type FunctionHelp } from "./functions/function-help";
 import { element } from "./kit/element";
@@ -6,10 +7,14 @@ import { mountPane } from "./pane";
 
 const root = document.getElementById("pane")!;
 
+// The functions of this page may be asked before Excel has said its language.
+speakAsChosen(navigator.language);
+
 // Outside Excel its library is there without a workbook, or is not there at all.
 if (typeof Office === "undefined") sayWhereToOpen();
 else
   Office.onReady(({ host }) => {
+    speakAsChosen(Office.context.displayLanguage);
     if (host === Office.HostType.Excel) mountPane(root, excelHost(), functionHelp());
     else sayWhereToOpen();
   });

@@ -1,7 +1,7 @@
 import { SURE, type Candidate } from "./candidates";
 import type { Considered } from "./considered";
 import { DECIDING, decidingByContents, decidingByWords } from "./deciding";
-import { FIELDS, type FieldId } from "./fields";
+import { fieldName, type FieldId } from "./fields";
 import { fitOf } from "./fit";
 import { bindingTitle, guardIn } from "./guards";
 import type { Because, RecognisedColumn } from "./recognition";
@@ -86,7 +86,7 @@ function readColumn(
     (candidate) => candidate.field === field,
   )!;
   const { header } = at;
-  const name = FIELDS[field].label;
+  const name = fieldName(field);
   const why = kept
     ? because("read-as-kept", { field: name })
     : words.join() === told.own.text
@@ -115,7 +115,7 @@ function askedColumn(
 ): RecognisedColumn {
   const fields = asked.map(({ field }) => field);
   const { header } = at;
-  const names = fields.map((field) => FIELDS[field].label).join(", ");
+  const names = { all: fields.map(fieldName) };
   const best = asked[0]!;
   const rivals = among.rivals
     .get(best.field)!
@@ -127,7 +127,7 @@ function askedColumn(
       ? because("columns-alike", {
           header,
           others: rivals.join(", "),
-          field: FIELDS[best.field].label,
+          field: fieldName(best.field),
         })
       : best.fit < 0
         ? because("cells-hold-other", { header, fields: names })
@@ -154,7 +154,7 @@ function lostColumn(
     state: "unknown",
     mayBe,
     decides: mayBe.some((may) => DECIDING.has(may)),
-    because: because("another-is-nearer", { header: at.header, field: FIELDS[field].label, other }),
+    because: because("another-is-nearer", { header: at.header, field: fieldName(field), other }),
   };
 }
 

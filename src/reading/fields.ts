@@ -1,3 +1,6 @@
+import { phrase } from "../messages/catalogue";
+import { fieldNames } from "../messages/english/field-names";
+import type { Phrase } from "../messages/sentence";
 import { AGGREGATE_FIELDS } from "./fields/aggregate";
 import { AIR_LIMIT_FIELDS } from "./fields/air-limits";
 import { AIR_TEST_FIELDS } from "./fields/air-test";
@@ -25,6 +28,16 @@ export const FIELDS = {
 
 /** The id of a field. */
 export type FieldId = keyof typeof FIELDS;
+
+/** What a field is called in a sentence. */
+export function fieldName(field: FieldId): Phrase {
+  return phrase(`field-${field}`);
+}
+
+/** What a field is called in a setup, whatever language is spoken; its other names are read as headers are. */
+export function nameInSetup(field: FieldId): string {
+  return fieldNames[`field-${field}`];
+}
 
 /** The fields that hold a meter reading, in the order in which they are taken. */
 export const READING_FIELDS = ["first", "second", "third", "final"] as const;

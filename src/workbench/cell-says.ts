@@ -34,7 +34,7 @@ export function showWhatCellsSay(
     const sentence = error && place && (sentences.about(place) ?? sentenceFor(error));
     line.classList.toggle("is-error", Boolean(sentence));
     if (!sentence || !place) {
-      line.textContent = "A cell that shows an error says here why, once it is selected.";
+      line.textContent = say("cell-says-hint");
       return;
     }
     const name = document.createElement("span");

@@ -1,4 +1,5 @@
 import { workbenchHost, type WorkbenchHost } from "../hosts/workbench/workbench-host";
+import { speakAsChosen } from "../messages/chosen-language";
 import { say } from "../messages/pane-catalogue";
 import { mountPane } from "../pane/pane";
 import { showWhatCellsSay } from "./cell-says";
@@ -8,12 +9,15 @@ import { loadFunctions } from "./functions/load-functions";
 import { mendGrid } from "./mend-grid";
 import { pagePart } from "./page-part";
 import { connectRegions } from "./regions";
+import { sayPage } from "./say-page";
 import { startUniver } from "./start-univer";
 import { handOverTable } from "./files/save-table";
 import { WorkbookOpener } from "./workbook-opener";
 import "./workbench.css";
 
 async function start(): Promise<void> {
+  speakAsChosen(navigator.language);
+  sayPage();
   const sentences = new ErrorSentences();
   const functions = await loadFunctions();
   pagePart("grid").replaceChildren();
@@ -30,8 +34,16 @@ async function start(): Promise<void> {
     leave();
     sentences.clear();
     const host = workbenchHost(api);
-    mountPane(pagePart("pane"), { ...inSight(host), saveTable: handOverTable }, help);
-    const stopSaying = showWhatCellsSay(api, sentences, pagePart("cell-says"));
+    const sayOfCells = () => showWhatCellsSay(api, sentences, pagePart("cell-says"));
+    let stopSaying = sayOfCells();
+    mountPane(pagePart("pane"), { ...inSight(host), saveTable: handOverTable }, help, () => {
+      sayPage();
+      stopSaying();
+      stopSaying = sayOfCells();
+      // What the functions say in cells is said anew.
+      sentences.clear();
+      api.getFormula().executeCalculation();
+    });
     leave = () => {
       host.stopListening();
       stopSaying();

@@ -18,10 +18,12 @@ async function runOn(
   files: Readonly<Record<string, string | Uint8Array>> = {},
   input: string | Uint8Array = "",
   piece = 7,
+  locale?: string,
 ) {
   const lines: string[] = [];
   const told: string[] = [];
   const code = await run(words.split(" "), {
+    locale,
     file: (name) => {
       const file = files[name];
       if (file === undefined) throw new Error("no such file");
@@ -321,4 +323,23 @@ describe("--setup", () => {
     expect(run.code).toBe(2);
     expect(run.said[0]).toMatchObject({ kind: "not read", file: "setup.csv", amiss: true });
   });
+});
+
+test.each([
+  ["--language es foam.csv", "en_US.UTF-8", "3 divisiones de espuma son más"],
+  ["foam.csv", "es_MX.UTF-8", "3 divisiones de espuma son más"],
+  ["--language en foam.csv", "es_MX.UTF-8", "3 divisions of foam are more"],
+  ["foam.csv", "de_DE.UTF-8", "3 divisions of foam are more"],
+  ["foam.csv", undefined, "3 divisions of foam are more"],
+])("%s on a machine in %s speaks as asked", async (words, locale, said) => {
+  const { lines } = await runOn(words, { "foam.csv": FOAMING }, "", 7, locale);
+  expect(lines[0]).toContain(said);
+  // What the tests and findings are called is the same in every language.
+  expect(lines[0]).toContain("void");
+});
+
+test("--language takes what is spoken", async () => {
+  const { code, told } = await runOn("--language fr foam.csv", { "foam.csv": FOAMING });
+  expect(code).toBe(2);
+  expect(told).toEqual(["--language needs en or es, and “fr” is neither."]);
 });

@@ -320,7 +320,7 @@ test.each<[second: CellValue, says: string[], unrecorded: boolean, source: strin
     expect(findings.map(({ rule }) => rule)).toEqual(says);
     expect(notLookedAt.includes("second-reading")).toBe(unrecorded);
     expect(findings[0]!.values).toEqual({
-      mayBe: "second reading, third reading or final reading",
+      mayBe: { either: ["field-second", "field-third", "field-final"].map((say) => ({ say })) },
     });
   },
 );

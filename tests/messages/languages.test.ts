@@ -1,3 +1,5 @@
+import { RULES } from "../../src/fieldsheet/rules";
+import { ruleNames } from "../../src/messages/english/rule-names";
 import { everySentence } from "../../src/messages/pane-catalogue";
 import { besideCellsMessages } from "../../src/messages/english/beside-cells";
 import { startPageMessages } from "../../src/messages/english/start-page";
@@ -34,6 +36,12 @@ const pairs = Object.entries(english).map(([id, said]) => [id, said, twins[id]!]
 
 test("every sentence has its twin, and no twin is left over", () => {
   expect(Object.keys(twins).sort()).toEqual(Object.keys(english).sort());
+});
+
+test("every rule has a name, and what it is called in English are the words of its id", () => {
+  for (const { id } of RULES) expect(ruleNames).toHaveProperty([`rule-${id}`]);
+  for (const [id, name] of Object.entries(ruleNames))
+    expect(`rule-${name.replaceAll(" ", "-")}`).toBe(id);
 });
 
 test("a twin that is missing, or that asks for another value, does not compile", () => {

@@ -1,6 +1,6 @@
 import type { CellValue } from "../../src/measure/cell-value";
 import { issueSentence } from "../../src/measure/issue";
-import { FIELDS } from "../../src/reading/fields";
+import { FIELDS, nameInSetup } from "../../src/reading/fields";
 import { readSetup } from "../../src/reading/setup/setup";
 
 type Cells = readonly (readonly CellValue[])[];
@@ -47,7 +47,7 @@ test("the parts may stand beside each other", () => {
 
 test("every field can be named by its label, and no two fields by the same", () => {
   const ids = Object.keys(FIELDS) as (keyof typeof FIELDS)[];
-  const lines = ids.map((id, i) => [`column ${i}`, FIELDS[id].label]);
+  const lines = ids.map((id, i) => [`column ${i}`, nameInSetup(id)]);
   expect(readSetup([COLUMNS, ...lines]).columns.map(({ field }) => field)).toEqual(ids);
 });
 

@@ -1,3 +1,4 @@
+import { inWords } from "../../src/messages/pane-catalogue";
 import type { CellValue } from "../../src/measure/cell-value";
 import { faultFromCell } from "../../src/measure/fault-from-cell";
 import { isIssue, type Issue } from "../../src/measure/issue";
@@ -92,10 +93,11 @@ function outcomeOf(one: ValueCase): Outcome {
     if (fieldOf(one.kind) === undefined || word) return word === "may be void" ? "right" : "wrong";
     if (value !== undefined || !issue) return "wrong";
     // The ways that are values have to be those of the corpus; those in words say the same otherwise.
-    const named = [issue.values.one, issue.values.other].filter((way) => way !== undefined);
+    const ways = [issue.values.one, issue.values.other].filter((way) => way !== undefined);
+    const named = ways.map(inWords);
     const values = reads.notRead.every((way) => /^(?:more than )?\d/.test(way));
     if (reads.notRead.length === 0) return TWO_WAYS.includes(issue.id) ? "missed" : "right";
-    if (values) return sorted(named.map(String)) === sorted(reads.notRead) ? "right" : "missed";
+    if (values) return sorted(named) === sorted(reads.notRead) ? "right" : "missed";
     return TWO_WAYS.includes(issue.id) ? "right" : "missed";
   }
   if (issue) return "missed";

@@ -1,8 +1,15 @@
 import { acceptanceMessages } from "../../messages/english/acceptance";
 import type { RunRule } from "./run-rules";
 
-/** Run rules in words, as one sentence; "" for none. */
-export function runRuleWords(rules: readonly RunRule[]): string {
-  const words = rules.map((rule) => acceptanceMessages[rule]).join("; ");
+/**
+ * Run rules in words, as one sentence; "" for none.
+ *
+ * @param inWords How each is said; as a function gives it, the same in every language, unless told.
+ */
+export function runRuleWords(
+  rules: readonly RunRule[],
+  inWords: (rule: RunRule) => string = (rule) => acceptanceMessages[rule],
+): string {
+  const words = rules.map(inWords).join("; ");
   return words.charAt(0).toUpperCase() + words.slice(1);
 }

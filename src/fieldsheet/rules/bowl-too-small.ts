@@ -1,3 +1,5 @@
+import { phrase } from "../../messages/catalogue";
+import type { Phrase } from "../../messages/sentence";
 import { M3_PER_FT3 } from "../../measure/conversion";
 import { litres, volumeUnitOf } from "../../measure/volume";
 import { LEAST_BOWL } from "../../methods/apparatus/meter-tolerances";
@@ -23,8 +25,8 @@ export const bowlTooSmall = sheetRule({
       record,
       field: "bowlVolume",
       values: {
-        bowl: found,
-        least: found.endsWith("L") ? `${LEAST_BOWL.L} L` : `${LEAST_BOWL.ft3} ft³`,
+        bowl: inUnit(Number.parseFloat(found), unitOf(found)),
+        least: inUnit(LEAST_BOWL[found.endsWith("L") ? "L" : "ft3"], unitOf(found)),
       },
     })),
 });
@@ -40,4 +42,12 @@ function smallBowl({ values: { bowlVolume } }: JudgedTest): string | undefined {
   // Compared to the place of the least size: 129.6 in³ are 0.075 ft³.
   const ft3 = Number((volume / LITRES_PER_FT3).toFixed(4));
   return ft3 < LEAST_BOWL.ft3 ? `${ft3} ft³` : undefined;
+}
+
+function inUnit(amount: number, unit: string): Phrase {
+  return phrase("amount-in-unit", { amount, unit });
+}
+
+function unitOf(volume: string): string {
+  return volume.slice(volume.indexOf(" ") + 1);
 }

@@ -33,7 +33,7 @@ export const densityAndAir = testRule({
     const expected = expectedDensity({ density: densityTarget, air: aim }, result.air);
     if (isIssue(expected)) return undefined;
     const places = system === "us" ? 1 : 0;
-    const written = (value: number) => `${value < 0 ? "−" : "+"}${Math.abs(value).toFixed(places)}`;
+    const written = (figure: number) => ({ figure, places, signed: true }) as const;
     return {
       field: "density",
       values: {

@@ -35,7 +35,11 @@ export const evaporationHigh = testRule({
     const weather = { concrete: concrete.value, air: air.value, humidity, wind: wind.value };
     const rate = evaporation(weather, system);
     if (isIssue(rate) || rate < TAKE_CARE_FROM[system]) return undefined;
-    const values = { rate: rate.toFixed(2), from: TAKE_CARE_FROM[system], unit: UNITS[system] };
+    const values = {
+      rate: { figure: rate, places: 2 },
+      from: TAKE_CARE_FROM[system],
+      unit: UNITS[system],
+    };
     return { field: "wind", values };
   },
 });

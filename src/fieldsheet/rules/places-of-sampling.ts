@@ -1,3 +1,4 @@
+import { phrase } from "../../messages/catalogue";
 import { sheetRule } from "../rule";
 
 /** Tests of one mix that were sampled at the truck and at the end of a hose. */
@@ -24,12 +25,13 @@ export const placesOfSampling = sheetRule({
       if (places.size < 2) continue;
       const means = [...places].map(([place, airs]) => {
         const mean = airs.reduce((sum, air) => sum + air, 0) / airs.length;
-        return `${place} ${mean.toFixed(2)} % (${airs.length})`;
+        const shown = { figure: mean, places: 2 };
+        return phrase("mean-of-place", { place, mean: shown, tests: airs.length });
       });
       yield {
         record: null,
         field: "samplingPlace" as const,
-        values: { mix, means: means.join(", ") },
+        values: { mix, means: { all: means } },
       };
     }
   },

@@ -1,6 +1,6 @@
 import { writtenTime } from "../../measure/time-of-day";
 import { minutesBetween } from "../../methods/sampling/sampling-times";
-import { FIELDS } from "../../reading/fields";
+import { fieldName } from "../../reading/fields";
 import { testRule } from "../rule";
 
 const IN_ORDER = ["sampledFrom", "sampledTo", "start"] as const;
@@ -23,7 +23,7 @@ export const timesOutOfOrder = testRule({
     return told.slice(1).flatMap(({ field, minute }, i) => {
       const before = told[i]!;
       if (minutesBetween(before.minute, minute) >= 0) return [];
-      const what = FIELDS[before.field].label;
+      const what = fieldName(before.field);
       const times = { time: writtenTime(minute), before: writtenTime(before.minute) };
       return [{ field, values: { ...times, what } }];
     });

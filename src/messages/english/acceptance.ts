@@ -40,6 +40,9 @@ export const acceptanceMessages = {
   "place-in-series": ({ name, cell }: Words<"name" | "cell">) => `${name}, cell ${cell}`,
   "chart-needs-two-values":
     "A control chart needs two values or more. Give more results of the same mix.",
+  "source-memory": "from memory, to be verified against the standard in force",
+  "source-memory-type-a":
+    "from memory, to be verified against the standard in force; for meters of Type A and air up to 7 %, Type B has no statement of its own",
   "beyond-a-limit": "beyond a control limit",
   "two-of-three-near-a-limit": "two of three near the same control limit",
   "four-of-five-off-the-mean": "four of five well off the mean on the same side",

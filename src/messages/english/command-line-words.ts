@@ -43,6 +43,7 @@ A "-" reads CSV or JSON lines from standard input, of any length.
   --setup FILE     what columns hold and what is specified by mix: CSV, or a workbook
                    with a sheet "Fresh setup"
   --decimal ,      texts are written with decimal commas
+  --language es    speaks Spanish, or English with en; else as the machine does
   --               what follows are names of files
   --help           this text
 

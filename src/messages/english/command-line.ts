@@ -10,6 +10,8 @@ export const commandLineMessages = {
     `${option} needs the name of a file, such as ${option} setup.csv.`,
   "option-decimal": ({ value }: Words<"value">) =>
     `--decimal needs a point or a comma, and “${value}” is neither.`,
+  "option-language": ({ value }: Words<"value">) =>
+    `--language needs en or es, and “${value}” is neither.`,
   "no-file-named": "No file is named. Name files, or - for what comes in; --help says more.",
   "file-not-found": ({ name }: Words<"name">) =>
     `“${name}” is not there or cannot be opened. Look at its name and its rights.`,

@@ -87,6 +87,8 @@ export const decisionMessages = {
   "decided-above": "above the limits",
   "places-of-sampling": ({ mix, means }: Words<"mix" | "means">) =>
     `${mix === "" ? "the tests were" : `the tests of ${mix} were`} sampled in different places, with these mean air contents: ${means}. Compare them apart.`,
+  "mean-of-place": ({ place, mean, tests }: Words<"place" | "mean" | "tests">) =>
+    `${place} ${mean} % (${tests})`,
   "exposure-without-limit": ({ value, classes }: Words<"value" | "classes">) =>
     `“${value}” has no limit of w/cm in the table of ACI 318-19. It has: ${classes}; or give the limit as a number.`,
   "water-cement-cannot-be": ({ ratio }: Words<"ratio">) =>

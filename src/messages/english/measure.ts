@@ -2,6 +2,9 @@ import type { Words, WriteNumber } from "../sentence";
 
 /** Sentences about single values. */
 export const measureMessages = {
+  "amount-in-unit": ({ amount, unit }: Words<"amount" | "unit">) => `${amount} ${unit}`,
+  "from-to": ({ from, to }: Words<"from" | "to">) => `${from} to ${to}`,
+  "more-than": ({ value }: Words<"value">) => `more than ${value}`,
   "not-a-number": ({ value }: Words<"value">, n: WriteNumber) =>
     `“${value}” is not a number. Type a number, such as ${n("5.25")}.`,
   "comma-is-unclear": ({ value, read }: Words<"value" | "read">) =>

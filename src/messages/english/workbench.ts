@@ -24,6 +24,23 @@ export const workbenchMessages = {
   "cell-error-#REF!": "The formula names cells that are not there any more.",
   "cell-error-#DIV/0!": "The formula divides by zero or by a blank cell.",
   "cell-error-#N/A": "A value that the formula looks for is not there.",
+  "cell-says-hint": "A cell that shows an error says here why, once it is selected.",
+
+  "page-title": "Fresh Concrete workbench",
+  "page-lead":
+    "Type `=FRESH.` in a cell to compute, or check a sheet of field tests in the pane. Files stay in this browser; nothing is sent. `F6` moves between files, spreadsheet and pane.",
+  "page-skip-to-sheet": "Go to the spreadsheet",
+  "page-skip-to-pane": "Go to the pane",
+  "page-files": "Files",
+  "page-open-file": "Open a CSV or XLSX file…",
+  "page-save-file": "Save as XLSX",
+  "page-open-sample": "Open the sample",
+  "page-open-empty": "Start with an empty sheet",
+  "page-sheet": "Spreadsheet",
+  "page-sheet-loading": "The spreadsheet is being loaded…",
+  "page-pane": "Task pane",
+  "page-pane-loading":
+    "The pane checks records of fresh concrete tests: what is wrong, where, and what to do.",
   "sample-not-loaded":
     "The sample could not be loaded, so the sheet is empty. Open a file of your own, or load the page again.",
 } as const;

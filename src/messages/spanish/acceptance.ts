@@ -41,6 +41,9 @@ export const acceptanceMessages: SameSentences<typeof english> = {
   "place-in-series": ({ name, cell }) => `${name}, celda ${cell}`,
   "chart-needs-two-values":
     "Una carta de control necesita dos valores o más. Dé más resultados de la misma mezcla.",
+  "source-memory": "de memoria, por verificar con la norma vigente",
+  "source-memory-type-a":
+    "de memoria, por verificar con la norma vigente; para medidores Tipo A y hasta 7 % de aire, el Tipo B no tiene un enunciado propio",
   "beyond-a-limit": "fuera de un límite de control",
   "two-of-three-near-a-limit": "dos de tres cerca del mismo límite de control",
   "four-of-five-off-the-mean": "cuatro de cinco lejos de la media, del mismo lado",

@@ -24,6 +24,7 @@ Un "-" lee CSV o líneas JSON de la entrada estándar, de cualquier longitud.
   --setup ARCHIVO  qué contienen las columnas y qué se especifica por mezcla: CSV, o un
                    libro con una hoja "Fresh setup"
   --decimal ,      los textos llevan coma decimal
+  --language en    habla inglés, o español con es; si no, como la máquina
   --               lo que sigue son nombres de archivos
   --help           este texto
 

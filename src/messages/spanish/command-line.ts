@@ -11,6 +11,8 @@ export const commandLineMessages: SameSentences<typeof english> = {
     `${option} necesita el nombre de un archivo, como ${option} setup.csv.`,
   "option-decimal": ({ value }) =>
     `--decimal necesita un punto o una coma, y “${value}” no es ni lo uno ni lo otro.`,
+  "option-language": ({ value }) =>
+    `--language necesita en o es, y “${value}” no es ni lo uno ni lo otro.`,
   "no-file-named":
     "No se nombró ningún archivo. Nombre archivos, o - para lo que llega por la entrada; --help dice más.",
   "file-not-found": ({ name }) =>

@@ -72,6 +72,7 @@ export const decisionMessages: SameSentences<typeof english> = {
   "decided-above": "por encima de los límites",
   "places-of-sampling": ({ mix, means }) =>
     `${mix === "" ? "las pruebas" : `las pruebas de ${mix}`} se muestrearon en lugares distintos, con estos contenidos medios de aire: ${means}. Compárelas por separado.`,
+  "mean-of-place": ({ place, mean, tests }) => `${place} ${mean} % (${tests})`,
   "exposure-without-limit": ({ value, classes }) =>
     `“${value}” no tiene límite de a/mc en la tabla de ACI 318-19. La tabla tiene: ${classes}; o indique el límite como número.`,
   "water-cement-cannot-be": ({ ratio }) =>

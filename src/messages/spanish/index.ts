@@ -7,6 +7,7 @@ import { columnSlipMessages } from "./column-slips";
 import { commandLineMessages } from "./command-line";
 import { commandLineWords } from "./command-line-words";
 import { decisionMessages } from "./decisions";
+import { fieldNames } from "./field-names";
 import { fieldsheetMessages } from "./fieldsheet";
 import { fileKindMessages } from "./file-kinds";
 import { fileMessages } from "./files";
@@ -23,7 +24,9 @@ import { paneReviewMessages } from "./pane-review";
 import { paneSetupMessages } from "./pane-setup";
 import { paneTestMessages } from "./pane-test";
 import { paneTrendMessages } from "./pane-trend";
+import { quantityNames } from "./quantities";
 import { readingMessages } from "./reading";
+import { ruleNames } from "./rule-names";
 import { ruleMessages } from "./rules";
 import { setupMessages } from "./setup";
 import { setupSheetMessages } from "./setup-sheet";
@@ -35,6 +38,8 @@ import { workbenchMessages } from "./workbench";
 export const spanish: SameSentences<typeof everySentence> = {
   ...listMessages,
   ...measureMessages,
+  ...quantityNames,
+  ...fieldNames,
   ...acceptanceMessages,
   ...decisionMessages,
   ...volumetricAirMessages,
@@ -62,5 +67,6 @@ export const spanish: SameSentences<typeof everySentence> = {
   ...fileKindMessages,
   ...besideCellsMessages,
   ...hostMessages,
+  ...ruleNames,
   ...workbenchMessages,
 };

@@ -3,6 +3,9 @@ import type { SameSentences } from "../sentence";
 
 /** Sentences about single values. */
 export const measureMessages: SameSentences<typeof english> = {
+  "amount-in-unit": ({ amount, unit }) => `${amount} ${unit}`,
+  "from-to": ({ from, to }) => `${from} a ${to}`,
+  "more-than": ({ value }) => `más de ${value}`,
   "not-a-number": ({ value }, n) =>
     `“${value}” no es un número. Escriba un número, por ejemplo ${n("5.25")}.`,
   "comma-is-unclear": ({ value, read }) =>

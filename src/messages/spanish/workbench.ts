@@ -24,6 +24,23 @@ export const workbenchMessages: SameSentences<typeof english> = {
   "cell-error-#REF!": "La fórmula nombra celdas que ya no existen.",
   "cell-error-#DIV/0!": "La fórmula divide entre cero o entre una celda en blanco.",
   "cell-error-#N/A": "No está un valor que la fórmula busca.",
+  "cell-says-hint": "Una celda que muestra un error dice aquí por qué, una vez seleccionada.",
+
+  "page-title": "Banco de trabajo de concreto fresco",
+  "page-lead":
+    "Escriba `=FRESH.` en una celda para calcular, o revise en el panel una hoja de pruebas de campo. Los archivos permanecen en este navegador; no se envía nada. `F6` pasa de los archivos a la hoja y al panel.",
+  "page-skip-to-sheet": "Ir a la hoja de cálculo",
+  "page-skip-to-pane": "Ir al panel",
+  "page-files": "Archivos",
+  "page-open-file": "Abrir un archivo CSV o XLSX…",
+  "page-save-file": "Guardar como XLSX",
+  "page-open-sample": "Abrir el ejemplo",
+  "page-open-empty": "Empezar con una hoja vacía",
+  "page-sheet": "Hoja de cálculo",
+  "page-sheet-loading": "Se está cargando la hoja de cálculo…",
+  "page-pane": "Panel de tareas",
+  "page-pane-loading":
+    "El panel revisa registros de pruebas de concreto fresco: qué está mal, dónde, y qué hacer.",
   "sample-not-loaded":
-    "No se pudo cargar la muestra, así que la hoja está vacía. Abra un archivo suyo, o cargue de nuevo la página.",
+    "No se pudo cargar el ejemplo, así que la hoja está vacía. Abra un archivo suyo, o cargue de nuevo la página.",
 };

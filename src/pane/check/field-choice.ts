@@ -1,5 +1,5 @@
-import { say } from "../../messages/pane-catalogue";
-import { FIELDS, type FieldId } from "../../reading/fields";
+import { inLine, say } from "../../messages/pane-catalogue";
+import type { FieldId } from "../../reading/fields";
 import { AGGREGATE_FIELDS } from "../../reading/fields/aggregate";
 import { AIR_LIMIT_FIELDS } from "../../reading/fields/air-limits";
 import { AIR_TEST_FIELDS } from "../../reading/fields/air-test";
@@ -104,17 +104,17 @@ function group(label: string, fields: readonly FieldId[]): HTMLElement {
   return element(
     "optgroup",
     { label },
-    ...fields.map((field) => option(field, FIELDS[field].label)),
+    ...fields.map((field) => option(field, inLine(`field-${field}`))),
   );
 }
 
 function fieldLabel(field: FieldId | "not ours"): string {
-  return field === "not ours" ? say("pane-not-ours") : FIELDS[field].label;
+  return field === "not ours" ? say("pane-not-ours") : inLine(`field-${field}`);
 }
 
 /** What the column is taken for where nothing is said of it; not known while something is. */
 function asFoundLabel({ taken, kept }: ColumnLine): string {
   if (kept) return say("pane-as-found");
-  if (taken.state === "read") return FIELDS[taken.field].label;
+  if (taken.state === "read") return inLine(`field-${taken.field}`);
   return say(`pane-column-${taken.state === "not ours" ? "not-ours" : taken.state}`);
 }

@@ -1,6 +1,7 @@
 import { sentenceOfFinding } from "../state/sentence-of-finding";
 import type { Finding } from "../../fieldsheet/finding";
 import { say, sentenceOf } from "../../messages/pane-catalogue";
+import { ruleName } from "../kit/rule-name";
 import { badge, badgeWord } from "../kit/badge";
 import { element } from "../kit/element";
 import { shownPercent } from "../kit/shown-number";
@@ -59,8 +60,7 @@ export function groupHeading(
 ): string {
   const finding = group[0]!;
   if (grouping === "rule") {
-    // Ids of rules are plain words.
-    const rule = finding.rule.replaceAll("-", " ");
+    const rule = ruleName(finding.rule);
     return say("pane-group-rule", { rule, count: group.length });
   }
   if (finding.record === null) return say("pane-whole-sheet");

@@ -1,4 +1,5 @@
 import type { Finding } from "../../fieldsheet/finding";
+import { ruleName } from "../kit/rule-name";
 import { say } from "../../messages/pane-catalogue";
 import { choice } from "../kit/choice";
 import { button, element } from "../kit/element";
@@ -57,7 +58,7 @@ export function reviewForm(store: PaneStore, commands: PaneCommands): HTMLElemen
     if (!checked || !chosen) return;
     about.textContent = aboutSentence(chosen, checked);
     const alike = findingsMeant(store.get(), "all").length;
-    const rule = chosen.rule.replaceAll("-", " ");
+    const rule = ruleName(chosen.rule);
     meant.view.hidden = alike < 2;
     meant.offer([
       ["one", say("review-for-one")],

@@ -1,5 +1,5 @@
 import { say } from "../../messages/pane-catalogue";
-import { cautionMessages } from "../../messages/english/cautions";
+import { cautionSentences } from "./caution-sentences";
 import { element } from "./element";
 
 /** What everyone at the test must know, and what the results do not replace. */
@@ -8,10 +8,6 @@ export function cautionsView(id: string): HTMLElement {
     "section",
     { class: "cautions", "aria-labelledby": id },
     element("h2", { id }, say("pane-cautions")),
-    element(
-      "ul",
-      {},
-      ...Object.values(cautionMessages).map((sentence) => element("li", {}, sentence)),
-    ),
+    element("ul", {}, ...cautionSentences().map((sentence) => element("li", {}, sentence))),
   );
 }

@@ -9,6 +9,7 @@ import { inLine, say } from "../../messages/pane-catalogue";
 import { notRead } from "../state/check-read";
 import { placeOf, type CheckedArea } from "../state/checked-area";
 import { STATES, VERDICTS } from "../state/counts";
+import { fieldName, type FieldId } from "../../reading/fields";
 import { fieldsNotThere } from "../state/not-checked";
 import { sentenceOfFinding } from "../state/sentence-of-finding";
 import { whereOf } from "../state/where-of";
@@ -102,8 +103,10 @@ export function reportContent(checked: CheckedArea, given: ReportGiven): ReportC
   };
 }
 
-function otherFields(fields: readonly string[]): string[] {
-  return fields.length > 0 ? [say("report-not-there", { fields: fields.join(", ") })] : [];
+function otherFields(fields: readonly FieldId[]): string[] {
+  return fields.length > 0
+    ? [say("report-not-there", { fields: { all: fields.map(fieldName) } })]
+    : [];
 }
 
 function scopeSentence(scope: ReportScope, { result }: CheckedArea): string {

@@ -1,6 +1,7 @@
 import type { CheckResult } from "../../fieldsheet/check-result";
 import { notLookedAtSentence } from "../../fieldsheet/not-looked-at";
-import { say } from "../../messages/pane-catalogue";
+import { inWords, say } from "../../messages/pane-catalogue";
+import { fieldName } from "../../reading/fields";
 import { element } from "../kit/element";
 import { fieldsNotThere } from "./not-checked";
 
@@ -12,7 +13,7 @@ export function notCheckedView(result: CheckResult): HTMLElement {
     "details",
     {},
     element("summary", {}, say("pane-not-checked-others", { count: others.length })),
-    element("p", {}, others.join(", ")),
+    element("p", {}, inWords({ all: others.map(fieldName) })),
   );
   return element(
     "section",

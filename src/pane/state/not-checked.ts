@@ -1,9 +1,9 @@
 import type { CheckResult } from "../../fieldsheet/check-result";
 import { RULES } from "../../fieldsheet/rules";
-import { FIELDS, type FieldId } from "../../reading/fields";
+import type { FieldId } from "../../reading/fields";
 
-/** Labels of the fields that further rules need, besides what the method asks for, and the sheet lacks. */
-export function fieldsNotThere({ columns, given, notLookedAt }: CheckResult): string[] {
+/** The fields that further rules need, besides what the method asks for, and the sheet lacks. */
+export function fieldsNotThere({ columns, given, notLookedAt }: CheckResult): FieldId[] {
   const isThere = (field: FieldId) => columns[field] !== undefined || given.has(field);
   const asked = new Set<string>(
     notLookedAt.map((what) => (what === "second-reading" ? "second" : what)),
@@ -11,6 +11,5 @@ export function fieldsNotThere({ columns, given, notLookedAt }: CheckResult): st
   const needed = RULES.flatMap(({ needs, needsOneOf = [] }) =>
     needsOneOf.some(isThere) ? needs : [...needs, ...needsOneOf],
   );
-  const missing = new Set(needed.filter((field) => !isThere(field) && !asked.has(field)));
-  return [...missing].map((field) => FIELDS[field].label);
+  return [...new Set(needed.filter((field) => !isThere(field) && !asked.has(field)))];
 }

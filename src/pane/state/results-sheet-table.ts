@@ -2,7 +2,7 @@ import { FINDINGS_HEADER, findingLine, linesBelowFindings } from "../../fieldshe
 import { atOnce, each, type Steps } from "../../hosts/in-slices";
 import type { CellValue } from "../../measure/cell-value";
 import { say } from "../../messages/pane-catalogue";
-import { cautionMessages } from "../../messages/english/cautions";
+import { cautionSentences } from "../kit/caution-sentences";
 import { placeOf, type CheckedArea } from "./checked-area";
 
 const ROWS_HEADER = ["row", "sample", "test", "air", "specification"];
@@ -59,7 +59,7 @@ export function* resultsInSteps(checked: CheckedArea, most = MOST_FINDINGS): Ste
     ...tests,
     filled([]),
     filled([say("pane-cautions")]),
-    ...Object.values(cautionMessages).map(sentence),
+    ...cautionSentences().map(sentence),
   ];
   return { lines, cut };
 }

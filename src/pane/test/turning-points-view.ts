@@ -1,8 +1,7 @@
 import type { TurningPoint } from "../../acceptance/turning-points";
 import type { WhatIf } from "../../acceptance/what-if";
 import type { DecimalMark } from "../../measure/number-from-cell";
-import { say } from "../../messages/pane-catalogue";
-import { badgeWord } from "../kit/badge";
+import { inLine, say } from "../../messages/pane-catalogue";
 import { element } from "../kit/element";
 import { shownPercent, typedText } from "../kit/shown-number";
 
@@ -30,6 +29,6 @@ export function turningPointSentence(point: TurningPoint, decimal: DecimalMark):
     change: (change < 0 ? "−" : "+") + number(Math.abs(change), decimal),
     unit,
     air: shownPercent(air, decimal),
-    verdict: badgeWord(verdict).toLowerCase(),
+    verdict: inLine(`word-${verdict}`),
   });
 }

@@ -1,7 +1,7 @@
 import type { AcceptanceDecision } from "../../acceptance/check-test";
 import type { WhatIf } from "../../acceptance/what-if";
 import type { DecimalMark } from "../../measure/number-from-cell";
-import { say } from "../../messages/pane-catalogue";
+import { phrase, say } from "../../messages/pane-catalogue";
 import { badge } from "../kit/badge";
 import { element } from "../kit/element";
 import { shownChance, shownDeviation, shownPercent } from "../kit/shown-number";
@@ -44,7 +44,10 @@ export function verdictSentences(looked: WhatIf, decimal: DecimalMark): string[]
       ? say("test-margin-on-limit")
       : say(margin > 0 ? "test-margin-inside" : "test-margin-outside", { amount }),
     published
-      ? say("test-chance-published", { chance, deviation, ...published })
+      ? say("test-chance-published", {
+          ...{ chance, deviation, method: published.method },
+          source: phrase(published.source),
+        })
       : say("test-chance-given", { chance, deviation }),
     decisionSentence(decision, margin),
   ];

@@ -1,7 +1,7 @@
 import { runRuleWords } from "../../acceptance/control-chart/run-rule-words";
 import type { TrendPoint } from "../../acceptance/trend";
 import type { DecimalMark } from "../../measure/number-from-cell";
-import { say } from "../../messages/pane-catalogue";
+import { inLine, say } from "../../messages/pane-catalogue";
 import { badgeWord } from "../kit/badge";
 import { shownPercent } from "../kit/shown-number";
 import { pointName } from "./trend-groups";
@@ -18,6 +18,9 @@ export function pointSentence(
   let what = say("trend-point", { name: pointName(point), number, of, air });
   if (verdict) what = say("trend-point-compared", { what, verdict: badgeWord(verdict) });
   if (signals.length > 0)
-    what = say("trend-point-signals", { what, signals: runRuleWords(signals) });
+    what = say("trend-point-signals", {
+      what,
+      signals: runRuleWords(signals, (rule) => inLine(rule)),
+    });
   return what;
 }

@@ -1,6 +1,6 @@
 import type { Trend, TrendGrouping, TrendTest } from "../../acceptance/trend";
 import type { CheckResult } from "../../fieldsheet/check-result";
-import { say } from "../../messages/pane-catalogue";
+import { inLine, say } from "../../messages/pane-catalogue";
 
 /** By what the tests of a table can be parted. */
 export function groupingsFor({ columns }: CheckResult): TrendGrouping[] {
@@ -15,10 +15,9 @@ export function groupingsFor({ columns }: CheckResult): TrendGrouping[] {
 
 /** The name of a group of tests. */
 export function groupName({ mix, day }: Trend): string {
-  const noDay = say("trend-no-day");
   const parts = [
     ...(mix === undefined ? [] : [mix || say("trend-no-mix")]),
-    ...(day === undefined ? [] : [day || (mix === undefined ? noDay : noDay.toLowerCase())]),
+    ...(day === undefined ? [] : [day || (mix === undefined ? say : inLine)("trend-no-day")]),
   ];
   return parts.join(", ") || say("trend-all-tests");
 }

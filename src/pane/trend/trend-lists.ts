@@ -1,7 +1,7 @@
 import { runRuleWords } from "../../acceptance/control-chart/run-rule-words";
 import type { Trend, TrendPoint } from "../../acceptance/trend";
 import type { DecimalMark } from "../../measure/number-from-cell";
-import { say } from "../../messages/pane-catalogue";
+import { inLine, say } from "../../messages/pane-catalogue";
 import { badgeWord } from "../kit/badge";
 import { button, element } from "../kit/element";
 import { shownPercent } from "../kit/shown-number";
@@ -28,7 +28,7 @@ export function signalsList({ points }: Trend, goTo: (point: TrendPoint) => void
           "li",
           {},
           button(pointName(point), () => goTo(point), "link-button"),
-          `: ${runRuleWords(point.signals)}`,
+          `: ${runRuleWords(point.signals, (rule) => inLine(rule))}`,
         ),
       ),
     ),
@@ -82,6 +82,10 @@ function pointRow(point: TrendPoint, decimal: DecimalMark): HTMLElement {
     element("th", { scope: "row" }, pointName(point)),
     element("td", { class: "number" }, shownPercent(value, decimal)),
     element("td", {}, verdict ? badgeWord(verdict) : ""),
-    element("td", {}, runRuleWords(point.signals)),
+    element(
+      "td",
+      {},
+      runRuleWords(point.signals, (rule) => inLine(rule)),
+    ),
   );
 }

@@ -2,16 +2,16 @@ import { field } from "./field";
 
 /** What the volumetric test itself gives. */
 export const AIR_TEST_FIELDS = {
-  first: field("number", "first reading"),
-  second: field("number", "second reading"),
-  third: field("number", "third reading"),
-  final: field("number", "final reading"),
-  cups: field("cups", "calibrated cups"),
-  alcohol: field("alcohol", "alcohol"),
-  alcoholUnit: field("text", "alcohol unit"),
-  foam: field("foam", "foam"),
-  settle: field("settling", "time to settle"),
-  packed: field("fault", "packed concrete left"),
-  leak: field("fault", "leak"),
-  air: field("number", "reported air"),
+  first: field("number"),
+  second: field("number"),
+  third: field("number"),
+  final: field("number"),
+  cups: field("cups"),
+  alcohol: field("alcohol"),
+  alcoholUnit: field("text"),
+  foam: field("foam"),
+  settle: field("settling"),
+  packed: field("fault"),
+  leak: field("fault"),
+  air: field("number"),
 } as const;

@@ -22,11 +22,9 @@ export type FieldKind =
 /** One thing that a field sheet may record. */
 export interface Field<K extends FieldKind = FieldKind> {
   readonly kind: K;
-  /** What we call it in a sentence and in the pane. */
-  readonly label: string;
 }
 
 /** Declares a field. */
-export function field<K extends FieldKind>(kind: K, label: string): Field<K> {
-  return { kind, label };
+export function field<K extends FieldKind>(kind: K): Field<K> {
+  return { kind };
 }

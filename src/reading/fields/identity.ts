@@ -2,12 +2,12 @@ import { field } from "./field";
 
 /** Which test a row is of. */
 export const IDENTITY_FIELDS = {
-  sample: field("text", "sample"),
-  load: field("text", "load"),
-  date: field("date", "date"),
-  time: field("minute-of-day", "time"),
-  mix: field("text", "mix"),
-  method: field("text", "method"),
-  repeatOf: field("text", "repeat of"),
-  checkOf: field("text", "check test of"),
+  sample: field("text"),
+  load: field("text"),
+  date: field("date"),
+  time: field("minute-of-day"),
+  mix: field("text"),
+  method: field("text"),
+  repeatOf: field("text"),
+  checkOf: field("text"),
 } as const;

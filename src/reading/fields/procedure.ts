@@ -2,15 +2,15 @@ import { field } from "./field";
 
 /** How the volumetric test was carried out, and with what. */
 export const PROCEDURE_FIELDS = {
-  water: field("water", "water before alcohol"),
-  alcoholStrength: field("number", "alcohol strength"),
-  lateAlcohol: field("yes-or-amount", "alcohol after zeroing"),
-  inversion: field("seconds", "inversion time"),
-  longestInversion: field("seconds", "longest inversion"),
-  roll: field("seconds", "rolling time"),
-  meter: field("text", "meter"),
-  meterCheck: field("date", "meter checked"),
-  meterFault: field("fault", "meter failed its check"),
-  bowlVolume: field("measured", "bowl volume"),
-  cupVolume: field("measured", "cup volume"),
+  water: field("water"),
+  alcoholStrength: field("number"),
+  lateAlcohol: field("yes-or-amount"),
+  inversion: field("seconds"),
+  longestInversion: field("seconds"),
+  roll: field("seconds"),
+  meter: field("text"),
+  meterCheck: field("date"),
+  meterFault: field("fault"),
+  bowlVolume: field("measured"),
+  cupVolume: field("measured"),
 } as const;

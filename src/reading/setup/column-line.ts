@@ -1,6 +1,6 @@
 import { quoted, shownValue } from "../../measure/cell-value";
 import { issue, type Issue } from "../../measure/issue";
-import { FIELDS } from "../fields";
+import { fieldName } from "../fields";
 import { GRAMMAR } from "../grammar";
 import type { KeptColumn } from "../recognition";
 import { readHeader } from "../units-in-header";
@@ -34,5 +34,5 @@ export function columnLine(
     return issue("setup-unit-unknown", { line, header: quotedHeader, unit: quoted(unit) });
   return GRAMMAR[field].units.includes(known)
     ? { header, field, unit }
-    : issue("setup-unit-does-not-fit", { line, unit, field: FIELDS[field].label });
+    : issue("setup-unit-does-not-fit", { line, unit, field: fieldName(field) });
 }

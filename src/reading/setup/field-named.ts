@@ -1,5 +1,5 @@
 import { recogniseColumns } from "../columns";
-import { FIELDS, type FieldId } from "../fields";
+import { FIELDS, nameInSetup, type FieldId } from "../fields";
 import { named } from "./heading-words";
 
 /** A column that is to be left alone, in four languages. */
@@ -19,7 +19,7 @@ const BY_NAME = new Map<string, FieldId | "not ours">([
   ...NOT_OURS.split(/[,;]/).map((words) => [named(words), "not ours"] as const),
   ...(Object.keys(FIELDS) as FieldId[]).flatMap((id) => [
     [named(id), id] as const,
-    [named(FIELDS[id].label), id] as const,
+    [named(nameInSetup(id)), id] as const,
   ]),
 ]);
 

@@ -1,5 +1,5 @@
 import { recogniseColumns } from "../columns";
-import { FIELDS, type FieldId } from "../fields";
+import { nameInSetup, type FieldId } from "../fields";
 import { GRAMMAR } from "../grammar";
 import type { Term } from "../terms";
 import type { Dimension } from "../unit-spellings";
@@ -89,7 +89,7 @@ function withUnit(
 function givenField(text: string): HeadingMeant | undefined {
   const [found] = Object.entries(recogniseColumns([text]));
   const field = GIVEN_FIELDS.find(
-    (each) => each === found?.[0] || FIELDS[each].label === text.trim().toLowerCase(),
+    (each) => each === found?.[0] || nameInSetup(each) === text.trim().toLowerCase(),
   );
   const unit = found?.[1].unit;
   return field && { is: field, ...(unit && GRAMMAR[field].units.length > 0 && { unit }) };

@@ -1,5 +1,5 @@
 import { shownValue } from "../../measure/cell-value";
-import { isIssue, issue, issueSentence, type Issue } from "../../measure/issue";
+import { isIssue, issue, issuePhrase, type Issue } from "../../measure/issue";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import { FIELD_READERS } from "../field-readers";
 import { FIELDS } from "../fields";
@@ -53,7 +53,7 @@ export function mixLine(
     if (cell === undefined) continue;
     const value = FIELD_READERS[FIELDS[field].kind](cell, { unit: line.units[field], decimal });
     if (isIssue(value)) {
-      const why = issueSentence(value);
+      const why = issuePhrase(value);
       return issue("setup-value-unreadable", { line: at, heading: line.heading(field), why });
     }
     Object.assign(values, given({ [field]: value }));

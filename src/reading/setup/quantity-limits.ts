@@ -1,5 +1,5 @@
 import type { CellValue } from "../../measure/cell-value";
-import { isIssue, issue, issueSentence, type Issue } from "../../measure/issue";
+import { isIssue, issue, issuePhrase, type Issue } from "../../measure/issue";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import {
   specificationFromCell,
@@ -56,7 +56,7 @@ export function quantityLimits(
       decimal,
     );
     if (isIssue(value)) {
-      const why = issueSentence(value);
+      const why = issuePhrase(value);
       return issue("setup-value-unreadable", { line, heading: written(heading(role)), why });
     }
     const own = split.unit ?? units[heading(role)];

@@ -1,5 +1,6 @@
+import type { Phrase } from "../../messages/sentence";
 import { quoted, shownValue } from "../../measure/cell-value";
-import { isIssue, issue, issueSentence, type Issue } from "../../measure/issue";
+import { isIssue, issue, issuePhrase, type Issue } from "../../measure/issue";
 import { numberFromCell, type DecimalMark } from "../../measure/number-from-cell";
 import { FIELD_READERS } from "../field-readers";
 import { FIELDS } from "../fields";
@@ -54,10 +55,10 @@ export function settingLine(
   const is = SETTINGS.find((each) => each === known);
   if (!is) return issue("setup-setting-unknown", { line, setting: quoted(name) });
   if (value === undefined) return undefined;
-  const wrong = (why: string) => issue("setup-value-unreadable", { line, heading: name, why });
+  const wrong = (why: Phrase) => issue("setup-value-unreadable", { line, heading: name, why });
   if (is === "scaleEnd" || is === "datesFrom") {
     const number = numberFromCell(value, decimal);
-    if (isIssue(number)) return wrong(issueSentence(number));
+    if (isIssue(number)) return wrong(issuePhrase(number));
     if (is === "datesFrom")
       return number === 1900 || number === 1904
         ? { is, value: number }
@@ -67,7 +68,7 @@ export function settingLine(
       : issue("setup-no-scale-end", { line, value: quoted(value), ...SCALE });
   }
   const read = FIELD_READERS[FIELDS[is].kind](value, { decimal });
-  return isIssue(read) ? wrong(issueSentence(read)) : { is, value: read };
+  return isIssue(read) ? wrong(issuePhrase(read)) : { is, value: read };
 }
 
 const SETTINGS: readonly SettingName[] = ["scaleEnd", "datesFrom", ...GIVEN_FIELDS];

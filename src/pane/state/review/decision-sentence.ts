@@ -1,3 +1,4 @@
+import { ruleName } from "../../kit/rule-name";
 import { say } from "../../../messages/pane-catalogue";
 import type { ReviewEntry } from "../../../review/review-entry";
 import type { FindingDecided } from "../../../review/reviewed-findings";
@@ -25,7 +26,7 @@ export function correctionSentence(of: {
 }): string {
   return say("review-correction", {
     sample: of.sample || of.place,
-    rule: of.rule.replaceAll("-", " "),
+    rule: ruleName(of.rule),
     from: of.oldValue || say("review-value-blank"),
     to: of.newValue || say("review-value-blank"),
   });

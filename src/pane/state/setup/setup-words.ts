@@ -1,6 +1,7 @@
 import type { CellValue } from "../../../measure/cell-value";
-import { say } from "../../../messages/pane-catalogue";
-import { FIELDS } from "../../../reading/fields";
+import { inLine, say } from "../../../messages/pane-catalogue";
+import { nameInSetup, type FieldId } from "../../../reading/fields";
+import { fieldNamed } from "../../../reading/setup/field-named";
 import type { MixHeading } from "../../../reading/setup/mix-headings";
 import type { Choice } from "./choices";
 
@@ -59,14 +60,20 @@ export function settingLines(
   return [
     [say("setup-scale-end"), scaleEnd],
     [say("setup-dates-from"), datesFrom ?? ""],
-    [FIELDS.deliveryStandard.label, ""],
-    [FIELDS.dischargeLimit.label, ""],
-    [FIELDS.revolutionLimit.label, ""],
+    [nameOf("deliveryStandard"), ""],
+    [nameOf("dischargeLimit"), ""],
+    [nameOf("revolutionLimit"), ""],
   ];
 }
 
 /** What a choice is called on the sheet. */
 export function takenForWords(field: Choice["field"]): string {
   if (field === "not ours") return say("setup-not-ours");
-  return field === "as found" ? say("setup-as-found") : FIELDS[field].label;
+  return field === "as found" ? say("setup-as-found") : nameOf(field);
+}
+
+/** Our name for a field, in the language in use where a setup is read by it so. */
+function nameOf(field: FieldId): string {
+  const name = inLine(`field-${field}`);
+  return fieldNamed(name)?.field === field ? name : nameInSetup(field);
 }
