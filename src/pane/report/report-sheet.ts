@@ -1,6 +1,6 @@
 import type { SheetLook } from "../../hosts/sheet-host";
 import type { CellValue } from "../../measure/cell-value";
-import { cautionMessages } from "../../messages/english/cautions";
+import { cautionSentences } from "../kit/caution-sentences";
 import { say } from "../../messages/pane-catalogue";
 import { badgeWord } from "../kit/badge";
 import type { ReportContent } from "./report-content";
@@ -89,7 +89,7 @@ export function* reportSheetInSteps(
   title(say("report-method"));
   sentence(say("report-method-text"));
   title(say("pane-cautions"));
-  Object.values(cautionMessages).forEach(sentence);
+  cautionSentences().forEach(sentence);
   title(say("report-signatures"));
   for (const id of ["report-signed-tester", "report-signed-reviewer"] as const)
     rows.push([say(id)], [say("report-name-signature-date")], []);
