@@ -5,7 +5,7 @@ import { GRAMMAR, mayHaveUnit, NOT_LOOSE } from "./grammar";
 import { OTHER_MATTERS } from "./grammar/other-matters";
 import { HEADED_IN_ONE_WORD, headedSense } from "./headed-sense";
 import { sensesIn, type SaidSense } from "./said-sense";
-import { GUARD_TERMS, type Guard } from "./terms";
+import { GUARD_TERMS, type Guard, type Term } from "./terms";
 import type { Told } from "./told";
 
 /** Something that a column may be. */
@@ -33,6 +33,9 @@ const DOES_NOT_FIT_AND_DECIDES_NOTHING = 60;
 /** Below SURE: what is not said outright is asked. */
 const NOT_OUTRIGHT = 52;
 
+/** What small remarks in brackets take off. */
+const MOST_UNKNOWN_IN_QUESTION = 6;
+
 /** A word that is not known beside "reading" may say which of several it is. */
 const PLAIN_ONLY: ReadonlySet<FieldId> = new Set<FieldId>(["final"]);
 
@@ -41,6 +44,8 @@ const IN_FIGURES: ReadonlySet<FieldId> = new Set<FieldId>(READING_FIELDS);
 
 /** Fields that stand under any title. */
 const ANYWHERE: ReadonlySet<FieldId> = new Set<FieldId>(["sample", "load", "date", "mix", "time"]);
+
+const OF_THE_TEST: ReadonlySet<Term> = new Set<Term>(["meter", "volumetric", "reading"]);
 
 /** Every field that a column may be, the likeliest first. */
 export function candidatesFor(told: Told): readonly Candidate[] {
@@ -87,6 +92,10 @@ function candidateFor(told: Told, field: FieldId): Candidate | undefined {
   if (!best || best.score <= 0) return undefined;
   const mayBeAnothers = !own.headed.includes(field) && isAlsoAnothers(told, best);
   if (mayBeAnothers && fit < 0) return undefined;
+  // Trucks wait as well as meters.
+  const waits = field === "settle" && saysWait(told, best);
+  const isUnderItsTest = waits && standsUnderTheTest(told);
+  if (waits && !isUnderItsTest) return undefined;
   const strict = NOT_LOOSE[field];
   const otherwise =
     strict !== undefined && own.words.some(({ terms }) => terms.some((t) => strict.has(t)));
@@ -94,9 +103,12 @@ function candidateFor(told: Told, field: FieldId): Candidate | undefined {
   const agreed = yesNoAsked ? 1 : fit;
   let score = best.score + (agreed > 0 ? FITS : 0);
   if (agreed < 0) score -= doesNotFit(field, best.plain, cells.text + cells.yesNo > 0.9);
-  const unsure = mayBeAnothers && (agreed === 0 || cells.whole > 0.9);
+  const unsure = mayBeAnothers && !isUnderItsTest && (agreed === 0 || cells.whole > 0.9);
   const isPlain = !PLAIN_ONLY.has(field) || best.unknown === 0;
-  const outright = best.outright && !otherwise && !unsure && isPlain && (best.sure || agreed > 0);
+  // What is not known beside a question may turn it round: "lack of tightness".
+  const isTurned = best.opposite && best.unknown > MOST_UNKNOWN_IN_QUESTION;
+  const outright =
+    best.outright && !otherwise && !unsure && isPlain && !isTurned && (best.sure || agreed > 0);
   if (!outright) score = Math.min(score, NOT_OUTRIGHT);
   return { field, score, opposite: best.opposite, words: best.words, fit: agreed };
 }
@@ -107,8 +119,20 @@ function isAlsoAnothers({ own }: Told, { words, plain }: SaidSense): boolean {
   return plain === 1 && said.some(({ terms }) => terms.some((term) => GUARD_TERMS[term]));
 }
 
+function saysWait({ own }: Told, { words }: SaidSense): boolean {
+  const said = own.words.filter(({ text }) => words.includes(text));
+  return said.some(({ terms }) => terms.includes("settle") && terms.includes("other-matter"));
+}
+
+/** Whether a title above is that of the volumetric test. */
+function standsUnderTheTest({ titles }: Told): boolean {
+  return titles.some(({ words }) =>
+    words.some(({ terms }) => terms.some((term) => OF_THE_TEST.has(term))),
+  );
+}
+
 function doesNotFit(field: FieldId, words: number, inWords: boolean): number {
-  if (words > 1) return DOES_NOT_FIT;
   if (IN_FIGURES.has(field) && inWords) return DOES_NOT_FIT_AND_DECIDES_NOTHING;
+  if (words > 1) return DOES_NOT_FIT;
   return DECIDING.has(field) ? DOES_NOT_FIT_ONE_WORD : DOES_NOT_FIT_AND_DECIDES_NOTHING;
 }

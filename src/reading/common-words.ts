@@ -19,7 +19,9 @@ export function withoutCommonWords(columns: readonly SheetColumn[]): readonly Sh
   };
   let common = 0;
   while (isCommon(common)) common++;
-  const left = columns.map(({ headers, cells }) => ({ headers: headers.slice(common), cells }));
+  const left = withPathsAsTitles(
+    columns.map(({ headers, cells }) => ({ headers: headers.slice(common), cells })),
+  );
   const owns = left.map(({ headers }) => headers.at(-1) ?? "").filter((header) => header !== "");
   const prefix = commonPrefix(owns);
   if (prefix === "") return left;
@@ -29,6 +31,21 @@ export function withoutCommonWords(columns: readonly SheetColumn[]): readonly Sh
     if (!own.startsWith(prefix)) return { headers, cells };
     const title = all ? [] : [prefix.replace(/_/g, " ").trim()];
     return { headers: [...headers.slice(0, -1), ...title, own.slice(prefix.length)], cells };
+  });
+}
+
+/** Names such as "air.reading1", which exports give to what they nest. */
+const PATH = /^\s*(\p{L}[\p{L}\d_]*(?:\.\p{L}[\p{L}\d_]*)*)\.(\p{L}[\p{L}\d_]+)\s*$/u;
+
+/** Turns what stands before the last dot of such names into titles, where many columns are named so. */
+function withPathsAsTitles(columns: readonly SheetColumn[]): readonly SheetColumn[] {
+  const pathOf = ({ headers }: SheetColumn) => PATH.exec(headers.at(-1) ?? "");
+  if (columns.filter(pathOf).length < ENOUGH) return columns;
+  return columns.map((column) => {
+    const [, above, own] = pathOf(column) ?? [];
+    if (above === undefined || own === undefined || /^(?:id|no|nr)$/i.test(own)) return column;
+    const { headers, cells } = column;
+    return { headers: [...headers.slice(0, -1), ...above.split("."), own], cells };
   });
 }
 

@@ -59,6 +59,13 @@ export function describe(column: Considered, index: number, among: AllColumns): 
       because: because("not-ours", { header, what }),
     };
   }
+  // A running number may name the test where nothing else does.
+  const isAlone = among.missing("sample") && among.missing("load");
+  if (!guard && other?.field === "running number" && isAlone && told.cells.count > 0) {
+    const fields = { all: [fieldName("sample")] };
+    const why = because("not-said-outright", { header, fields });
+    return { ...at, state: "asked", candidates: ["sample"], decides: false, because: why };
+  }
   if (!guard && other && !speaks) {
     const what = other.words.join(" ");
     return {

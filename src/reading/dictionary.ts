@@ -29,6 +29,10 @@ const SHORTEST_PART = 3;
 const ENDS: ReadonlySet<string> = new Set(["no", "id", "nr", "pct", "yn"]);
 /** Shorter words differ from others by a letter too often. */
 const LONG_ENOUGH_TO_MISSPELL = 7;
+/** Of these only letters swapped, doubled or left out are put right: another letter makes another word. */
+const LONG_ENOUGH_TO_SLIP = 5;
+/** Names of columns leave the vowels out: "STRT", "MTHD"; from five letters on the end as well. */
+const LONG_ENOUGH_WITHOUT_VOWELS = 4;
 const LINKS = new Set(["s", "es", "n", "en", "e", "er"]);
 const NOTHING: Entry = { terms: [] };
 
@@ -58,8 +62,11 @@ export class Dictionary {
         this.shortForms.set(wordsOf(form).join(" "), wordsOf(long));
     }
     for (const [field, list] of Object.entries(vocabulary.headings)) {
-      for (const heading of list)
-        push(this.headings, this.keyOf(wordsOf(heading)), field as FieldId);
+      for (const heading of list) {
+        const words = wordsOf(heading);
+        const keys = new Set([this.keyOf(words), this.keyOf(withoutLinks(words))]);
+        for (const key of keys) push(this.headings, key, field as FieldId);
+      }
     }
     this.singleWords = [...this.entries.keys()].filter((key) => !key.includes(" "));
   }
@@ -71,7 +78,8 @@ export class Dictionary {
     // "Initials" are a person's, though "initial" heads a reading.
     const exact = this.exact.get(texts.join(" "))?.terms ?? [];
     if (exact.length > 0 && exact.every((term) => term === "person")) return [];
-    return this.headings.get(this.keyOf(texts)) ?? this.headings.get(this.keyOf(long)) ?? [];
+    const headed = this.headings.get(this.keyOf(texts)) ?? this.headings.get(this.keyOf(long));
+    return headed ?? this.headings.get(this.keyOf(withoutLinks(long))) ?? [];
   }
 
   /** Whether the language has the word, be it one that says nothing. */
@@ -103,18 +111,41 @@ export class Dictionary {
 
   /** The word that an unknown one was meant to be: the only one that differs by one letter. */
   spelledRight(text: string): Entry | undefined {
-    if (text.length < LONG_ENOUGH_TO_MISSPELL) return undefined;
+    if (text.length < LONG_ENOUGH_TO_SLIP) return undefined;
     const stem = this.stem(text);
     const near = this.singleWords.filter(
       (word) =>
         word[0] === stem[0] && Math.abs(word.length - stem.length) < 2 && nearly(word, stem),
     );
-    return near.length === 1 ? this.entries.get(near[0]!) : undefined;
+    const [only] = near;
+    if (text.length < LONG_ENOUGH_TO_MISSPELL) {
+      // "Pint" is no "point" where that would say that a column is none of ours.
+      const isOne = near.length === 1 && only!.length > 3 && isSlip(only!, stem);
+      return isOne ? this.commonTo([this.entries.get(only!)!]) : undefined;
+    }
+    if (near.length === 1) return this.entries.get(only!);
+    const likelier = near.filter((word) => word.length <= stem.length && isSlip(word, stem));
+    return likelier.length === 1 ? this.entries.get(likelier[0]!) : undefined;
+  }
+
+  /** What a word of which only the consonants are written means, where all words with these mean it. */
+  withoutVowels(text: string): Entry | undefined {
+    if (text.length < LONG_ENOUGH_WITHOUT_VOWELS || /[aeiou\d]/.test(text.slice(1)))
+      return undefined;
+    const whole = this.singleWords.filter((word) => {
+      const left = word[0]! + word.slice(1).replace(/[aeiou]/g, "");
+      return word !== text && (left === text || (text.length > 4 && left.startsWith(text)));
+    });
+    return this.commonTo(whole.map((word) => this.entries.get(word)!));
   }
 
   /** What a word that was cut short means, where all words that begin so mean it: "stabil.". */
   cutShort(text: string, shortest = LONG_ENOUGH_TO_CUT): Entry | undefined {
-    const whole = text.length < shortest ? [] : this.beginningWith(text);
+    return this.commonTo(text.length < shortest ? [] : this.beginningWith(text));
+  }
+
+  /** What all of some words mean, as far as it is no guard. */
+  private commonTo(whole: readonly Entry[]): Entry | undefined {
     const terms = whole.reduce<readonly Term[]>(
       (common, word, i) =>
         i === 0 ? word.terms : common.filter((term) => word.terms.includes(term)),
@@ -212,6 +243,15 @@ export class Dictionary {
   }
 }
 
+/** "Nombre de cylindres" is as well "nombre cylindres": the small words between others are left out. */
+const BETWEEN: ReadonlySet<string> = new Set(
+  "of the de du des d del la el le les los der".split(" "),
+);
+
+function withoutLinks(words: readonly string[]): readonly string[] {
+  return words.filter((word, at) => at === 0 || at === words.length - 1 || !BETWEEN.has(word));
+}
+
 /** Whether two words differ by one letter put in, left out or changed, or by two letters swapped. */
 function nearly(one: string, two: string): boolean {
   let from = 0;
@@ -226,6 +266,17 @@ function nearly(one: string, two: string): boolean {
   const right = two.slice(from, two.length - back);
   if (left.length <= 1 && right.length <= 1) return true;
   return left.length === 2 && right.length === 2 && left[0] === right[1] && left[1] === right[0];
+}
+
+/** Whether two letters were swapped, or one was doubled or left out: "smaple", "luftgehallt", "alcol". */
+function isSlip(meant: string, written: string): boolean {
+  if (meant.length === written.length)
+    return [...meant].sort().join() === [...written].sort().join();
+  if (meant.length > written.length) return true;
+  return [...written].some(
+    (letter, at) =>
+      letter === written[at - 1] && written.slice(0, at) + written.slice(at + 1) === meant,
+  );
 }
 
 function push<K, V>(map: Map<K, V[]>, key: K, value: V): void {

@@ -1,6 +1,7 @@
 import { isBlank, isCellError, type CellValue } from "../measure/cell-value";
 import { isDitto } from "./ditto";
 import { folded } from "../measure/folded";
+import { monthNamed } from "../measure/month-names";
 
 /** More cells than these tell nothing new. */
 const MOST_CELLS = 200;
@@ -37,7 +38,7 @@ const YES_NO =
 const CLOCK =
   /^\d{1,2}\.\d{2}\s?uhr$|^\d{1,2}\s?(?::|h)\s?\d{2}(?::\d{2})?\s?(?:[ap](?:\.?m\.?)?|uhr|h)?$/;
 const DATE =
-  /^(?:\d{4}[-/.]\d{1,2}[-/.]\d{1,2}(?!\d)|\d{1,2}[-/. ]\s?(?:\d{1,2}|[a-z]{3,10}\.?)[-/. ]\s?\d{2,4}$|[a-z]{3,10}\.? \d{1,2},? \d{4}$)/;
+  /^(?:\d{4}[-/.]\d{1,2}[-/.]\d{1,2}(?!\d)|\d{1,2}[-/. ]\s?(?:\d{1,2}|[a-z]{3,10}\.?)[-/. ]\s?\d{2,4}$|[a-z]{3,10}\.? \d{1,2},? \d{4}$|\d{1,2}\.\s?\d{1,2}\.$)/;
 const AMOUNT =
   /^(?:±|\+\/-)?\s?-?(?:\d+(?:[.,]\d+)?|\.\d+|(?:\d+[\s-])?\d{1,2}\/\d{1,2})[\s-]?[a-z°"″][a-z0-9°"″/. ]{0,11}$/;
 const NUMBER = /^(?:±|\+\/-)?\s?-?(?:\d+(?:[.,]\d+)*|\.\d+|(?:\d+[\s-])?\d{1,2}\/\d{1,2})\s?%?$/;
@@ -117,7 +118,7 @@ export function kindOf(cell: CellValue, text: string): Kind {
   }
   if (YES_NO.test(text)) return "yesNo";
   if (CLOCK.test(text)) return "clock";
-  if (DATE.test(text) || isDayOfMonth(text)) return "date";
+  if (DATE.test(text) || isDayOfMonth(text) || isDayOfNamedMonth(text)) return "date";
   if (NUMBER.test(text)) return "number";
   return AMOUNT.test(text) ? "amount" : "text";
 }
@@ -128,6 +129,14 @@ function isDayOfMonth(text: string): boolean {
   if (one === undefined || other === undefined) return false;
   const isFraction = [2, 3, 4, 8, 16, 32].includes(Number(other)) && Number(one) < Number(other);
   return !isFraction && Math.max(Number(one), Number(other)) <= 31;
+}
+
+/** "Jun 3" and "3 juin": a day without its year. */
+function isDayOfNamedMonth(text: string): boolean {
+  const [, before, after] =
+    /^(?:([a-z]{3,10})\.? \d{1,2}|\d{1,2}\.?[ -]([a-z]{3,10})\.?)$/.exec(text) ?? [];
+  const name = before ?? after;
+  return name !== undefined && monthNamed(name) !== undefined;
 }
 
 /** The number of a text such as "5 1/4", "±1.5" or "48 oz"; the first of several. */

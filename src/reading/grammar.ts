@@ -39,9 +39,13 @@ export const LOOSE: ReadonlySet<Term> = new Set<Term>([
   "by-gallon",
 ]);
 
-/** Where even a loose term means another thing: a test for leaks that was made found none by that. */
+/**
+ * Where even a loose term means another thing: a test for leaks that was made found none by that,
+ * and the time that something was added is not that of the test.
+ */
 export const NOT_LOOSE: Readonly<Partial<Record<FieldId, ReadonlySet<Term>>>> = {
   leak: new Set<Term>(["test"]),
+  time: new Set<Term>(["added", "left", "neck", "bowl"]),
 };
 
 /** Whether the unit of a column can be that of a field; a question can be asked of each. */

@@ -1,12 +1,15 @@
 import type { CellValue } from "../measure/cell-value";
 import { assign, type Assigned } from "./assignment";
 import { SURE } from "./candidates";
+import { checkedOn } from "./checked-on";
 import type { ColumnPlace, Columns } from "./column-place";
 import { withoutCommonWords } from "./common-words";
 import { consider, type Considered } from "./considered";
 import { CLEAR_LEAD, describe, type Rival } from "./described-column";
 import type { FieldId } from "./fields";
 import { finalAsResult } from "./final-result";
+import { letteredTemperatures } from "./lettered-temperatures";
+import { readingBeforeAnother } from "./reading-before-another";
 import type {
   KeptColumn,
   ReadColumn,
@@ -50,7 +53,8 @@ export function recognise(
 
 /** What the other columns of a sheet make of one. */
 function inTheirSheet(columns: readonly Considered[]): readonly Considered[] {
-  return whichVessel(temperatureOfConcrete(finalAsResult(columns)));
+  const ofReadings = readingBeforeAnother(finalAsResult(checkedOn(columns)));
+  return whichVessel(temperatureOfConcrete(letteredTemperatures(ofReadings)));
 }
 
 /** The fields that are read for sure, by column. */

@@ -17,6 +17,9 @@ const OTHER_MEANING = 34;
 /** What says where it was measured is read where no other column says it plainly; two are asked about. */
 const AT_A_PLACE = 62;
 
+/** What says whose test it was is asked about: another party's may stand beside it. */
+const OF_A_PARTY = 55;
+
 /** Terms that add little to any quantity: that it was found, how high it stood, that it is the outcome. */
 const SLIGHT_TERMS: ReadonlySet<Term> = new Set<Term>([
   "added",
@@ -72,8 +75,9 @@ function saidSense(
   const title = titlePenalty(told, grammar, said.taken, anywhere);
   const full = sense.weight ?? SAID_BY[Math.min(sense.needs.length, 4)]!;
   const score = full - said.fromTitle * FROM_TITLE - rest.takenOff - title;
+  const most = rest.ofAParty ? OF_A_PARTY : rest.atAPlace ? AT_A_PLACE : 100;
   return {
-    score: rest.atAPlace ? Math.min(score, AT_A_PLACE) : score,
+    score: Math.min(score, most),
     opposite: sense.opposite,
     sure: sense.sure && (rest.unknown < UNKNOWN_WORD || sense.needs.length > 1),
     outright: rest.outright && title < STRANGE_TITLE,
@@ -104,6 +108,9 @@ function wordsThatSay({ own, titles, terms }: Told, { needs, ordered }: Sense) {
   return { taken, fromTitle };
 }
 
+const PARTIES: ReadonlySet<string> = new Set(["person", "company"]);
+const isParty = ({ terms }: Word) => !terms.includes("by") && PARTIES.has(guardOf(terms) ?? "");
+
 const WAYS: ReadonlySet<string> = new Set(["place", "arrival", "departure"]);
 
 /** What the other words of a header take off; `undefined` where one makes another thing of it. */
@@ -119,6 +126,7 @@ function besideThem(
   const isPlace = ({ terms }: Word) =>
     WAYS.has(guardOf(terms) ?? "") || (terms.length === 1 && terms[0] === "truck");
   const atAPlace = measuring && own.words.some((word) => !taken.includes(word) && isPlace(word));
+  const ofAParty = measuring && own.words.some((word) => !taken.includes(word) && isParty(word));
   let takenOff = 0;
   let unknown = 0;
   let outright = true;
@@ -129,6 +137,7 @@ function besideThem(
     const isBy = terms.includes("by") && !guard;
     if (taken.includes(word) || isBy || explains(grammar, word, needs)) continue;
     if (atAPlace && (isPlace(word) || terms.some((t) => t === "before" || t === "after"))) continue;
+    if (ofAParty && isParty(word)) continue;
     if (/^\d+$/.test(text) && (aside || terms.length === 0)) continue;
     if (terms.length === 0) {
       unknown += aside ? UNKNOWN_ASIDE : UNKNOWN_WORD;
@@ -141,5 +150,5 @@ function besideThem(
     outright &&= slight;
   }
   takenOff += Math.min(unknown, MOST_FOR_UNKNOWN_WORDS);
-  return { takenOff, unknown, outright, atAPlace };
+  return { takenOff, unknown, outright, atAPlace, ofAParty };
 }

@@ -11,6 +11,9 @@ const ORDINALS =
 /** "Air = last reading + 7": how it is found says nothing of what it is. */
 const FORMULA = /^([^=]*\p{L}{2}[^=]*)=.*$/su;
 
+/** "Pint(s) of alcohol": not the seconds, which stand at the end of a header. */
+const PLURAL_IN_BRACKETS = /(\p{L}{2}e?)\((?:e?s|e?n)\)(?:\s+(?=\p{L}))/gu;
+
 /** A piece of a header in or outside brackets. */
 export interface Part {
   readonly text: string;
@@ -34,6 +37,7 @@ export function spelledOut(text: string): string {
   return folded(
     splitCamelCase(text)
       .replace(/['’]d(?!\p{L})/giu, "d")
+      .replace(/(?<!\p{L})un-(?=\p{L}{3})/giu, "un")
       .replace(/-t-(?=il|elle|on\b)/giu, " ")
       .replace(/(?<!\p{L})f\s?['’´`]\s?c(?=k?(?!\p{L}))/giu, "fc")
       .replace(/(?<!\p{L})c\/\s?(?=\p{L}{3})/giu, " ")
@@ -67,6 +71,7 @@ export function wordsOf(text: string): readonly string[] {
 function cut(header: string): string {
   return header
     .slice(0, LONGEST_HEADER)
+    .replace(PLURAL_IN_BRACKETS, "$1 ")
     .replace(FORMULA, "$1")
     .replace(/\u00AD/g, "")
     .replace(/(\p{Ll})-\s?\n\s?(\p{Ll})/gu, "$1$2");

@@ -35,6 +35,23 @@ const SAID_BY_UNIT: Readonly<Partial<Record<Dimension, Term>>> = {
 /** The name of a meter, a truck or a person over its columns: its letters and figures say nothing. */
 const IS_NAME = /^\p{Lu}{1,4}[- ]?\d{1,4}$/u;
 
+/** A letter or figure that only counts the groups: "[B] Air meter", "2) Concrete". */
+const ENUMERATED = /^\s*(?:[[(](?:\p{Lu}|\d)[\])]|(?:\p{Lu}|\d)\))\s+(?=\S)/u;
+
+/** Yes or no in Spanish below a title, elsewhere a serial number. */
+const SI_NO = /^\s*s\s?\/\s?n\s*$/i;
+
+/** What a specification limits: "Min" below it is the least. */
+const LIMITED: ReadonlySet<Term> = new Set<Term>([
+  "air",
+  "specified",
+  "limit",
+  "density",
+  "temperature",
+  "slump",
+]);
+const IN_TIME: ReadonlySet<Term> = new Set<Term>(["settle", "inversion", "roll", "time"]);
+
 /** Of a name such as "5520L" the letter is no unit. */
 const OF_NAMES: ReadonlySet<Term> = new Set<Term>([
   "mix",
@@ -65,13 +82,22 @@ export function tellings(
   const written = writtenHeaders(headers);
   const above = written.slice(0, -1).reverse();
   const own = understood(written.at(-1) ?? "");
-  const titles = above.map((title) => (IS_NAME.test(title) ? understood("") : understood(title)));
+  const titles = above.map((title) =>
+    understood(IS_NAME.test(title) ? "" : title.replace(ENUMERATED, "")),
+  );
   const [title, ...higher] = titles;
   if (!title) return [tell(own, titles, cells)];
   const readings = titles.some(({ words }) => words.some(({ terms }) => terms.includes("reading")));
   const text = own.text.toLowerCase();
   // Below the title of the readings "Second" is no unit of time.
   const letter = readings ? (text === "second" ? text : LETTERED[text]) : undefined;
+  if (SI_NO.test(own.text) && cells.yesNo > 0.65) {
+    const unit = { unit: "si/no", dimension: "yes-no" } as const;
+    return [tell({ ...title, text: own.text, unit }, higher, cells)];
+  }
+  if (text === "min" && isLimited(title)) {
+    return [tell({ ...own, words: [saying("low", own.text)], onlyUnit: undefined }, titles, cells)];
+  }
   if (own.onlyUnit && !letter) {
     return [tell({ ...title, text: own.text, unit: own.onlyUnit }, higher, cells)];
   }
@@ -81,6 +107,11 @@ export function tellings(
   if (isUnknown) return [tell(own, titles, cells)];
   const broken = understood(`${above[0]!} ${own.text}`);
   return [tell(own, titles, cells), tell({ ...broken, text: own.text }, higher, cells)];
+}
+
+function isLimited({ words }: UnderstoodHeader): boolean {
+  const terms = words.flatMap((word) => word.terms);
+  return terms.some((term) => LIMITED.has(term)) && !terms.some((term) => IN_TIME.has(term));
 }
 
 function tell(own: UnderstoodHeader, titles: readonly UnderstoodHeader[], cells: Evidence): Told {

@@ -33,7 +33,7 @@ const TIMID = new Set("s l f c in g min second seconds once onces po cc yd t".sp
 const CUBIC_METRES = /^\s*(?:m3|[Mm]³)\s*$/;
 
 /** Readings are lettered: "Reading C" is the third, not in Celsius. */
-const SPEAKS_OF_READINGS = /\b(?:read|rdn?g|lect|ables)/;
+const SPEAKS_OF_READINGS = /\b(?:read|rdn?g|lect|ables|28 ?d)/;
 
 /** Splits a header into its words and its unit: in brackets, at its end, in front, or of several signs. */
 export function readHeader(header: string): HeaderWords {
@@ -75,6 +75,7 @@ function withoutComposed({ text, aside }: Part): { found?: HeaderUnit; pieces: s
     found ??= { unit: aside ? text : match[0], dimension };
     spelled = spelled.replace(pattern, " ");
   }
+  spelled = spelled.replace(PUT_IN, "$1 ");
   const pieces = spelled.replace(/%/g, " % ").split(/[\s,;:/|–—’'-]+/);
   return {
     found,
@@ -84,11 +85,14 @@ function withoutComposed({ text, aside }: Part): { found?: HeaderUnit; pieces: s
 
 /** How strong what is counted is: "70 % alcohol", "cups of 1 %". Additions of 1 % are another word. */
 const SHARE_OF =
-  /\b\d+(?:[.,]\d+)?\s?%(?=\s?(?:al[ck]|iso|ipa|cup|cop|god|bech|taz|vas|tass))|(?<=\s(?:of|de|del|d|du|à|a|at|al|zu|mit)\s)\d+(?:[.,]\d+)?\s?%/giu;
+  /(?<=\s)[x×]\s?\d+(?:[.,]\d+)?\s?%|\b\d+(?:[.,]\d+)?\s?%(?=\s?(?:al[ck]|iso|ipa|cup|cop|god|bech|taz|vas|tass))|(?<=\s(?:of|de|del|d|du|à|a|at|al|zu|mit)\s)\d+(?:[.,]\d+)?\s?%/giu;
 /** The same in brackets: "Alcohol (70 %)". */
 const SHARE_ASIDE = /^\d+(?:[.,]\d+)?\s?%$/i;
 /** Fractions of a unit, to which a result is rounded: "nearest 1/4 %". */
 const FRACTION = /(?<![\d/.])\d\s?\/\s?\d{1,2}(?=\s?(?:%|"|″|in\b|div|pt|oz))/giu;
+
+/** "Cups put back in": no inches. */
+const PUT_IN = /\b(back|put|poured|added|filled) in\s*$/;
 
 /** A piece of a header that may be a word. */
 type Piece = Pick<Token, "text" | "timeUnit">;

@@ -2,6 +2,7 @@ import { Dictionary, type Word } from "./dictionary";
 import type { FieldId } from "./fields";
 import { remembered } from "./remembered";
 import type { Term } from "./terms";
+import { UNITS } from "./unit-spellings";
 import { readHeader, type HeaderUnit, type Token } from "./units-in-header";
 import { ENGLISH } from "./vocabulary/english";
 import { FRENCH } from "./vocabulary/french";
@@ -134,7 +135,10 @@ function wordsAmong(tokens: readonly Token[], languages: readonly Dictionary[]):
       const { terms } = found.entry;
       if (terms.length > 0) words.push({ text, terms, aside, misspelt: false, timeUnit });
     } else {
-      const meant = languages[0]!.spelledRight(text) ?? languages[0]!.cutShort(text);
+      const [language] = languages as [Dictionary];
+      const meant = UNITS.has(text)
+        ? undefined
+        : (language.withoutVowels(text) ?? language.spelledRight(text) ?? language.cutShort(text));
       words.push({
         text,
         terms: meant?.terms ?? [],

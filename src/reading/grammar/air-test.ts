@@ -23,7 +23,7 @@ export const AIR_TEST_GRAMMAR = {
   ),
   final: field(
     "reading, reading final, reading settle, volumetric final reading",
-    `air meter neck content number settle volume share`,
+    `air meter neck content number settle volume share uncorrected`,
     "percent divisions",
   ),
   cups: field(
@@ -44,18 +44,18 @@ export const AIR_TEST_GRAMMAR = {
     "duration clock",
   ),
   packed: field(
-    "packed, !dispersed, !dispersed concrete|sample|total, !dispersed in-order",
+    "packed, >not dispersed, !dispersed, !dispersed concrete|sample|total, !dispersed in-order",
     "total left bowl meter inversion roll after amount sample",
     "yes-no",
   ),
   leak: field(
-    "leak, !tight, !leak in-order, !tight in-order",
+    "leak, >not tight, !tight, !leak in-order, !tight in-order",
     "left meter roll inversion water after",
     "yes-no",
   ),
   air: field(
     `air, air content, air result|reported|corrected|final, volumetric reported|corrected|result,
-      volumetric air final`,
+      volumetric air final, ?meter corrected`,
     "volumetric total method meter content number result reported corrected final amount volume",
     "percent",
   ),

@@ -9,7 +9,7 @@ export const PROCEDURE_GRAMMAR = {
   ),
   alcoholStrength: field("alcohol strength|share, alcohol content share", "content", "percent"),
   lateAlcohol: field(
-    "alcohol late, >alcohol after zero, >alcohol late zero, >alcohol after roll|reading|start~, alcohol more^",
+    "alcohol late, >alcohol after zero, >after zero alcohol, >alcohol late zero, >alcohol after roll|reading|start~, alcohol more^",
     "added left amount volume settle meter reading more late start",
     "liquid yes-no",
   ),
