@@ -8,7 +8,7 @@ import { gzipSync } from "node:zlib";
 const MOST: Readonly<Record<string, number>> = {
   "functions.js": 135,
   "functions.json": 10,
-  "spanish.js": 30,
+  "spanish.js": 34,
   "taskpane.js": 75,
   "taskpane.css": 5,
   "workbench.js": 2000,
