@@ -1,4 +1,5 @@
-import type { CheckResult, TestResult } from "../fieldsheet/check-result";
+import type { CheckResult } from "../fieldsheet/check-result";
+import type { TestResult } from "../fieldsheet/test-result";
 import { findingSentence } from "../fieldsheet/finding-sentence";
 import type { Finding } from "../fieldsheet/finding";
 import { blockReference, cellReference } from "../files/workbook/cell-reference";

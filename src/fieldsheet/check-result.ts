@@ -1,23 +1,10 @@
-import type { Verdict } from "../acceptance/limits";
 import type { Columns } from "../reading/column-place";
 import type { FieldId } from "../reading/fields";
 import type { SheetReading } from "../reading/sheet-reading";
-import type { DecidedTest } from "./judged-test";
 import type { NotLookedAt } from "./not-looked-at";
 import type { Finding } from "./finding";
 import type { SheetTests } from "./sheet-tests";
-
-/** What a check says about one test, with the steps that led to it. */
-export interface TestResult extends DecidedTest {
-  /** What the test is known by: its sample, else its load; "" when it has neither. */
-  readonly sample: string;
-  /** Air content, %; absent unless the test is valid. */
-  readonly air?: number;
-  /** Against the specification; absent without limits or air. */
-  readonly specification?: Verdict;
-  /** What was found in this test, and what was found of the sheet as a whole that changes it. */
-  readonly findings: readonly Finding[];
-}
+import type { TestResult } from "./test-result";
 
 /** What a check says about the tests of a sheet. */
 export interface CheckResult {

@@ -1,6 +1,6 @@
 import { verdictOn, type Verdict } from "../acceptance/limits";
 import type { FieldRecord } from "../reading/record";
-import type { TestResult } from "./check-result";
+import type { TestResult } from "./test-result";
 import type { Finding } from "./finding";
 import type { JudgedTest, Limits, TestState } from "./judged-test";
 

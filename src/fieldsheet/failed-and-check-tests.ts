@@ -1,4 +1,4 @@
-import type { TestResult } from "./check-result";
+import type { TestResult } from "./test-result";
 import type { NextTest } from "./same-sample";
 
 /** A result outside its limits and the check test that was made of it, if any. */

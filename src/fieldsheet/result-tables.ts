@@ -1,6 +1,7 @@
 import { isCellError, type CellValue } from "../measure/cell-value";
 import { say } from "../messages/catalogue";
-import type { CheckResult, TestResult } from "./check-result";
+import type { CheckResult } from "./check-result";
+import type { TestResult } from "./test-result";
 import { findingSentence } from "./finding-sentence";
 import { notLookedAtSentence } from "./not-looked-at";
 import type { Finding } from "./finding";

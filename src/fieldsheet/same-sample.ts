@@ -1,5 +1,5 @@
 import type { FieldValues } from "../reading/record";
-import type { TestResult } from "./check-result";
+import type { TestResult } from "./test-result";
 
 /** What people put behind a sample's id for a further test of it: "S-10C", "S-10 repeat", "S-10b2". */
 const FURTHER_TEST = /^(.*\d)[\s_/-]*(?:r|rep|repeat|retest|re-test|c|chk|check|[a-d])\d?$/;

@@ -1,6 +1,6 @@
 import { checkedFailures, type CheckedFailure } from "./failed-and-check-tests";
 import { nextTestOfSample, type NextTest } from "./same-sample";
-import type { TestResult } from "./check-result";
+import type { TestResult } from "./test-result";
 
 /**
  * The tests of a sheet together. What is looked up across them is worked out once, when first asked for,

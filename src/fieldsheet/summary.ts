@@ -1,7 +1,8 @@
 import { marginToLimits } from "../acceptance/margin";
 import { exact } from "../measure/rounding";
 import type { AlcoholAmount, AlcoholUnit } from "../methods/volumetric-air/alcohol-correction";
-import type { CheckResult, TestResult } from "./check-result";
+import type { CheckResult } from "./check-result";
+import type { TestResult } from "./test-result";
 
 /** The tests of one mix, day, technician … together. */
 export interface Summary {

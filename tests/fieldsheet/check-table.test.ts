@@ -1,5 +1,6 @@
 import fc from "fast-check";
-import type { CheckResult, TestResult } from "../../src/fieldsheet/check-result";
+import type { CheckResult } from "../../src/fieldsheet/check-result";
+import type { TestResult } from "../../src/fieldsheet/test-result";
 import { checkTable, checkTableInSteps } from "../../src/fieldsheet/check-table";
 import type { CellValue } from "../../src/measure/cell-value";
 import { Problem } from "../../src/measure/problem";

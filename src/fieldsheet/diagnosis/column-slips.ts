@@ -1,6 +1,6 @@
 import { exact } from "../../measure/rounding";
 import type { columnSlipMessages } from "../../messages/english/column-slips";
-import type { TestResult } from "../check-result";
+import type { TestResult } from "../test-result";
 import { SLIPS } from "./diagnose";
 import type { Slip, SlipId } from "./slip";
 import { wrongResultOf, type WrongResult } from "./wrong-result";

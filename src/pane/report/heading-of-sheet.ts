@@ -3,7 +3,7 @@ import { dateFromCell } from "../../measure/date";
 import { writtenDay } from "../../measure/spreadsheet-day";
 import { isIssue } from "../../measure/issue";
 import type { DecimalMark } from "../../measure/number-from-cell";
-import type { TestResult } from "../../fieldsheet/check-result";
+import type { TestResult } from "../../fieldsheet/test-result";
 import { say } from "../../messages/pane-catalogue";
 import { typedText } from "../kit/shown-number";
 import type { CheckedArea } from "../state/checked-area";

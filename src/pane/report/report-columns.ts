@@ -1,4 +1,4 @@
-import type { TestResult } from "../../fieldsheet/check-result";
+import type { TestResult } from "../../fieldsheet/test-result";
 import { writtenDay } from "../../measure/spreadsheet-day";
 import { writtenTime } from "../../measure/time-of-day";
 import { isBlank, quoted } from "../../measure/cell-value";

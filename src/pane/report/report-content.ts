@@ -1,4 +1,4 @@
-import type { TestResult } from "../../fieldsheet/check-result";
+import type { TestResult } from "../../fieldsheet/test-result";
 import { notLookedAtSentence } from "../../fieldsheet/not-looked-at";
 import { WEIGHTS, type Finding, type Weight } from "../../fieldsheet/finding";
 import { RULES } from "../../fieldsheet/rules";

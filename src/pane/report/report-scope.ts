@@ -1,4 +1,5 @@
-import type { CheckResult, TestResult } from "../../fieldsheet/check-result";
+import type { CheckResult } from "../../fieldsheet/check-result";
+import type { TestResult } from "../../fieldsheet/test-result";
 
 /** Of which tests a report is: all that were checked, one, or those of a day or a week. */
 export type ReportScope =

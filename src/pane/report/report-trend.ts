@@ -1,5 +1,5 @@
 import { trends, type Trend } from "../../acceptance/trend";
-import type { TestResult } from "../../fieldsheet/check-result";
+import type { TestResult } from "../../fieldsheet/test-result";
 import { trendTestsOf } from "../../fieldsheet/trend-tests";
 import { say } from "../../messages/pane-catalogue";
 import { element } from "../kit/element";

@@ -1,6 +1,7 @@
 import { checkTestsInSteps } from "../../fieldsheet/check-table";
 import type { Finding } from "../../fieldsheet/finding";
-import type { CheckResult, TestResult } from "../../fieldsheet/check-result";
+import type { CheckResult } from "../../fieldsheet/check-result";
+import type { TestResult } from "../../fieldsheet/test-result";
 import { recognise } from "../../reading/recognise";
 import type { SheetColumn } from "../../reading/recognition";
 import type { Setup } from "../../reading/setup/setup";

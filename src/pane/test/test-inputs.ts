@@ -1,5 +1,6 @@
 import type { BorderlineTest } from "../../acceptance/borderline-test";
-import type { CheckResult, TestResult } from "../../fieldsheet/check-result";
+import type { CheckResult } from "../../fieldsheet/check-result";
+import type { TestResult } from "../../fieldsheet/test-result";
 import { alcoholFromCell } from "../../measure/alcohol";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import { Problem } from "../../measure/problem";

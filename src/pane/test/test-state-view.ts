@@ -1,5 +1,6 @@
 import { findingSentence } from "../../fieldsheet/finding-sentence";
-import type { CheckResult, TestResult } from "../../fieldsheet/check-result";
+import type { CheckResult } from "../../fieldsheet/check-result";
+import type { TestResult } from "../../fieldsheet/test-result";
 import type { Finding } from "../../fieldsheet/finding";
 import { say } from "../../messages/pane-catalogue";
 import { badge } from "../kit/badge";

@@ -1,5 +1,5 @@
 import { whatIf } from "../../acceptance/what-if";
-import type { TestResult } from "../../fieldsheet/check-result";
+import type { TestResult } from "../../fieldsheet/test-result";
 import { notLookedAtSentence } from "../../fieldsheet/not-looked-at";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import { Problem } from "../../measure/problem";
