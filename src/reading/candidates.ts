@@ -90,6 +90,9 @@ function candidateFor(told: Told, field: FieldId): Candidate | undefined {
   if (own.headed.includes(field)) senses.push(headedSense(told, grammar, anywhere));
   const best = senses.sort((a, b) => b.score - a.score)[0];
   if (!best || best.score <= 0) return undefined;
+  // "Do two readings agree?" is a question, and holds no reading.
+  const isQuestion = IN_FIGURES.has(field) && cells.yesNo > 0.65 && !own.headed.includes(field);
+  if (isQuestion && best.unknown > 0) return undefined;
   const mayBeAnothers = !own.headed.includes(field) && isAlsoAnothers(told, best);
   if (mayBeAnothers && fit < 0) return undefined;
   // Trucks wait as well as meters.
@@ -132,7 +135,7 @@ function standsUnderTheTest({ titles }: Told): boolean {
 }
 
 function doesNotFit(field: FieldId, words: number, inWords: boolean): number {
-  if (IN_FIGURES.has(field) && inWords) return DOES_NOT_FIT_AND_DECIDES_NOTHING;
   if (words > 1) return DOES_NOT_FIT;
+  if (IN_FIGURES.has(field) && inWords) return DOES_NOT_FIT_AND_DECIDES_NOTHING;
   return DECIDING.has(field) ? DOES_NOT_FIT_ONE_WORD : DOES_NOT_FIT_AND_DECIDES_NOTHING;
 }
