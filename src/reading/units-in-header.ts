@@ -75,7 +75,6 @@ function withoutComposed({ text, aside }: Part): { found?: HeaderUnit; pieces: s
     found ??= { unit: aside ? text : match[0], dimension };
     spelled = spelled.replace(pattern, " ");
   }
-  spelled = spelled.replace(PUT_IN, "$1 ");
   const pieces = spelled.replace(/%/g, " % ").split(/[\s,;:/|–—’'-]+/);
   return {
     found,
@@ -92,7 +91,7 @@ const SHARE_ASIDE = /^\d+(?:[.,]\d+)?\s?%$/i;
 const FRACTION = /(?<![\d/.])\d\s?\/\s?\d{1,2}(?=\s?(?:%|"|″|in\b|div|pt|oz))/giu;
 
 /** "Cups put back in": no inches. */
-const PUT_IN = /\b(back|put|poured|added|filled) in\s*$/;
+const PUT_IN = /\b(?:back|put|poured|added|filled) in$/;
 
 /** A piece of a header that may be a word. */
 type Piece = Pick<Token, "text" | "timeUnit">;
@@ -115,6 +114,7 @@ function unitsAround(
   const lettered = SPEAKS_OF_READINGS.test(pieces.join(" "));
   while (left.length > (isPart ? 0 : 1) && UNITS.has(left.at(-1)!)) {
     if (lettered && left.at(-1) === "c") break;
+    if (PUT_IN.test(left.join(" "))) break;
     const last = left.pop()!;
     units.unshift(UNITS.get(last)!);
     if (isTime(last)) times.unshift(pieceOf(last));

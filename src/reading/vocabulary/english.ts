@@ -901,7 +901,7 @@ export const ENGLISH: Vocabulary = {
       meets spec, decision, evaluation, conformity, out of spec, in specification,
       notified, informed, within norm, followed, done, complete?, reported to, nonconformance, ncr, hold, release, released, resolved, reviewed`,
     company: `company, supplier, producer, contractor, client, customer, plant, project, job, contract, owner,
-      agency, vendor, manufacturer, brand, make, model, subcontractor, purchase order, po, invoice, work order, work,
+      agency, vendor, manufacturer, brand, make, model, subcontractor, purchase order, po, invoice, invoiced, work order, work,
       account, order, firm, ready mix, readymix, job name, batch plant, project name`,
     material: `admixture, aea, air entrainer, air entraining, air entraining agent, entrainer, entraining,
       water reducer, reducer, superplasticizer, plasticizer, hrwr, retarder, accelerator, cement, cementitious,
