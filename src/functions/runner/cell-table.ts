@@ -46,7 +46,7 @@ export class CellTable {
 
   /** The cells of a row; the row itself where the host handed over nothing else than these. */
   private valuesOf(row: unknown[]): CellValue[] {
-    const same = row.every((raw) => this.valueOf(raw) === raw);
+    const same = row.every((raw) => Object.is(this.valueOf(raw), raw));
     return same ? (row as CellValue[]) : row.map(this.valueOf);
   }
 
