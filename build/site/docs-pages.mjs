@@ -19,6 +19,7 @@ export const PAGES = [
   ["command-line", "Command line"],
   ["gallery", "Pictures"],
   ["host-figures", "What Excel is asked"],
+  ["page-figures", "How long the page is held"],
   ["benchmark", "Speed"],
   ["first-half-hour", "First half hour"],
 ];

@@ -14,7 +14,8 @@ speakAsChosen(navigator.language);
 if (typeof Office === "undefined") sayWhereToOpen();
 else
   Office.onReady(({ host }) => {
-    speakAsChosen(Office.context.displayLanguage);
+    // A host that the library does not know has no context.
+    speakAsChosen((Office.context as Office.Context | undefined)?.displayLanguage);
     if (host === Office.HostType.Excel) mountPane(root, excelHost(), functionHelp());
     else sayWhereToOpen();
   });

@@ -8,6 +8,8 @@ const NUMBER_SIGNS = /#|№|\bn\.?\s?[°º]|\b(?:no|nos|nr|num|nbr|nro)\.(?!\p{L
 const ORDINALS =
   /(?<![\p{L}\d])(\d)\s?(?:st|nd|rd|th|ers?|[eè]res?|re|[eè]me|i[eè]me|e|nde?|do|da|ro|ra|[º°ª])(?![\p{L}\d])/giu;
 
+/** Markup that came along with a header from a page, such as "<b>"; no word of it is one. */
+const MARKUP = /<\/?[a-z][a-z0-9]*(?:\s[^<>]{0,80})?\/?>/gi;
 /** "Air = last reading + 7": how it is found says nothing of what it is. */
 const FORMULA = /^([^=]*\p{L}{2}[^=]*)=.*$/su;
 
@@ -73,6 +75,7 @@ function cut(header: string): string {
     .slice(0, LONGEST_HEADER)
     .replace(PLURAL_IN_BRACKETS, "$1 ")
     .replace(FORMULA, "$1")
+    .replace(MARKUP, " ")
     .replace(/\u00AD/g, "")
     .replace(/(\p{Ll})-\s?\n\s?(\p{Ll})/gu, "$1$2");
 }

@@ -154,7 +154,7 @@ describe("a setup", () => {
       [...setup.slice(0, 4), ["Foam 2", "foam", ""]],
       /“Foam 2”: nothing that is read/,
     ],
-    ["no such field", [...setup.slice(0, 4), ["Sample", "smaple", ""]], /line 5: “smaple”/],
+    ["no such field", [...setup.slice(0, 4), ["Sample", "wobbling", ""]], /line 5: “wobbling”/],
   ])("%s is said, and the rest applied", (_, given, sentence) => {
     expect(said(given)).toEqual([expect.stringMatching(sentence)]);
     const cells = shown(() => check(heads, tests, undefined, undefined, given)) as unknown[][];

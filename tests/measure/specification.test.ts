@@ -27,10 +27,13 @@ test.each<[CellValue, object]>([
   expect(specificationFromCell(written)).toEqual(specified);
 });
 
+const FROM_TO = { say: "from-to", values: { from: "4.5", to: "7.5" } };
+const twoWays = (one: unknown, other: unknown) => ({ id: "two-ways", values: { one, other } });
+
 test.each<[CellValue, object]>([
-  ["7.5-4.5", { id: "two-ways", values: { one: "7.5 ± 4.5", other: "4.5 to 7.5" } }],
-  ["4.5 7.5", { id: "two-ways", values: { one: "4.5 ± 7.5", other: "4.5 to 7.5" } }],
-  ["7.5, 4.5", { id: "two-ways", values: { one: "4.5 to 7.5", other: "7.5 or 4.5" } }],
+  ["7.5, 4.5", { id: "two-ways", values: { one: FROM_TO } }],
+  ["7.5-4.5", twoWays("7.5 ± 4.5", { say: "from-to", values: { from: 4.5, to: 7.5 } })],
+  ["4.5 7.5", twoWays("4.5 ± 7.5", FROM_TO)],
   ["min 4, min 5", { id: "not-a-specification" }],
   ["6 ± 1, max 8", { id: "not-a-specification" }],
   ["as ordered", { id: "not-a-specification" }],
