@@ -81,7 +81,7 @@ export const decisionMessages = {
   }: Words<"off" | "byAir" | "left" | "air" | "aim" | "unit">) =>
     `the density lies ${off} ${unit} off its target. ${air} % of air in place of ${aim} % makes ${byAir} of it; ${left} ${unit} are left for moisture, batching or weighing.`,
   "decided-all-the-same": ({ least, most, verdict }: Words<"least" | "most" | "verdict">) =>
-    `whatever is missing, the air content lies between ${least} and ${most} %, which is ${verdict}. The load is decided; complete the record all the same.`,
+    `whatever is missing, the air content ${least === most ? `is ${least}` : `lies between ${least} and ${most}`} %, which is ${verdict}. The load is decided; complete the record all the same.`,
   "decided-within": "within the limits",
   "decided-below": "below the limits",
   "decided-above": "above the limits",

@@ -66,7 +66,7 @@ export const decisionMessages: SameSentences<typeof english> = {
   "density-and-air": ({ off, byAir, left, air, aim, unit }) =>
     `el peso unitario está a ${off} ${unit} de su objetivo. ${air} % de aire en lugar de ${aim} % explica ${byAir}; quedan ${left} ${unit} para la humedad, la dosificación o el pesado.`,
   "decided-all-the-same": ({ least, most, verdict }) =>
-    `falte lo que falte, el contenido de aire está entre ${least} y ${most} %, es decir, ${verdict}. La carga está decidida; complete el registro de todos modos.`,
+    `falte lo que falte, el contenido de aire ${least === most ? `es de ${least}` : `está entre ${least} y ${most}`} %, es decir, ${verdict}. La carga está decidida; complete el registro de todos modos.`,
   "decided-within": "dentro de los límites",
   "decided-below": "por debajo de los límites",
   "decided-above": "por encima de los límites",
