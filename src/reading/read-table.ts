@@ -1,8 +1,10 @@
 import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
+import { issue } from "../measure/issue";
 import type { DecimalMark } from "../measure/number-from-cell";
 import type { ColumnPlace, Columns } from "./column-place";
 import { columnReader } from "./column-reader";
-import type { FieldId } from "./fields";
+import { READING_FIELDS, type FieldId } from "./fields";
+import { rowThatMaySumUp } from "./may-sum-up";
 import { ReadTests } from "./read-tests";
 import type { FieldRecord } from "./record";
 import type { SheetReading } from "./sheet-reading";
@@ -57,6 +59,7 @@ export function* readTableInSteps(
       return columnReader(field, place, columns, rows, tests, { decimal, datesFrom });
     }),
     () => wordsBeside(all, rows, tests),
+    () => sumLeftOpen(rows, columns, tests),
     () => (from, to) => {
       for (let row = from; row < to; row++) records.push(tests.at(row));
     },
@@ -124,6 +127,17 @@ function unreadColumns(
     const mayBe = column.state === "asked" ? column.candidates : column.mayBe;
     return [{ index, header, because, decides, mayBe, touches }];
   });
+}
+
+/** A row that may be a total is not taken for a test, nor left out: its reading is not read. */
+function sumLeftOpen(rows: SheetTable["rows"], columns: Columns, tests: ReadTests): ReadStretch {
+  return (_, to) => {
+    const field = READING_FIELDS.find((each) => columns[each]);
+    const row = to === rows.length ? rowThatMaySumUp(rows, columns, tests.blank) : undefined;
+    if (row === undefined || field === undefined) return;
+    tests.column(field)[row] = undefined;
+    tests.cannotRead(row, field, issue("may-sum-up"));
+  };
 }
 
 /** Whether a row holds no test: every cell of a field is blank, or it is a sum, a header or a remark. */

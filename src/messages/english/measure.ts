@@ -11,6 +11,8 @@ export const measureMessages = {
     `“${value}” can be read in two ways. Type ${read} if the comma is a decimal comma.`,
   "cell-error": ({ value }: Words<"value">) =>
     `the cell holds the error ${value}. Correct that cell first.`,
+  "may-sum-up":
+    "nothing in the row names a test, and each of its numbers is the total or the mean of those above. Begin the row with “Total” or “Mean”, or name its test.",
   "zero-or-blank":
     'the cell is 0 or blank: this Excel may hand over a blank cell as 0. Write a 0 as a text (\'0 in a cell, "0" in a formula), or try =FRESH.BLANK.TEST on a blank cell, which has to give “blank”.',
   "not-a-blank-cell": ({ value }: Words<"value">) =>

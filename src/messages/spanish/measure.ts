@@ -11,6 +11,8 @@ export const measureMessages: SameSentences<typeof english> = {
   "comma-is-unclear": ({ value, read }) =>
     `“${value}” se puede leer de dos maneras. Escriba ${read} si la coma es decimal.`,
   "cell-error": ({ value }) => `la celda contiene el error ${value}. Corrija primero esa celda.`,
+  "may-sum-up":
+    "nada en la fila nombra una prueba, y cada número es el total o el promedio de los de arriba. Empiece la fila con “Total” o “Promedio”, o nombre su prueba.",
   "zero-or-blank":
     'la celda es 0 o está en blanco: este Excel puede entregar una celda en blanco como 0. Escriba el 0 como texto (\'0 en una celda, "0" en una fórmula), o pruebe =FRESH.BLANK.TEST con una celda en blanco, que debe dar “blank”.',
   "not-a-blank-cell": ({ value }) => `contiene “${value}”. Señale una celda que esté en blanco.`,
