@@ -1,10 +1,10 @@
 import { dateFromCell } from "../../src/measure/date";
 import { minuteOfDayFromCell } from "../../src/measure/time-of-day";
 import { Problem } from "../../src/measure/problem";
-import { say } from "../../src/messages/pane-catalogue";
 import { COLUMNS, ROWS, SCENARIO, type DayCell, type Shown } from "./day-of-tests";
 import { call, callForOne, quoted, type Argument } from "./formula";
 import { addressOf, type SampleCell, type SampleSheet, type Value } from "./sheet";
+import { readMeSheet } from "./read-me-sheet";
 
 const FORMATS: Readonly<Record<Shown, string | undefined>> = {
   plain: undefined,
@@ -101,7 +101,7 @@ function check(): SampleSheet {
 
 function readMe(): SampleSheet {
   const { project, owner, laboratory, supplier, date } = SCENARIO;
-  const lines = [
+  return readMeSheet([
     "A day of volumetric air tests",
     "",
     `${project}. For ${owner}, tested by ${laboratory}, concrete by ${supplier}, ${date}.`,
@@ -110,20 +110,7 @@ function readMe(): SampleSheet {
     "Loads: the field book, one row a test. To its right, columns T to W work out each step with a function of its own, and X to AA are one formula, =FRESH.CHECK(headers, rows).",
     "Check: every finding, by =FRESH.FINDINGS(headers, rows).",
     "The formulas need the add-in. A cell that shows #NAME? waits for it: see docs/install.md. The results in the file are those of the functions when the file was made.",
-    "",
-    "Cautions",
-    say("caution-caustic"),
-    say("caution-flammable"),
-    say("caution-lifting"),
-    say("caution-deferral"),
-  ];
-  return {
-    name: "Read me",
-    columns: [{ width: 110 }],
-    headerRows: 1,
-    wrapped: [0],
-    rows: lines.map((line) => (line === "" ? [] : [{ v: line }])),
-  };
+  ]);
 }
 
 /** The sheets of the sample workbook, with the results that the functions give now. */

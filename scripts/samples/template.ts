@@ -1,4 +1,3 @@
-import { say } from "../../src/messages/pane-catalogue";
 import { COLUMNS, ROWS, type DayCell } from "./day-of-tests";
 import { stored } from "./day-of-tests-sheets";
 import { call } from "./formula";
@@ -9,6 +8,7 @@ import {
   type SampleValidation,
   type Value,
 } from "./sheet";
+import { readMeSheet } from "./read-me-sheet";
 
 /** Room for so many tests. */
 const TESTS = 40;
@@ -137,27 +137,14 @@ function tests(): SampleSheet {
 }
 
 function readMe(): SampleSheet {
-  const lines = [
+  return readMeSheet([
     "Volumetric air tests: a sheet to begin with",
     "",
     "Tests: fill in what stands above the table, type over the two examples and go on below them, one row a test.",
     "Beside the table one formula, =FRESH.CHECK(headers, rows), says of each row whether the test stands, its air content, the verdict and what is wrong.",
     "Columns that are not needed can be taken out, and others put in: they are known by their headers. Write the unit into the header.",
     "What is typed is looked at while it is typed; a warning can be answered with yes where the record really says so.",
-    "",
-    "Cautions",
-    say("caution-caustic"),
-    say("caution-flammable"),
-    say("caution-lifting"),
-    say("caution-deferral"),
-  ];
-  return {
-    name: "Read me",
-    columns: [{ width: 110 }],
-    headerRows: 1,
-    wrapped: [0],
-    rows: lines.map((line) => (line === "" ? [] : [{ v: line }])),
-  };
+  ]);
 }
 
 /** The workbook for a laboratory that begins with nothing. */

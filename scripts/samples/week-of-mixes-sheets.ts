@@ -1,9 +1,9 @@
 import { dateFromCell } from "../../src/measure/date";
 import { Problem } from "../../src/measure/problem";
-import { say } from "../../src/messages/pane-catalogue";
 import { SETUP_SHEET } from "../../src/reading/setup/setup-sheet-name";
 import { call, type Argument } from "./formula";
 import { addressOf, type SampleCell, type SampleSheet, type Value } from "./sheet";
+import { readMeSheet } from "./read-me-sheet";
 import { WEEK, WEEK_HEADERS, WEEK_ROWS, WEEK_SETUP } from "./week-of-mixes";
 
 const DATE = WEEK_HEADERS.indexOf("Date");
@@ -90,27 +90,14 @@ function setupSheet(): SampleSheet {
 }
 
 function readMe(): SampleSheet {
-  const lines = [
+  return readMeSheet([
     "A week of volumetric air tests of three mixes",
     "",
     `${WEEK.project}, tested by ${WEEK.laboratory}. The site, the people, the companies and the numbers are invented.`,
     "Tests: the sheet of a laboratory that heads its columns in its own way. To its right, M to P are one formula, =FRESH.CHECK(headers, rows, , , setup).",
     `${SETUP_SHEET}: what “Pointer A”, “Pointer B” and “Spirit” hold, and what is specified for each mix. The pane reads this sheet by itself; a formula is given its cells.`,
     "The formulas need the add-in. The results in the file are those of the functions when the file was made.",
-    "",
-    "Cautions",
-    say("caution-caustic"),
-    say("caution-flammable"),
-    say("caution-lifting"),
-    say("caution-deferral"),
-  ];
-  return {
-    name: "Read me",
-    columns: [{ width: 110 }],
-    headerRows: 1,
-    wrapped: [0],
-    rows: lines.map((line) => (line === "" ? [] : [{ v: line }])),
-  };
+  ]);
 }
 
 /** The sheets of the sample workbook, with the results that the functions give now. */

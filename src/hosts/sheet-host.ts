@@ -21,6 +21,14 @@ export interface ReadArea {
   readonly cut?: readonly Side[] | undefined;
   /** The rows further below that hold something in the same columns and were not read. */
   readonly below?: { readonly row: number; readonly rows: number } | undefined;
+  /** The columns to the left and to the right that hold something in the same rows and were not read. */
+  readonly beside?: readonly ColumnsBeside[] | undefined;
+}
+
+/** Columns on one side of an area, from the first to the last that is filled. */
+export interface ColumnsBeside {
+  readonly column: number;
+  readonly columns: number;
 }
 
 /** One cell. */

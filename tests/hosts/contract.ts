@@ -3,6 +3,7 @@ import type { CellArea, CellPlace, Mark, ReadArea, SheetHost } from "../../src/h
 import { isBlank, type CellValue } from "../../src/measure/cell-value";
 import { Problem } from "../../src/measure/problem";
 import { say } from "../../src/messages/pane-catalogue";
+import { findTests } from "../../src/pane/state/find-tests";
 
 /** A spreadsheet with a host on it, as a test handles it. Positions from 0. */
 export interface SpreadsheetUnderTest {
@@ -39,6 +40,14 @@ const LOADS: readonly (readonly CellValue[])[] = [
   ["L-1", 5.25, 5, false],
   ["L-2", "5.25", 0, true],
   ["L-3", null, { error: "#N/A" }, null],
+];
+
+/** A plain table of tests, over the same cells. */
+const TABLE: readonly (readonly CellValue[])[] = [
+  ["Sample", "First reading", "Second reading", "Alcohol (oz)"],
+  ["S-1", 5, 5, 16],
+  ["S-2", 6, 6, 16],
+  ["S-3", 5.5, 5.5, 16],
 ];
 
 /**
@@ -226,6 +235,39 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
         const again = await host.readAgain(read);
         expect(again).toMatchObject({ area: read.area, below: { row: 3, rows: 2 } });
         expect(again.values).toEqual(read.values);
+      });
+
+      test("of a table tells what stands beside it in the same rows", async () => {
+        sheet.select([1, 1, 1, 1]);
+        expect((await host.read("table")).beside).toEqual([]);
+        sheet.edit(2, 6, "apart");
+        sheet.edit(2, 8, "further apart");
+        sheet.edit(20, 10, "in another row");
+        expect((await host.read("table")).beside).toEqual([{ column: 6, columns: 3 }]);
+      });
+
+      test("finds what decides a test behind a blank column, and keeps to it", async () => {
+        sheet.fill(TABLE);
+        sheet.edit(0, 5, "Foam (divisions)");
+        sheet.edit(1, 5, 3);
+        sheet.edit(0, 7, "Inspector's car");
+        sheet.edit(1, 7, "blue");
+        sheet.select([1, 1, 1, 1]);
+        const { read } = (await findTests(host, () => undefined)) as { read: ReadArea };
+        const expected = { area: { column: 0, columns: 6 }, beside: [{ column: 7, columns: 1 }] };
+        expect(read).toMatchObject(expected);
+        expect(read.values[1]![5]).toBe(3);
+        sheet.edit(4, 0, "S-4");
+        expect(await host.readAgain(read)).toMatchObject({ area: { rows: 5, columns: 6 } });
+      });
+
+      test("leaves aside what is behind a blank column and decides no test", async () => {
+        sheet.fill(TABLE);
+        sheet.edit(0, 5, "Inspector's car");
+        sheet.edit(1, 5, "blue");
+        sheet.select([1, 1, 1, 1]);
+        const { read } = (await findTests(host, () => undefined)) as { read: ReadArea };
+        expect(read.area).toMatchObject({ column: 0, columns: 4 });
       });
 
       test("of a table tells what stands further below", async () => {

@@ -7,8 +7,9 @@ import { inExcel } from "./in-excel";
 import { locate, locateAgain, type Located } from "./locate";
 import { readValues } from "./read-values";
 
-/** Rows of an Excel sheet. */
+/** Rows and columns of an Excel sheet. */
 const MOST_ROWS = 1_048_576;
+const MOST_COLUMNS = 16_384;
 
 /** What was read, and how decimals are written there: whoever reads wants both. */
 export interface Reading {
@@ -45,37 +46,59 @@ async function readLocated(
   progress?: Progress,
 ): Promise<ReadArea> {
   const read = { area, address: areaAddress(area), cut };
-  const from = area.row + area.rows + totals;
-  if (from >= MOST_ROWS) return { ...read, values: await readValues(context, area, progress) };
-  let filled = askBelow(context, area, from);
+  const around = () => askAround(context, area, totals);
+  let filled = around();
   const values = await readValues(context, area, progress);
   if (!isThere(filled)) {
     // It went along with a piece of the values that was more than Excel hands over.
-    filled = askBelow(context, area, from);
+    filled = around();
     await context.sync();
   }
-  const below = filled.isNullObject ? undefined : { row: filled.rowIndex, rows: filled.rowCount };
-  return { ...read, values, below };
+  const [below] = spans(filled.below);
+  return {
+    ...{ ...read, values },
+    below: below && { row: below.rowIndex, rows: below.rowCount },
+    beside: spans(filled.beside).map(({ columnIndex, columnCount }) => {
+      return { column: columnIndex, columns: columnCount };
+    }),
+  };
 }
 
-/** Asks, along with the values, what stands further below in the same columns. */
-function askBelow(
+/** What is filled around an area. */
+interface Around {
+  readonly below: readonly Excel.Range[];
+  readonly beside: readonly Excel.Range[];
+}
+
+/** Asks, along with the values, what stands further below in the same columns, and beside in the same rows. */
+function askAround(
   context: Excel.RequestContext,
-  { sheetId, column, columns }: Located["area"],
-  from: number,
-): Excel.Range {
-  const filled = context.workbook.worksheets
-    .getItem(sheetId)
-    .getRangeByIndexes(from, column, MOST_ROWS - from, columns)
-    .getUsedRangeOrNullObject(true);
-  filled.load("rowIndex,rowCount");
-  return filled;
+  { sheetId, row, rows, column, columns }: Located["area"],
+  totals: number,
+): Around {
+  const sheet = context.workbook.worksheets.getItem(sheetId);
+  const asked = (...block: [row: number, column: number, rows: number, columns: number]) => {
+    if (block[2] <= 0 || block[3] <= 0) return [];
+    const filled = sheet.getRangeByIndexes(...block).getUsedRangeOrNullObject(true);
+    filled.load("rowIndex,rowCount,columnIndex,columnCount");
+    return [filled];
+  };
+  const [below, right] = [row + rows + totals, column + columns];
+  return {
+    below: asked(below, column, MOST_ROWS - below, columns),
+    beside: [...asked(row, 0, rows, column), ...asked(row, right, rows, MOST_COLUMNS - right)],
+  };
 }
 
-/** Whether an answer has come. */
-function isThere(range: Excel.Range): boolean {
+/** Those that hold something. */
+function spans(asked: readonly Excel.Range[]): readonly Excel.Range[] {
+  return asked.filter((range) => !range.isNullObject);
+}
+
+/** Whether all answers have come. */
+function isThere({ below, beside }: Around): boolean {
   try {
-    return range.isNullObject || range.rowIndex >= 0;
+    return [...below, ...beside].every((range) => range.isNullObject || range.rowIndex >= 0);
   } catch {
     return false;
   }

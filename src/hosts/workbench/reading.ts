@@ -147,7 +147,11 @@ async function readBlock(
     await new Promise((resolve) => setTimeout(resolve));
     since = performance.now();
   }
-  return { area, address: areaAddress(area), values, below: filledBelow(cells, block) };
+  return {
+    ...{ area, address: areaAddress(area), values },
+    below: filledBelow(cells, block),
+    beside: filledBeside(cells, block),
+  };
 }
 
 function areaOf(sheet: Sheet, block: Rectangle): CellArea {
@@ -165,6 +169,25 @@ function filledBelow(cells: SheetCells, { left, bottom, right }: Rectangle): Rea
   while (first <= last && !filled(first)) first += 1;
   while (last >= first && !filled(last)) last -= 1;
   return first > last ? undefined : { row: first, rows: last - first + 1 };
+}
+
+/** The columns on either side of a block that hold something in its rows. */
+function filledBeside(cells: SheetCells, block: Rectangle): ReadArea["beside"] {
+  const filled = (column: number) => {
+    for (let row = block.top; row <= block.bottom; row += 1)
+      if (cells.isFilled(row, column)) return true;
+    return false;
+  };
+  const sides = [
+    [0, block.left - 1],
+    [block.right + 1, cells.used().right],
+  ] as const;
+  return sides.flatMap(([from, to]) => {
+    let [first, last] = [from, to];
+    while (first <= last && !filled(first)) first += 1;
+    while (last >= first && !filled(last)) last -= 1;
+    return first > last ? [] : [{ column: first, columns: last - first + 1 }];
+  });
 }
 
 async function readTable(

@@ -42,8 +42,12 @@ export const paneMessages = {
     from === to
       ? `Row ${from} below it was not read.`
       : `Not read: what stands further below, in rows ${from} to ${to}.`,
-  "pane-not-read-beside":
-    "Cells next to the selected ones hold something and were not read, because they were not selected.",
+  "pane-columns-not-read": ({ from, to }: Words<"from" | "to">) =>
+    from === to
+      ? `Column ${from} beside it was not read.`
+      : `Not read: what stands beside it, in columns ${from} to ${to}.`,
+  "pane-not-read-above":
+    "Cells above the selected ones hold something and were not read, because they were not selected.",
   "pane-row-changed": ({ row }: Words<"row">) =>
     `Row ${row} holds something else than was checked. Check again to see its test.`,
   "pane-still-shown": ({ address }: Words<"address">) =>

@@ -44,8 +44,12 @@ export const paneMessages: SameSentences<typeof english> = {
     from === to
       ? `La fila ${from}, más abajo, no se leyó.`
       : `No se leyó lo que está más abajo, en las filas ${from} a ${to}.`,
-  "pane-not-read-beside":
-    "Las celdas junto a las seleccionadas contienen algo y no se leyeron, porque no estaban seleccionadas.",
+  "pane-columns-not-read": ({ from, to }) =>
+    from === to
+      ? `La columna ${from}, al lado, no se leyó.`
+      : `No se leyó lo que está al lado, en las columnas ${from} a ${to}.`,
+  "pane-not-read-above":
+    "Las celdas encima de las seleccionadas contienen algo y no se leyeron, porque no estaban seleccionadas.",
   "pane-row-changed": ({ row }) =>
     `La fila ${row} contiene otra cosa que lo revisado. Revise de nuevo para ver su prueba.`,
   "pane-still-shown": ({ address }) =>

@@ -1,3 +1,4 @@
+import { columnLetters } from "../../hosts/cell-address";
 import type { ReadArea, SheetHost } from "../../hosts/sheet-host";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import { say } from "../../messages/pane-catalogue";
@@ -56,13 +57,16 @@ export async function checkRead(
 }
 
 /** Says which filled cells beside what was checked were not read. */
-export function notRead({ below, cut = [] }: ReadArea): string[] {
-  const beside = cut.some((side) => side !== "bottom");
+export function notRead({ below, beside = [], cut = [] }: ReadArea): string[] {
   return [
     ...(below
       ? [say("pane-not-read-below", { from: below.row + 1, to: below.row + below.rows })]
       : []),
-    ...(beside ? [say("pane-not-read-beside")] : []),
+    ...beside.map(({ column, columns }) => {
+      const [from, to] = [column, column + columns - 1].map(columnLetters);
+      return say("pane-columns-not-read", { from: from!, to: to! });
+    }),
+    ...(cut.includes("top") ? [say("pane-not-read-above")] : []),
   ];
 }
 

@@ -6,6 +6,7 @@ import { recognise } from "../../reading/recognise";
 import type { KeptColumn } from "../../reading/recognition";
 import { isSetupSheet } from "../../reading/setup/setup-sheet-name";
 import { sheetColumnsOf } from "./checked-area";
+import { withColumnsApart } from "./columns-apart";
 import { READING_FIELDS } from "../../reading/fields";
 import type { SheetLayout } from "../../reading/layout";
 import { findTestsIn, MOST_ROWS_OF_FORMS } from "../../reading/read-sheet";
@@ -50,7 +51,8 @@ export async function findTests(
   let piece: ReadArea | undefined;
   try {
     const read = await host.read("table", progress);
-    if (!Problem.unless(testsIn(read, kept)).forms) return { read };
+    if (!Problem.unless(testsIn(read, kept)).forms)
+      return { read: await withColumnsApart(host, read, progress, kept) };
     // A blank row cuts a form in two.
     piece = read;
   } catch (problem) {
@@ -63,7 +65,10 @@ export async function findTests(
     i > 0 && isReportSheet(top.area.sheetName) ? undefined : testsOn(top, kept),
   );
   if (front?.forms) return { read: await host.readAgain(wholeSheet(tops[0]!), progress) };
-  if (front) return { read: await host.read("table", progress, front.place) };
+  if (front) {
+    const read = await host.read("table", progress, front.place);
+    return { read: await withColumnsApart(host, read, progress, kept) };
+  }
   if (piece) return { read: piece };
   const elsewhere = others.filter((sheet) => sheet !== undefined);
   if (elsewhere.length > 0) return { elsewhere };

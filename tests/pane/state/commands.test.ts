@@ -146,12 +146,14 @@ test("what was not read beside and below the checked cells is said", async () =>
   const read = host.read;
   host.read = async (scope) => ({
     ...(await read(scope)),
-    cut: ["left", "bottom"],
+    cut: ["top", "bottom"],
     below: { row: 4, rows: 3 },
+    beside: [{ column: 7, columns: 20 }],
   });
   await commands.check();
   expect(store.get().status).toContain(say("pane-not-read-below", { from: 5, to: 7 }));
-  expect(store.get().status).toContain(say("pane-not-read-beside"));
+  expect(store.get().status).toContain(say("pane-columns-not-read", { from: "H", to: "AA" }));
+  expect(store.get().status).toContain(say("pane-not-read-above"));
 });
 
 test("marks carry weight and sentence, and the spreadsheet's remarks are passed on", async () => {
