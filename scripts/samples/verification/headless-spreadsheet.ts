@@ -1,4 +1,4 @@
-import { LocaleType, LogLevel, Univer } from "@univerjs/core";
+import { LocaleService, LocaleType, LogLevel, Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
 import "@univerjs/engine-formula/facade";
@@ -7,6 +7,7 @@ import "@univerjs/sheets/facade";
 import { UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import "@univerjs/sheets-formula/facade";
 import type { SampleCell, SampleSheet, Value } from "../sheet";
+import { closeSpreadsheet } from "./close-spreadsheet";
 
 /** A function that the spreadsheet does not bring along, by its name in a formula. */
 export type AddedFunction = NonNullable<
@@ -56,7 +57,7 @@ export async function calculated(
       ),
     };
   });
-  univer.dispose();
+  closeSpreadsheet(univer, LocaleService);
   return results;
 }
 

@@ -3,6 +3,7 @@ import type { FUniver } from "@univerjs/core/facade";
 import type {} from "@univerjs/preset-sheets-conditional-formatting";
 import type {} from "@univerjs/preset-sheets-core";
 import type {} from "@univerjs/preset-sheets-note";
+import { closeSpreadsheet } from "../../../scripts/samples/verification/close-spreadsheet";
 import { cellHolding } from "../../../src/hosts/workbench/cell-content";
 import { SheetCells } from "../../../src/hosts/workbench/sheet-cells";
 import { workbenchHost } from "../../../src/hosts/workbench/workbench-host";
@@ -114,7 +115,7 @@ export function openWorkbench(): SpreadsheetUnderTest & {
         row.map((value) => (typeof value === "object" && value ? value.error : value)),
       );
     },
-    close: () => univer.dispose(),
+    close: () => closeSpreadsheet(univer, parts.LocaleService),
   };
 }
 
