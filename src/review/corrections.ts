@@ -51,22 +51,29 @@ function asValues({ field }: Finding, changes: readonly Change[], { columns }: C
   return { oldValue: listed("was"), newValue: listed("is") };
 }
 
-/** Findings about tests that the second check does not have any more. */
+/**
+ * Findings about tests that the second check does not have any more. Of several tests with one name, a
+ * finding is looked for at its own place before it is looked for at any.
+ */
 function lostFindings(before: CheckResult, now: CheckResult): Finding[] {
-  const left = new Map<string, number>();
+  const recordsLeft = new Map<string, number[]>();
   const keyOf = ({ record, rule, field }: Finding, { results }: CheckResult) =>
     [results[record!]!.sample, rule, field].join("\n");
   const ofTests = ({ findings }: CheckResult) => findings.filter(({ record }) => record !== null);
   for (const finding of ofTests(now)) {
     const key = keyOf(finding, now);
-    left.set(key, (left.get(key) ?? 0) + 1);
+    const records = recordsLeft.get(key);
+    if (records) records.push(finding.record!);
+    else recordsLeft.set(key, [finding.record!]);
   }
-  return ofTests(before).filter((finding) => {
-    const key = keyOf(finding, before);
-    const there = left.get(key) ?? 0;
-    left.set(key, there - 1);
-    return there <= 0;
-  });
+  const isLeft = (finding: Finding, where: (records: readonly number[]) => number) => {
+    const records = recordsLeft.get(keyOf(finding, before)) ?? [];
+    const at = where(records);
+    return at !== -1 && records.splice(at, 1).length === 1;
+  };
+  return ofTests(before)
+    .filter((finding) => !isLeft(finding, (records) => records.indexOf(finding.record!)))
+    .filter((finding) => !isLeft(finding, (records) => records.length - 1));
 }
 
 function recordsNow(before: CheckResult, now: CheckResult): (record: number) => number | undefined {
