@@ -7,7 +7,12 @@ export type Verdict = "within" | "below" | "above";
 export interface SpecLimits {
   readonly low?: number;
   readonly high?: number;
+  /** Another limit is written down and cannot be read, so that no value is known to lie within. */
+  readonly unread?: true;
 }
+
+/** A low and a high limit. */
+export type LimitPair = Required<Pick<SpecLimits, "low" | "high">>;
 
 /**
  * Compares a result with its limits; a result on a limit is within. Absolute method of ASTM E29: the
@@ -23,8 +28,9 @@ export function compareWithLimits(value: number, low?: number, high?: number): V
   return "within";
 }
 
-/** The verdict on a result; none where there is no limit to hold it against. */
-export function verdictOn(value: number, { low, high }: SpecLimits): Verdict | undefined {
+/** The verdict on a result; none where there is no limit to hold it against, or one that would decide is unread. */
+export function verdictOn(value: number, { low, high, unread }: SpecLimits): Verdict | undefined {
   if (low === undefined && high === undefined) return undefined;
-  return compareWithLimits(value, low, high);
+  const verdict = compareWithLimits(value, low, high);
+  return verdict === "within" && unread ? undefined : verdict;
 }

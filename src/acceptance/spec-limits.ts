@@ -1,6 +1,6 @@
 import { at, issue, type Issue } from "../measure/issue";
 import { exact } from "../measure/rounding";
-import type { SpecLimits } from "./limits";
+import type { LimitPair, SpecLimits } from "./limits";
 
 /** Tolerance on air content as delivered, % either way (from memory, ACI 318-19; UFGS 03300). */
 export const USUAL_TOLERANCE = 1.5;
@@ -18,7 +18,7 @@ export function specLimits(
   target: number,
   tolerance: number = USUAL_TOLERANCE,
   above: number = tolerance,
-): Required<SpecLimits> | Issue {
+): LimitPair | Issue {
   for (const [place, value] of Object.entries({ tolerance, "tolerance above": above })) {
     if (value < 0) return at(place, issue("tolerance-negative", { value }));
   }

@@ -1,3 +1,4 @@
+import type { LimitPair, SpecLimits } from "../acceptance/limits";
 import type { Issue } from "../measure/issue";
 import type { AirMethod } from "../methods/air-method/named-method";
 import type { CorrectedAir } from "../methods/volumetric-air/corrected-air";
@@ -6,9 +7,9 @@ import type { FieldId } from "../reading/fields";
 import type { FieldRecord } from "../reading/record";
 
 /** Specification limits for one test, % air; either may be absent. */
-export interface Limits {
-  readonly low?: number;
-  readonly high?: number;
+export interface Limits extends SpecLimits {
+  /** What was given for them with the low above the high one, so that nothing is compared with them. */
+  readonly crossed?: LimitPair;
 }
 
 /** Why the method refuses a value, by the field that holds it. */

@@ -1,6 +1,8 @@
 import { isBlank } from "../measure/cell-value";
 import { at, isIssue, issue, type Issue } from "../measure/issue";
-import { numberFromCell, type DecimalMark } from "../measure/number-from-cell";
+import type { DecimalMark } from "../measure/number-from-cell";
+import { percentAsShare } from "../measure/percent-as-share";
+import { percentFromCell } from "../reading/air-in-percent";
 import { limitsIn } from "../reading/limits-in";
 import type { FieldRecord, Unreadable } from "../reading/record";
 import type { SheetReading } from "../reading/sheet-reading";
@@ -54,8 +56,13 @@ export function limitsOfTests(
         low: limitAt(low, record) ?? own.low,
         high: limitAt(high, record) ?? own.high,
       };
+      if (said.low !== undefined && said.high !== undefined) {
+        if (said.low > said.high) return { crossed: { low: said.low, high: said.high } };
+      } else if (LIMIT_FIELDS.some((field) => test.unreadable[field])) {
+        return { ...said, unread: true };
+      }
       const none = said.low === undefined && said.high === undefined;
-      const limits = none && !unreadable.has(record) ? limitsOfMix(test, options) : said;
+      const limits = none ? limitsOfMix(test, options) : said;
       if (limits.low !== last.low || limits.high !== last.high) last = limits;
       return last;
     },
@@ -67,10 +74,9 @@ export function limitsOfTests(
  * given for such tests.
  */
 function limitsOfMix(
-  { values: { mix }, unreadable }: FieldRecord,
+  { values: { mix } }: FieldRecord,
   { setup, otherwise = {} }: CheckOptions,
 ): Limits {
-  if (LIMIT_FIELDS.some((field) => unreadable[field])) return {};
   const air = mix === undefined ? undefined : setup?.specificationFor(mix)?.air;
   return air?.low === undefined && air?.high === undefined ? otherwise : air;
 }
@@ -91,9 +97,10 @@ function givenLimit(
   rows: number,
   decimal: DecimalMark,
 ): number | readonly ReadLimit[] | undefined | Issue {
-  if (given === undefined || typeof given === "number") return given;
+  if (given === undefined) return undefined;
+  if (typeof given === "number") return at(place, percentAsShare(given)) ?? given;
   if (given.every(isBlank)) return undefined;
-  const limits = given.map((cell): ReadLimit => numberFromCell(cell, decimal));
+  const limits = given.map((cell): ReadLimit => percentFromCell(cell, decimal));
   if (limits.length === 1) return at(place, limits[0]);
   if (limits.length === rows) return limits;
   return at(place, issue("limits-do-not-fit", { given: limits.length, rows }));

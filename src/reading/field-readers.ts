@@ -10,10 +10,10 @@ import { anyFromCell, faultFromCell, type Asked } from "../measure/fault-from-ce
 import { isIssue, issue, type Issue } from "../measure/issue";
 import { measuredFromCell } from "../measure/measured";
 import { numberFromCell, type DecimalMark } from "../measure/number-from-cell";
-import { specificationFromCell, toleranceFromCell } from "../measure/specification";
 import { textFromCell, yesOrNoFromCell } from "../measure/words-from-cell";
 import { SETTLE_WITHIN_MINUTES } from "../methods/volumetric-air/settled-level";
 import { FOAM_LIMIT } from "../methods/volumetric-air/validity";
+import { airSpecificationFromCell, airToleranceFromCell, percentFromCell } from "./air-in-percent";
 import type { FieldKind } from "./fields";
 import type { ReadAs } from "./record";
 
@@ -35,6 +35,7 @@ type Reader<K extends FieldKind> = (
 /** How the cells of each kind of field are read. */
 export const FIELD_READERS: { readonly [K in FieldKind]: Reader<K> } = {
   number: (cell, { decimal }) => numberFromCell(cell, decimal),
+  percent: (cell, { decimal }) => percentFromCell(cell, decimal),
   measured: (cell, { unit, decimal }) => measuredFromCell(cell, unit, decimal),
   cups: (cell, { decimal }) => countFromCell(cell, CUPS, decimal),
   foam: (cell, { decimal }) =>
@@ -42,8 +43,8 @@ export const FIELD_READERS: { readonly [K in FieldKind]: Reader<K> } = {
   settling: (cell, { unit, decimal, opposite }) =>
     (opposite ? withinTime(cell) : undefined) ??
     within(SETTLE_WITHIN_MINUTES, cell, (time) => durationFromCell(time, "min", unit, decimal)),
-  specification: (cell, { decimal }) => specificationFromCell(cell, decimal),
-  tolerance: (cell, { decimal }) => toleranceFromCell(cell, decimal),
+  specification: (cell, { decimal }) => airSpecificationFromCell(cell, decimal),
+  tolerance: (cell, { decimal }) => airToleranceFromCell(cell, decimal),
   minutes: (cell, { unit, decimal }) => durationFromCell(cell, "min", unit, decimal),
   seconds: (cell, { unit, decimal }) => durationFromCell(cell, "s", unit, decimal),
   text: textFromCell,

@@ -10,6 +10,8 @@ import type { TestersWord } from "./testers-word";
 /** What a cell of each kind is read as. */
 export interface ReadAs {
   number: number;
+  /** An air content, %. */
+  percent: number;
   /** A number with the unit that was written with it. */
   measured: Measured;
   /** A number of calibrated cups. */

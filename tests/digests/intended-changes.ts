@@ -180,4 +180,18 @@ export const INTENDED_CHANGES: readonly IntendedChange[] = [
     tag: "column start",
     reason: "A time of test is the start of the test only beside a column for the time of the row.",
   },
+  ...["column air", "column gravimetricAir"].map((tag) => ({
+    of: ["check", "findings"],
+    tag,
+    reason:
+      "An air content below 0.1 is a share of one, as a cell with a percentage format holds it.",
+  })),
+  ...["column low", "column high", "column target", "column tolerance", "limits given"].map(
+    (tag) => ({
+      of: ["check", "findings"],
+      tag,
+      reason:
+        "Nothing is within limits of which one cannot be read, and nothing is held to limits that cross.",
+    }),
+  ),
 ];

@@ -91,6 +91,21 @@ describe("the air against the specification", () => {
     [{}, { low: [6.25] }, "below"],
     [{}, { low: [null], high: [5] }, "above"],
     [{ Foam: 3 }, { low: 6.25 }, undefined],
+    // Of limits that cross, or of which one cannot be read, nothing is within; what is outside the other is.
+    [{ Low: 7, High: 5 }, {}, undefined],
+    [{}, { low: 7, high: 5 }, undefined],
+    [{ Low: "see plans", High: 7 }, {}, undefined],
+    [{ Low: "see plans", High: 5 }, {}, "above"],
+    [{ Low: 5, High: { error: "#REF!" } }, {}, undefined],
+    [{ Low: 7, High: { error: "#REF!" } }, {}, "below"],
+    [{ Low: "see plans", High: 7 }, { low: 5 }, "within"],
+    [{ Target: "see plans", Low: 5, High: 7 }, {}, "within"],
+    [{ Target: 6, Tolerance: "usual" }, {}, undefined],
+    // Cells with a percentage format hold 4.5 % as 0.045.
+    [{ Low: 0.045, High: 0.075 }, {}, undefined],
+    [{ Target: 0.06, Tolerance: 0.015 }, {}, undefined],
+    [{ Target: 6, Tolerance: 0.015 }, {}, undefined],
+    [{ Low: 0, High: 7.5 }, {}, "within"],
   ])("%j with %j: %s", (record, options, verdict) => {
     expect(resultOf(record, options).specification).toBe(verdict);
   });
@@ -119,6 +134,12 @@ describe("what concerns the whole table is the issue in place of a result", () =
     [{ headers: ["Sample", "Cups"], rows }, {}, "no-readings-column"],
     [{ headers: ["First reading", "Second reading"], rows }, { low: [1, 2] }, "limits-do-not-fit"],
     [{ headers: ["First reading", "Second reading"], rows }, { low: ["x"] }, "not-a-number"],
+    [{ headers: ["First reading", "Second reading"], rows }, { high: 0.075 }, "percent-as-share"],
+    [
+      { headers: ["First reading", "Second reading"], rows },
+      { low: ["4.5%"], high: [0.075] },
+      "percent-as-share",
+    ],
   ])("%j with %j: %s", (table, options, problem) => {
     expect(checkTable(table, options)).toMatchObject({ id: problem });
   });

@@ -180,6 +180,20 @@ test.each<[cells: readonly CellValue[], values: object]>([
   expect(specificationFor("A")!.values).toEqual(values);
 });
 
+test.each([
+  ["Low", 0.045],
+  ["Low", "0.045"],
+  ["Target", "0.06 ± 0.015"],
+])("a limit of air in a cell with a percentage format is refused: %s, %j", (heading, cell) => {
+  const { issues } = readSetup([
+    ["Mix", heading],
+    ["LW-4", cell],
+  ]);
+  expect(issues.map((each) => issueSentence(each))).toEqual([
+    expect.stringContaining("percentage format"),
+  ]);
+});
+
 test.each<[language: string, headings: string[]]>([
   [
     "English",

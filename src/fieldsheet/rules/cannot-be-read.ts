@@ -17,6 +17,7 @@ const SAYS = [
   "tick-is-unclear",
   "found-or-tested",
   "nothing-above",
+  "percent-as-share",
   "may-sum-up",
   "not-a-number",
   "alcohol-has-no-unit",

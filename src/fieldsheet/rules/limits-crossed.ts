@@ -7,8 +7,6 @@ export const limitsCrossed = testRule({
   needs: [],
   says: ["limits-crossed"],
   basis: "No result can lie within such limits (from the definition of a limit).",
-  look({ limits: { low, high } }, sheet) {
-    if (low === undefined || high === undefined || low <= high) return undefined;
-    return { field: sheet.has("low") ? "low" : null, values: { low, high } };
-  },
+  look: ({ limits: { crossed } }, sheet) =>
+    crossed && { field: sheet.has("low") ? "low" : null, values: crossed },
 });

@@ -11,6 +11,8 @@ export const measureMessages = {
     `“${value}” can be read in two ways. Type ${read} if the comma is a decimal comma.`,
   "cell-error": ({ value }: Words<"value">) =>
     `the cell holds the error ${value}. Correct that cell first.`,
+  "percent-as-share": ({ value, percent }: Words<"value" | "percent">) =>
+    `${value} looks like ${percent} % in a cell with a percentage format. Type ${percent} into a cell with a number format.`,
   "may-sum-up":
     "nothing in the row names a test, and each of its numbers is the total or the mean of those above. Begin the row with “Total” or “Mean”, or name its test.",
   "zero-or-blank":

@@ -11,6 +11,8 @@ export const measureMessages: SameSentences<typeof english> = {
   "comma-is-unclear": ({ value, read }) =>
     `“${value}” se puede leer de dos maneras. Escriba ${read} si la coma es decimal.`,
   "cell-error": ({ value }) => `la celda contiene el error ${value}. Corrija primero esa celda.`,
+  "percent-as-share": ({ value, percent }) =>
+    `${value} parece ser ${percent} % en una celda con formato de porcentaje. Escriba ${percent} en una celda con formato de número.`,
   "may-sum-up":
     "nada en la fila nombra una prueba, y cada número es el total o el promedio de los de arriba. Empiece la fila con “Total” o “Promedio”, o nombre su prueba.",
   "zero-or-blank":

@@ -1,4 +1,5 @@
 import { issue, type Issue } from "../../measure/issue";
+import { percentFromShare } from "../../measure/percent-as-share";
 import { exact } from "../../measure/rounding";
 
 /** Readings are taken to the nearest quarter percent (meter maker's manual, 2019, describing C173). */
@@ -9,9 +10,6 @@ export const GRADUATION = 0.25;
  * meter may be longer, and where it is, that is said.
  */
 export const SCALE_END = 9;
-
-/** No reading of a meter is so small; a cell with a percentage format holds such a number. */
-const LEAST_READING = 0.1;
 
 /** Two readings agree when they differ by no more than this, in % of air; exactly this is agreement. */
 export const READINGS_AGREE_WITHIN = 0.25;
@@ -33,14 +31,6 @@ export function nearestGraduations(reading: number): { below: number; above: num
 }
 
 /**
- * The reading in percent where a value below 0.1 can only be a share of one: a cell with a percentage
- * format holds 0.0575 and shows 5.75 %. `undefined` for any other value.
- */
-export function readingFromShare(value: number): number | undefined {
-  return value > 0 && value < LEAST_READING ? exact(value * 100) : undefined;
-}
-
-/**
  * What is wrong with a meter reading, before any correction or cups: the issue `reading-negative`,
  * `reading-beyond-scale` or `reading-as-share`. A reading between two graduations was estimated; it is
  * taken as it was written.
@@ -51,6 +41,6 @@ export function readingFromShare(value: number): number | undefined {
 export function notAMeterReading(reading: number, scaleEnd = SCALE_END): Issue | undefined {
   if (reading < 0) return issue("reading-negative", { value: reading });
   if (reading > scaleEnd) return issue("reading-beyond-scale", { value: reading, end: scaleEnd });
-  const percent = readingFromShare(reading);
+  const percent = percentFromShare(reading);
   return percent ? issue("reading-as-share", { value: reading, percent }) : undefined;
 }

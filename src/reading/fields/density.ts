@@ -4,7 +4,7 @@ import { field } from "./field";
 export const DENSITY_FIELDS = {
   density: field("number"),
   theoreticalDensity: field("number"),
-  gravimetricAir: field("number"),
+  gravimetricAir: field("percent"),
   densityTarget: field("number"),
   densityLow: field("number"),
   densityHigh: field("number"),

@@ -1,6 +1,7 @@
 /** How the cells of a column are read. */
 export type FieldKind =
   | "number"
+  | "percent"
   | "measured"
   | "cups"
   | "foam"

@@ -7,6 +7,7 @@ import {
   type Specification,
   type Tolerance,
 } from "../../measure/specification";
+import { airSpecificationFromCell, airToleranceFromCell } from "../air-in-percent";
 import { limitsIn } from "../limits-in";
 import type { Dimension } from "../unit-spellings";
 import { readHeader } from "../units-in-header";
@@ -51,10 +52,7 @@ export function quantityLimits(
     const cell = cells[heading(role)];
     if (cell === undefined) continue;
     const split = withoutUnit(cell, MEASURED_IN[quantity]);
-    const value = (role === "tolerance" ? toleranceFromCell : specificationFromCell)(
-      split.cell,
-      decimal,
-    );
+    const value = readAs(quantity, role)(split.cell, decimal);
     if (isIssue(value)) {
       const why = issuePhrase(value);
       return issue("setup-value-unreadable", { line, heading: written(heading(role)), why });
@@ -88,6 +86,11 @@ export function quantityLimits(
     ...(target !== undefined && { target }),
     ...(unit !== undefined && { unit }),
   };
+}
+
+function readAs(quantity: SpecifiedQuantity, role: LimitRole) {
+  if (role === "tolerance") return quantity === "air" ? airToleranceFromCell : toleranceFromCell;
+  return quantity === "air" ? airSpecificationFromCell : specificationFromCell;
 }
 
 /** A cell without the unit behind its numbers. */

@@ -62,5 +62,21 @@ export const cases: RuleCases = {
       ],
       "units are never guessed",
     ],
+    [
+      { "Reported air": 0.0525, Low: 0.045 },
+      [
+        [
+          1,
+          "Reported air",
+          "0.0525 looks like 5.25 % in a cell with a percentage format. Type 5.25 into a cell with a number format.",
+        ],
+        [
+          1,
+          "Low",
+          "0.045 looks like 4.5 % in a cell with a percentage format. Type 4.5 into a cell with a number format.",
+        ],
+      ],
+      "how spreadsheets keep percentages",
+    ],
   ],
 };
