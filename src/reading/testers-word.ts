@@ -1,13 +1,17 @@
 import { isBlank, quoted, shownValue, type CellValue } from "../measure/cell-value";
 import { folded } from "../measure/folded";
 import { isIssue } from "../measure/issue";
+import { faultTold } from "./fault-told";
 import type { FieldId } from "./fields";
 import { yesOrNoFromCell } from "../measure/words-from-cell";
 
 /** What somebody wrote of a test as a whole, and where. */
 export interface TestersWord {
-  /** "void" where it can only mean that, "may be void" where it could be read otherwise too. */
-  readonly says: "void" | "may be void";
+  /**
+   * "void" where it can only mean that, "may be void" where it could be read otherwise too, "a fault"
+   * where it tells of something that voids a test.
+   */
+  readonly says: "void" | "may be void" | "a fault";
   readonly written: string;
   /** Header of the column in which it stands. */
   readonly header: string;
@@ -44,7 +48,7 @@ const STATUS = /status|result|state|disposition|estado|resultado|statut|etat|res
  *
  * @param header Header of its column: a "V" below "Status" may be void or valid.
  */
-export function saidOfTest(text: string, header = ""): TestersWord["says"] | undefined {
+export function saidOfTest(text: string, header = ""): "void" | "may be void" | undefined {
   const written = folded(text.trim()).replace(/[’]/g, "'");
   if (ONE_LETTER.test(written)) return STATUS.test(folded(header)) ? "may be void" : undefined;
   if (!MAY_SAY.test(written)) return undefined;
@@ -110,7 +114,8 @@ export function testersWordIn(header: string): (cell: CellValue) => TestersWord 
         return yes === answer ? { says: "void", written: quoted(cell), header } : undefined;
     }
     if (typeof cell !== "string") return undefined;
-    const says = saidOfTest(shownValue(cell), header);
+    const text = shownValue(cell);
+    const says = saidOfTest(text, header) ?? (faultTold(text) ? "a fault" : undefined);
     return says && { says, written: quoted(cell), header };
   };
 }

@@ -81,6 +81,8 @@ export const ruleMessages = {
     `The tester calls the test void: “${written}” in the column “${header}”. It gives no air content; repeat it.`,
   "may-be-called-void": ({ written, header }: Words<"written" | "header">) =>
     `“${written}” in the column “${header}” can be read in two ways: that the test is void, or something else. Write “test void” if it is, or say what it is about.`,
+  "may-tell-of-fault": ({ written, header }: Words<"written" | "header">) =>
+    `“${written}” in the column “${header}” tells of something that may void the test. Write “test void” if it does; if there was nothing, say “no …” there, such as “no leak”.`,
   "final-reading-wrong": ({ recorded, reading }: Words<"recorded" | "reading">) =>
     `${recorded} % is recorded as final, but the readings give ${reading} %. Correct it, and see what was worked out from it.`,
   "void-test-reported": ({ reported }: Words<"reported">) =>

@@ -62,6 +62,8 @@ export const ruleMessages: SameSentences<typeof english> = {
     `El técnico da por anulada la prueba: “${written}” en la columna “${header}”. No da un contenido de aire; repítala.`,
   "may-be-called-void": ({ written, header }) =>
     `“${written}” en la columna “${header}” se puede leer de dos maneras: que la prueba está anulada, u otra cosa. Escriba “prueba anulada” si lo está, o diga a qué se refiere.`,
+  "may-tell-of-fault": ({ written, header }) =>
+    `“${written}” en la columna “${header}” habla de algo que puede anular la prueba. Escriba “prueba anulada” si la anula; si no hubo nada, escríbalo allí con “sin …”, por ejemplo “sin fugas”.`,
   "final-reading-wrong": ({ recorded, reading }) =>
     `se anotó ${recorded} % como final, pero las lecturas dan ${reading} %. Corríjalo, y vea qué se calculó a partir de ello.`,
   "void-test-reported": ({ reported }) =>

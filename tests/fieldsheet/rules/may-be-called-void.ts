@@ -7,6 +7,8 @@ export const cases: RuleCases = {
   silent: [
     [{ Remarks: "void" }, "called-void says it"],
     [{ Remarks: "light rain" }, "what the words say"],
+    [{ Remarks: "no leak, little foam" }, "what the words say"],
+    [{ Remarks: "leaked while rolling", Leak: "yes" }, "the test is void already"],
     [{ Remarks: "rejected", Leak: "yes" }, "the test is void already"],
   ],
   speaks: [
@@ -15,6 +17,17 @@ export const cases: RuleCases = {
       { Remarks: "repeat of S-3 (void)" },
       [[1, "", said("repeat of S-3 (void)", "Remarks")]],
       "the test before was void",
+    ],
+    [
+      { Remarks: "leaked while rolling" },
+      [
+        [
+          1,
+          "",
+          "“leaked while rolling” in the column “Remarks” tells of something that may void the test. Write “test void” if it does; if there was nothing, say “no …” there, such as “no leak”.",
+        ],
+      ],
+      "a leak voids a test (ASTM C173)",
     ],
     [{ Status: "V" }, [[1, "", said("V", "Status")]], "valid or void"],
   ],
