@@ -3,64 +3,126 @@ import { folded } from "../measure/folded";
 /** How a remark tells of something that voids a test of this method, in the four languages. */
 interface ToldFault {
   readonly told: RegExp;
-  /** What makes it one of something else, or a look that was taken. */
+  /** Words with which it is told of something else, or only thought of. */
   readonly not?: RegExp;
+  /** Words anywhere in the remark with which it is no fault. */
+  readonly notBeside?: RegExp;
+  /** Told by a denial itself: "did not settle". */
+  readonly byDenial?: true;
 }
 
-const MATTER = String.raw`(?:concrete|concreto|hormigon|beton|sample|muestra|material|mortar|mortero|bottom|fondo|fond|boden|bowl|base|tazon|recipiente|cuve|topf|behalter|echantillon|probe)`;
-const ALCOHOL = String.raw`(?:alcohol\w*|alcool|alkohol|ipa|isopropyl\w*|isopropanol)`;
+/** One of these words, each folded; those that end in ~ may go on. */
+const words = (...lists: string[]) =>
+  `\\b(?:${lists.join(" ").trim().split(/\s+/).join("|").replaceAll("~", "\\w*").replaceAll("_", " ")})\\b`;
+const told = (...ways: string[]) => new RegExp(ways.join("|"));
+
+const FOAM = words("foam foamy foaming espuma mousse ecume schaum");
+const DIVISION = "(?:div|mark|line|grad|raya|lin|strich|teil)";
+const OVER_TWO = "(?:[3-9]|\\d\\d)(?:[.,]\\d+)?";
+const CONCRETE = words(
+  "concrete sample material mortar bottom bowl base concreto hormigon muestra mortero fondo tazon recipiente",
+  "beton echantillon fond cuve probe boden topf behalter",
+);
+const LEFT = words(
+  "stuck packed caked undisturbed unmixed clumped adhered pegad~ adherid~ compactad~ sin_mezclar sin_deshacer",
+  "colle~ tasse~ non_delaye~ festgesetzt klebt~ haftet~ nicht_gelost ungelost~",
+);
+const ALCOHOL = words("alcohol alcool alkohol ipa isopropyl~ isopropanol");
+const TRUCK = "truck drum camion fahrmischer";
+
+/** Words that belong together stand so close. */
+const NEAR = ".{0,60}";
 
 const FAULTS: readonly ToldFault[] = [
   {
-    told: /\b(?:leak(?:s|ed|ing|age|y)?|fugas?|fugo|fuites?|fuit|fuyait|undicht\w*|leckt\w*|leckage)\b/,
-    not: /\b(?:truck|drum|hose|tank|chute|pump|forms?|formwork|hydraulic|oil|roof|camion|manguera|tanque|bomba|aceite|cimbra|encofrado|pompe|huile|coffrage|schlauch|fahrmischer|pumpe|schalung)\b|\bleak[- ](?:check|test|free)|\bcheck(?:ed)? for leaks?\b/,
-  },
-  {
-    told: /\b(?:too much|excess\w*|heavy|lots? of|a lot of|persistent|mucha|demasiada|excesiva|trop de|beaucoup de|viel|starker|zu viel)\b.*\b(?:foam\w*|espuma|mousse|ecume|schaum)\b|\b(?:foam|espuma|mousse|ecume|schaum)\b.*\b(?:excess\w*|too (?:much|high|thick)|excesiva|excessive|abondante|stark)\b/,
-  },
-  {
-    told: /\b(?:foam|espuma|mousse|ecume|schaum)\b[^\d]*(?:over|above|>|more than|mas de|plus de|uber|mehr als)\s*(?:2|two|dos|deux|zwei)\b|\b(?:foam|espuma|mousse|ecume|schaum)\b\D*(?:[3-9]|\d\d)(?:[.,]\d+)?\s*(?:div|mark|line|grad|raya|lin|strich|teil)|(?:^|\D)(?:[3-9]|\d\d)(?:[.,]\d+)?\s*(?:div|mark|line|grad|raya|lin|strich|teil)\w*\s*(?:of|de|d')?\s*(?:foam|espuma|mousse|ecume|schaum)\b/,
-  },
-  {
-    told: /\b(?:unstable|inestable|instable|instabil|never (?:settled|stabili[sz]ed)|(?:did|does|would|could|was) ?n[o']t (?:settle\w*|stabili[sz]e|stable|steady|come to rest)|didn't (?:settle|stabili[sz]e)|not (?:settl\w+|stabili[sz]\w+|stable|steady)|still (?:dropping|moving|falling|rising)|no se estabiliz\w+|nunca se estabiliz\w+|sigue bajando|no estable|(?:ne )?se stabilis\w+ pas|pas stab\w+|jamais stab\w+|nicht stabil\w*|kam nicht zur ruhe|beruhigt\w* sich nicht)\b/,
-    not: /\b(?:scale|balance|ground|weather|slump|pump|truck|soil|temperature|bascula|bilancia|waage)\b/,
-  },
-  {
-    told: new RegExp(
-      String.raw`\b(?:stuck|packed|caked|undisturbed|unmixed|clumped|adhered|pegad\w+|adherid\w+|compactad\w+|sin mezclar|sin deshacer|colle\w*|tasse\w*|non delaye\w*|festgesetzt|klebt\w*|haftet\w*|nicht gelost|ungelost\w*)\b.*\b${MATTER}\b|\b${MATTER}\b.*\b(?:stuck|packed|caked|undisturbed|unmixed|pegad\w+|adherid\w+|sin mezclar|sin deshacer|colle\w*|tasse\w*|non delaye\w*|festgesetzt|klebt\w*|haftet\w*|nicht gelost|ungelost\w*)\b`,
+    told: told(
+      words(
+        "leak leaks leaked leaking leakage leaky fuga fugas fugo fuite fuites fuit fuyait undicht~ leckt~ leckage",
+      ),
     ),
-    not: /\b(?:truck|traffic|chute|drum|camion|trafico|route|hopper|in \d+ layers)\b/,
-  },
-  {
-    told: new RegExp(
-      String.raw`\b${ALCOHOL}\b.*\b(?:after|later?|afterwards?|despues|luego|apres|nach|danach|nachtraglich|nachgegeben|spater)\b|\b(?:more|additional|extra|mas|adicional|davantage|supplementaire|mehr|weiterer|zusatzlich\w*)\b ${ALCOHOL}\b`,
+    not: told(
+      words(
+        TRUCK,
+        "hose tank chute pump form forms formwork hydraulic oil roof manguera tanque bomba aceite cimbra",
+      ),
+      words(
+        "encofrado pompe huile coffrage schlauch pumpe schalung leak-free checked_for_leak checked_for_leaks",
+      ),
+      "\\bleak[- ](?:check|test)",
     ),
-    not: /\b(?:use|next|usar|usad[oa]|usado|utiliser|prochain\w*|nachstes)\b/,
   },
   {
-    told: /\b(?:lost (?:some )?(?:water|liquid|alcohol)|(?:water|liquid) (?:was )?lost|spill(?:ed|s|t)?|se derramo|derramad\w+|derrame|perdio agua|renverse\w*|deverse\w*|perdu de l'eau|perte d'eau|verschuttet|wasser verloren|wasserverlust)\b/,
-    not: /\b(?:oil|diesel|fuel|truck|concrete|aceite|diesel|huile|gasoil|ol)\b/,
+    told: told(
+      `${words("too_much excess~ heavy lots_of lot_of persistent mucha demasiada excesiva trop_de beaucoup_de viel starker")}${NEAR}${FOAM}`,
+      `${FOAM}${NEAR}${words("excess~ too_much too_high too_thick excesiva abondante stark")}`,
+      `${FOAM}\\D{0,40}(?:over|above|>|more than|mas de|plus de|uber|mehr als) ?(?:2|two|dos|deux|zwei)\\b`,
+      `${FOAM}\\D{0,40}${OVER_TWO} ?${DIVISION}`,
+      `(?:^|\\D)${OVER_TWO} ?${DIVISION}\\w* ?(?:of|de|d')? ?${FOAM}`,
+    ),
+  },
+  {
+    told: told(
+      `${FOAM}${NEAR}(?:n't|${words("not never no pas nicht")})${NEAR}${words("break~ broke clear~ dissipat~ disappear~ go gone rompi~ desaparec~ bajo disparai~ tomb~ verschw~ zerfall~")}`,
+    ),
+    byDenial: true,
+  },
+  {
+    told: told(
+      words("unstable inestable instable instabil~"),
+      `(?:n't|${words("not never no nunca")}) (?:${words("be become come fully really get se")} )?${words("settl~ stabili~ stable steady rest estabiliz~ estable")}`,
+      `${words("still kept keep keeps continued continues")} (?:on )?(?:to )?(?:dropp?|mov|fall|ris|drift|creep|sink)`,
+      "\\b(?:sigue|siguio) (?:bajando|moviendose)|\\bcontinua\\w* (?:a |de )?(?:bajando|baisser|descendre)",
+      "\\bstabilis\\w+ pas\\b|\\b(?:pas|jamais) stab|\\bnicht stabil|\\bnicht zur ruhe|\\bberuhigt\\w* sich nicht",
+      "\\b(?:fallt|sinkt|fiel|sank) (?:immer )?weiter",
+    ),
+    not: told(
+      words(TRUCK, "scale balance ground weather slump pump soil temperature bascula waage"),
+    ),
+    byDenial: true,
+  },
+  {
+    told: told(`${LEFT}${NEAR}${CONCRETE}`, `${CONCRETE}${NEAR}${LEFT}`, "\\bstill packed\\b"),
+    not: told(words(TRUCK, "traffic chute trafico route hopper layers capas couches lagen")),
+  },
+  {
+    told: told(
+      `${ALCOHOL}${NEAR}${words("after later late afterwards despues luego apres danach nachtraglich nachgegeben spater")}`,
+      `${words("add~ agreg~ anad~ ajout~ gab")}${NEAR}${words("more additional extra mas adicional davantage plus mehr")} (?:d'|de )?${ALCOHOL}`,
+    ),
+    not: told(words("use next usar usad~ utiliser prochain~ nachst~")),
+    notBeside: told(words("repeat~ retest~ rerun repet~ repris~ wiederhol~")),
+  },
+  {
+    told: told(
+      words(
+        "spill spills spilled spilt lost_water lost_some_water lost_liquid lost_alcohol water_lost liquid_lost water_was_lost",
+      ),
+      words(
+        "se_derramo derramad~ derrame perdio_agua renverse~ deverse~ perte_d'eau perdu_de_l'eau",
+      ),
+      words("verschuttet wasser_verloren wasserverlust"),
+    ),
+    not: told(words(TRUCK, "oil diesel fuel concrete aceite huile gasoil ol")),
   },
 ];
 
 /** A text that has none of these beginnings of a word tells of no such fault. */
 const MAY_TELL =
-  /leak|fug|fuit|fuya|undicht|leck|foam|espuma|mousse|ecume|schaum|stab|settl|dropping|moving|falling|rising|steady|ruh|bajando|rest|stuck|pack|cake|undist|unmix|clump|adher|pegad|compact|sin |colle|tass|delay|festg|kleb|haft|gelost|alco|alko|ipa|isoprop|lost|spill|derram|perd|renvers|devers|schutt|verl/;
+  /leak|fug|fuit|fuya|undicht|leck|foam|espuma|mousse|ecume|schaum|stab|settl|still|ke+p|contin|sig|steady|ruh|weiter|stuck|pack|cake|undist|unmix|clump|adher|pegad|compact|sin |colle|tass|delay|festg|kleb|haft|gelost|alco|alko|ipa|isoprop|lost|spil|derram|perd|perte|renvers|devers|schutt|verl/;
 
-const NONE = String.raw`(?:no|none|not|without|never|zero|0|nil|n/a|nein|sin|ningun\w*|nunca|sans|aucune?|pas|jamais|kein\w*|nicht|ohne)`;
-const WELL = String.raw`(?:ok|okay|good|fine|pass(?:ed)?|bien|correct[oa]|conforme|bon|in ordnung|gut)`;
-/** A denial beside the fault: "no leaks", "sin fugas", "leak check passed". */
-const DENIED = new RegExp(
-  String.raw`\b${NONE}\b|\b${WELL}\b(?!.*\b(?:except|but|apart|salvo|excepto|sauf|ausser)\b)`,
+const NONE = words(
+  "no none not without never zero 0 nil n/a nein sin ningun~ nunca sans aucun~ pas jamais kein~ nicht ohne",
 );
-/** An answer behind a sign belongs to the word before: "Leak: none", "foam - no". */
-const ANSWER = new RegExp(String.raw`\s*[:=(–—-]+\s*(?=(?:${NONE}|${WELL})\b)`, "g");
-const SETTLING = FAULTS[3]!;
+const WELL = words("ok okay good fine pass passed bien correct~ conforme bon in_ordnung gut");
+/** A denial beside the fault: "no leaks", "sin fugas", "leak check passed". */
+const DENIED = told(NONE, `${WELL}(?!.*${words("except but apart salvo excepto sauf ausser")})`);
+/** An answer behind a sign belongs to the word before it: "Leak: none", "foam - no". */
+const ANSWER = new RegExp(`\\s*[:=(–—-]+\\s*(?=${NONE}|${WELL})`, "g");
 const PARTS = /[,;:()\n]|\.(?=\s|$)|\s[-–—]\s|\b(?:but|pero|mais|aber)\b/;
 
 /**
  * Whether a remark tells of something that voids a test by the method: a leak, too much foam, a level that
- * did not settle, concrete left undisturbed, alcohol added late or water lost ("leaked while rolling"). One
+ * did not settle, concrete left undisturbed, alcohol added late or liquid lost ("leaked while rolling"). One
  * that denies it ("no leaks"), or tells it of something else ("truck leaking oil"), does not.
  */
 export function faultTold(text: string): boolean {
@@ -70,11 +132,12 @@ export function faultTold(text: string): boolean {
     .replace(ANSWER, " ")
     .split(PARTS)
     .some((part) =>
-      FAULTS.some((fault) => {
-        const found = fault.told.exec(part);
-        if (!found || fault.not?.test(part)) return false;
-        // What did not settle is told by a denial.
-        return fault === SETTLING || !DENIED.test(part);
-      }),
+      FAULTS.some(
+        ({ told, not, notBeside, byDenial }) =>
+          told.test(part) &&
+          !not?.test(part) &&
+          !notBeside?.test(written) &&
+          (byDenial || !DENIED.test(part)),
+      ),
     );
 }

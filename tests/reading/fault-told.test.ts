@@ -9,7 +9,7 @@ import { faultTold } from "../../src/reading/fault-told";
 const TOLD = `
 leaked while rolling | slight leak at gasket | Leak - see next | ok except leak | stopper leaks a little
 foam > 2 div | too much foam | foam 3 divisions | 3 div foam | heavy foam on top | foam 4 marks | lots of foam
-level did not settle | didn't settle | Unstable, still dropping at 6 min | never stabilized | not stable
+level did not settle | Level kept falling | foam did not break | Foam would not clear | didn't settle | Unstable, still dropping at 6 min | never stabilized | not stable
 concrete stuck in bottom of bowl | packed concrete left in base | material still packed
 alcohol added after zeroing | added more alcohol | IPA added late
 spilled some water | lost water at stopper | water was lost
@@ -21,7 +21,7 @@ Deckel undicht | viel Schaum | zu viel Schaum | Wert nicht stabil | Beton haftet
 Alkohol nachträglich zugegeben | Wasser verschüttet`;
 
 const NOT_TOLD = `
-no leaks | no leak, no foam | Leaks: none | Leak - no | leak = 0 | leak (none) | Leak: ok | leak n/a | leak check ok
+Repeat with more alcohol | retest, added more alcohol | no leaks | no leak, no foam | Leaks: none | Leak - no | leak = 0 | leak (none) | Leak: ok | leak n/a | leak check ok
 checked for leaks | truck leaking oil | pump hose leak | formwork leaking
 foam < 1 div | foam 1 div | foam 2 div | slight foam | little foam | foam: none; leak: none | foam stable
 settled in 4 min | stable | level stable after 4 min | ground not stable | unsettled weather
