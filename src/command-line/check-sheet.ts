@@ -6,7 +6,7 @@ import { isIssue, issueSentence, type Issue } from "../measure/issue";
 import { say } from "../messages/pane-catalogue";
 import { findTestsIn } from "../reading/read-sheet";
 import type { Said } from "./said";
-import { placeInSheet, saidOfRows, saidOfSheet } from "./said-of-check";
+import { type CheckedPlace, placeInSheet, saidOfRows, saidOfSheet } from "./said-of-check";
 
 /** Issues that say that a sheet holds something else than tests. */
 const NO_TESTS: ReadonlySet<string> = new Set(["no-header-row", "no-readings-column"]);
@@ -17,13 +17,18 @@ export interface CheckedSheet {
   readonly said: readonly Said[];
 }
 
-/** Finds the tests in a sheet and checks them. What cannot be read is said; nothing is thrown. */
+/**
+ * Finds the tests in a sheet and checks them. What cannot be read is said; nothing is thrown.
+ *
+ * @param lines Of a stream, the line of each row; it has no cells to name.
+ */
 export function checkSheet(
   file: string,
   sheet: string | undefined,
   rows: readonly (readonly CellValue[])[],
   options: CheckOptions & ReadingOptions,
   withTests: boolean,
+  lines?: readonly number[],
 ): CheckedSheet {
   const notChecked = (issue: Issue): CheckedSheet => {
     const amiss = !NO_TESTS.has(issue.id);
@@ -35,14 +40,19 @@ export function checkSheet(
   if (isIssue(found)) return notChecked(found);
   const result = checkTests(found, options);
   if (isIssue(result)) return notChecked(result);
-  const place = placeInSheet(file, sheet, 0, result);
+  const inSheet = placeInSheet(file, sheet, 0, result);
+  const place: CheckedPlace = lines
+    ? { file, at: (row, field) => ({ row: lines[inSheet.at(row, field).row - 1]! }) }
+    : inSheet;
   const [top, columns] =
     "forms" in found
       ? [0, block[0]!.length]
       : [found.layout.headerRow, found.layout.table.headers.length];
+  const bottom = "forms" in found ? block.length - 1 : undefined;
+  const ofSheet = saidOfSheet(result, place, top, columns, bottom);
   const said = [
     ...saidOfRows(result, place, withTests),
-    saidOfSheet(result, place, top, columns, "forms" in found ? block.length - 1 : undefined),
+    lines ? { ...ofSheet, area: undefined } : ofSheet,
   ];
   return { hasTests: true, said };
 }

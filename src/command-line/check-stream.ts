@@ -5,6 +5,8 @@ import type { CellValue } from "../measure/cell-value";
 import { Problem } from "../measure/problem";
 import { say, sentenceOf } from "../messages/pane-catalogue";
 import { findTable } from "../reading/layout";
+import { checkSheet } from "./check-sheet";
+import { ReadAlike } from "./read-alike";
 import { rowsOfStream } from "./rows-of-stream";
 import type { Said, SaidFinding, SaidNotRead, SaidSheet } from "./said";
 import { saidOfRows } from "./said-of-check";
@@ -57,6 +59,7 @@ class StreamCheck {
   private next = 0;
   private told = 0;
   private readonly ofTheSheet = new Set<string>();
+  private readonly alike = new ReadAlike();
   private readonly total = { tests: 0, valid: 0, void: 0, incomplete: 0, findings: 0 };
   /** What no batch could look at. */
   private notLookedAt: SaidSheet["notLookedAt"] | undefined;
@@ -79,13 +82,28 @@ class StreamCheck {
   }
 
   *end(): Generator<Said> {
-    if (!this.headers) yield* this.begin();
+    if (!this.headers) return yield* this.checkWhole();
     yield* this.check(this.held.length);
     if (this.total.tests === 0) {
       yield this.notRead(new Problem("file-without-tests", { name: this.file }));
       return;
     }
     yield { kind: "sheet", file: this.file, ...this.total, notLookedAt: this.notLookedAt ?? [] };
+  }
+
+  /** What ends before its header was looked for is read as a file is: a table that is anywhere in it, or forms. */
+  private *checkWhole(): Generator<Said> {
+    const rows = this.beginning.map(({ cells }) => cells!);
+    const { hasTests, said } = checkSheet(
+      this.file,
+      undefined,
+      rows,
+      this.options,
+      this.withTests,
+      this.beginning.map(({ line }) => line),
+    );
+    yield* said;
+    if (!hasTests) yield this.notRead(new Problem("file-without-tests", { name: this.file }));
   }
 
   notRead(problem: Problem, row?: number): SaidNotRead {
@@ -120,6 +138,9 @@ class StreamCheck {
     if (until <= this.next) return;
     const table = { headers: this.headers!, rows: this.held };
     const result = Problem.unless(checkTable(table, this.options));
+    const line = this.lines[this.next]!;
+    for (const problem of this.alike.differences(result, this.held, line))
+      yield this.notRead(problem, line);
     yield* this.say(result, until);
     const from = Math.max(0, until - this.size.neighbours);
     this.held = this.held.slice(from);

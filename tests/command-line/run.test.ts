@@ -122,6 +122,49 @@ test("a stream of many batches says what the same file says in one", async () =>
   expect(said.at(-1)).toEqual({ ...sheet, file: "-" });
 });
 
+test("a stream says where its later lines are read otherwise than those above", async () => {
+  const rows = (from: number, date: (day: number) => string, foam: (i: number) => string) =>
+    Array.from(
+      { length: 700 },
+      (_, i) => `S-${from + i},${date(1 + (i % 28))},5.5,5.5,16,${foam(i)}`,
+    );
+  const csv = [
+    "Sample,Date,Reading 1,Reading 2,Alcohol (oz),Foam",
+    ...rows(
+      0,
+      (day) => `${day}/5/2026`,
+      () => "1",
+    ),
+    ...rows(
+      700,
+      (day) => `5/${day}/2026`,
+      () => "1",
+    ),
+  ].join("\n");
+  const said: Said[] = [];
+  const size = { rows: 500, neighbours: 50 };
+  for await (const each of checkStream("-", piecesOf(csv, 4096), {}, false, size)) said.push(each);
+  expect(said.filter(({ kind }) => kind === "not read")).toEqual([
+    {
+      ...{ kind: "not read", file: "-", row: 1002, amiss: true },
+      message:
+        "From line 1002 on “Date” was read as date, the month first, above it as date, the day first. Say in a setup which it is, or give the file by its name, so that it is read whole.",
+    },
+  ]);
+});
+
+test.each([
+  ["a table below titles", `Deck log,,,,,,\n,,,,,,\n${GOOD}`],
+  ["a form", "Sample,S-1\nFirst reading,5.5\nSecond reading,5.5\nAlcohol (oz),16\nFoam,3\n"],
+])("what is short says on standard input what it says as a file: %s", async (_, csv) => {
+  const file = await runOn("--json day.csv", { "day.csv": csv });
+  const stream = await runOn("--json -", {}, csv);
+  const plain = ({ row, rule, message }: SaidFinding) => [row, rule, message];
+  expect(stream.findings.map(plain)).toEqual(file.findings.map(plain));
+  expect(stream.sheets.map(({ tests }) => tests)).toEqual(file.sheets.map(({ tests }) => tests));
+  expect(file.sheets[0]!.tests).toBeGreaterThan(0);
+});
+
 test.each([
   ["nothing found", "good.csv", 0],
   ["something found", "foam.csv", 1],

@@ -25,6 +25,16 @@ export const commandLineMessages = {
     `Line ${line} has “${column}”, which the first line does not have, so it was left out here and below. Name it in the first line.`,
   "more-cells-than-headers": ({ line }: Words<"line">) =>
     `Line ${line} has more cells than there are headers, so the last ones were left out.`,
+  "stream-read-otherwise": ({
+    line,
+    header,
+    above,
+    here,
+  }: Words<"line" | "header" | "above" | "here">) =>
+    `From line ${line} on “${header}” was read as ${here}, above it as ${above}. Say in a setup which it is, or give the file by its name, so that it is read whole.`,
+  "stream-yes-is-good": "a yes says that all is in order",
+  "stream-day-first": "the day first",
+  "stream-month-first": "the month first",
   "more-lines-not-read": ({ count }: Words<"count">) =>
     `More than ${count} lines were not read whole; the others are not told one by one.`,
 } as const;

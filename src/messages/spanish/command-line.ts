@@ -27,6 +27,11 @@ export const commandLineMessages: SameSentences<typeof english> = {
     `La línea ${line} tiene “${column}”, que no está en la primera línea, así que se omitió aquí y más abajo. Nómbrelo en la primera línea.`,
   "more-cells-than-headers": ({ line }) =>
     `La línea ${line} tiene más celdas que encabezados hay, así que las últimas se omitieron.`,
+  "stream-read-otherwise": ({ line, header, above, here }) =>
+    `Desde la línea ${line}, “${header}” se leyó como ${here}; más arriba, como ${above}. Diga en una configuración cuál es, o dé el archivo por su nombre, para que se lea completo.`,
+  "stream-yes-is-good": "un sí dice que todo está en orden",
+  "stream-day-first": "primero el día",
+  "stream-month-first": "primero el mes",
   "more-lines-not-read": ({ count }) =>
     `Más de ${count} líneas no se leyeron completas; las demás no se nombran una por una.`,
 };
