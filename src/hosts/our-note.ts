@@ -1,9 +1,10 @@
 /*
- * How our notes are told from everybody else's. The first line of each holds a digest of the lines below
- * it, so that it is known again letter for letter, also on a copied sheet or in a copied workbook.
+ * How our notes are told from everybody else's. The last line of each holds a digest of the lines above it,
+ * so that it is known again letter for letter, also on a copied sheet or in a copied workbook. Notes of
+ * earlier versions had that line first, and are still known.
  */
 
-const FIRST_LINE = /^Checked with FRESH \((\d+) lines?, ([0-9a-z]+)\)$/;
+const SIGN = /^Checked with FRESH \((\d+) lines?( above)?, ([0-9a-z]+)\)$/;
 const BEGINS_LIKE_OURS = "Checked with FRESH (";
 
 /** Whose a note is. */
@@ -17,47 +18,46 @@ export type NoteReading =
   /** It begins like one of ours, but its lines are not what we wrote. It counts as somebody else's. */
   | { readonly whose: "changed" };
 
-/** The text of a note of ours. */
+/** The text of a note of ours: the words of the findings, and our sign below. */
 export function noteText(sentences: readonly string[]): string {
   const lines = sentences.flatMap((sentence) => linesOf(sentence).map(withoutEnd));
-  return [firstLine(lines), ...lines].join("\n");
+  return [...lines, sign(lines)].join("\n");
 }
 
 /** Reads a note: whose it is, and what in it is not ours. */
 export function readNote(text: string): NoteReading {
   const lines = linesOf(text);
-  const others: string[] = [];
-  let found = false;
-  let changed = false;
-  let endsWithOurs = false;
-  for (let i = 0; i < lines.length;) {
-    const ours = ourLinesAt(lines, i);
-    if (ours > 0) found = true;
-    else {
-      changed ||= lines[i]!.startsWith(BEGINS_LIKE_OURS);
-      others.push(lines[i]!);
-    }
-    endsWithOurs = ours > 0;
-    i += Math.max(1, ours);
+  const ours = new Set<number>();
+  for (let at = 0; at < lines.length; at += 1)
+    for (const line of ourLinesBy(lines, at)) ours.add(line);
+  const others = lines.filter((_, line) => !ours.has(line));
+  if (ours.size === 0) {
+    return {
+      whose: others.some((line) => line.startsWith(BEGINS_LIKE_OURS)) ? "changed" : "theirs",
+    };
   }
-  if (!found) return { whose: changed ? "changed" : "theirs" };
   let rest = others.join("");
   // Where our lines stand last, the line end before them was there for them.
-  if (endsWithOurs && !/[\r\n]$/.test(text)) rest = rest.replace(/(?:\r\n|\r|\n)$/, "");
+  if (ours.has(lines.length - 1) && !/[\r\n]$/.test(text))
+    rest = rest.replace(/(?:\r\n|\r|\n)$/, "");
   return rest.trim() === "" ? { whose: "ours" } : { whose: "shared", rest };
 }
 
-/** How many lines from one on are a first line of ours and what it says stands below it; 0 for none. */
-function ourLinesAt(lines: readonly string[], at: number): number {
-  const first = withoutEnd(lines[at]!);
-  const count = Number(FIRST_LINE.exec(first)?.[1] ?? NaN);
-  const below = lines.slice(at + 1, at + 1 + count).map(withoutEnd);
-  return below.length === count && firstLine(below) === first ? 1 + count : 0;
+/** The lines that a sign of ours at a line stands for, with it; none where they are not what it says. */
+function ourLinesBy(lines: readonly string[], at: number): number[] {
+  const [own, counted, above] = SIGN.exec(withoutEnd(lines[at]!)) ?? [];
+  if (own === undefined) return [];
+  const count = Number(counted);
+  const from = above ? at - count : at + 1;
+  const told = lines.slice(Math.max(0, from), from + count).map(withoutEnd);
+  if (told.length !== count || sign(told, above ?? "") !== own) return [];
+  return Array.from({ length: count + 1 }, (_, i) => (above ? from : at) + i);
 }
 
-function firstLine(below: readonly string[]): string {
-  const count = below.length;
-  return `Checked with FRESH (${count} ${count === 1 ? "line" : "lines"}, ${digest(below.join("\n"))})`;
+function sign(told: readonly string[], where = " above"): string {
+  const count = told.length;
+  const lines = count === 1 ? "line" : "lines";
+  return `Checked with FRESH (${count} ${lines}${where}, ${digest(told.join("\n"))})`;
 }
 
 /** Lines, each with its line end. */

@@ -3,11 +3,16 @@ import { noteText, readNote } from "../../src/hosts/our-note";
 
 const OURS = noteText(["Look at it.", "A cell says “a\r\nb”."]);
 const LINES = OURS.split("\n");
+const SIGN = LINES.at(-1)!;
+/** As version 1.0.0 wrote the same. */
+const EARLIER = "Checked with FRESH (3 lines, 0t7s65w08cl0i3)\nLook at it.\nA cell says “a\nb”.";
 
 test("a note of ours that nobody has touched is ours, whatever its line ends", () => {
-  expect(LINES[0]).toMatch(/^Checked with FRESH \(3 lines, [0-9a-z]+\)$/);
+  expect(LINES[0]).toBe("Look at it.");
+  expect(SIGN).toMatch(/^Checked with FRESH \(3 lines above, [0-9a-z]+\)$/);
   for (const end of ["\n", "\r\n", "\r"]) {
     expect(readNote(LINES.join(end))).toEqual({ whose: "ours" });
+    expect(readNote(EARLIER.replaceAll("\n", end))).toEqual({ whose: "ours" });
   }
 });
 
@@ -16,21 +21,25 @@ test.each([
   ["a line below", `${OURS}\nAsked by phone.`, "Asked by phone."],
   ["lines above and below", `Ana:\n${OURS}\n\nAsked.\n`, "Ana:\n\nAsked.\n"],
   ["our lines twice", `${OURS}\nAsked.\n${OURS}`, "Asked."],
-  ["a second first line without its own", `${OURS}\n${LINES[0]}`, LINES[0]!],
+  ["a second sign without its own", `${OURS}\n${SIGN}`, SIGN],
+  ["lines around one of an earlier version", `Ana:\n${EARLIER}\nAsked.`, "Ana:\nAsked."],
+  ["both an earlier and a new one", `${EARLIER}\nAsked.\n${OURS}`, "Asked."],
 ])("with %s, what is not ours is told apart letter for letter", (_, text, rest) => {
   expect(readNote(text)).toEqual({ whose: "shared", rest });
 });
 
 test.each([
   ["typed behind our last line", `${OURS} Asked.`],
+  ["typed behind the last line of an earlier one", `${EARLIER} Asked.`],
+  ["a line of an earlier one taken out", EARLIER.split("\n").slice(0, -1).join("\n")],
   ["typed inside a line", OURS.replace("Look", "Do look")],
   ["a line between ours", [LINES[0], "Asked.", ...LINES.slice(1)].join("\n")],
-  ["a sentence replaced", [LINES[0], "Asked.", ...LINES.slice(2)].join("\n")],
-  ["one of our lines taken out", LINES.slice(0, -1).join("\n")],
-  ["two of our lines changed over", [LINES[0], LINES[2], LINES[1], LINES[3]].join("\n")],
+  ["a sentence replaced", ["Asked.", ...LINES.slice(1)].join("\n")],
+  ["one of our lines taken out", LINES.slice(1).join("\n")],
+  ["two of our lines changed over", [LINES[0], LINES[2], LINES[1], SIGN].join("\n")],
   ["the count changed", OURS.replace("3 lines", "2 lines")],
   ["the digest changed", OURS.replace(/, ./, ", -")],
-  ["our first line alone", LINES[0]!],
+  ["our sign alone", SIGN],
 ])("a note with %s is somebody's own by now", (_, text) => {
   expect(readNote(text)).toEqual({ whose: "changed" });
 });

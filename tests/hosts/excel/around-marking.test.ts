@@ -269,7 +269,7 @@ test.each([1, 2, 3, 4])(
     });
     await host.unmark();
     if (excel.takeBackInterruptions() > 0) return;
-    expect(sheet.notes.find(({ row }) => row === 3)?.content).toMatch(/\nNothing about L-2\.$/);
+    expect(sheet.notes.find(({ row }) => row === 3)?.content).toMatch(/^Nothing about L-2\.\n/);
     expect(sheet.notes).toHaveLength(2);
   },
 );

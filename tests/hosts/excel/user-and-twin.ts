@@ -138,9 +138,9 @@ export const noteEdit: fc.Arbitrary<NoteEdit> = fc.oneof(
   fc
     .constantFrom<(content: string) => string>(
       (content) => content.replace("FRESH (", "FRESH  ("),
-      (content) => content.replace(/(Checked with FRESH [^\n]*\n)/, "$1Not so: "),
-      (content) => content.replace(/(Checked with FRESH [^\n]*\n)[^\n]*/, "$1All is well."),
-      (content) => content.replace(/(Checked with FRESH [^\n]*)\n/, "$1"),
+      (content) => content.replace(/\n(Checked with FRESH )/, " Not so.\n$1"),
+      (content) => content.replace(/[^\n]*\n(Checked with FRESH )/, "All is well.\n$1"),
+      (content) => content.replace(/\n(Checked with FRESH )/, "$1"),
     )
     .map((change): NoteEdit => (content) => [change(content), change(content)]),
 );
