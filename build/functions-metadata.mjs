@@ -1,8 +1,13 @@
 import CustomFunctionsMetadataPlugin from "custom-functions-metadata-plugin";
+import { readFileSync } from "node:fs";
 import webpack from "webpack";
 import { anchorOf } from "./site/markdown.mjs";
 
 const FILE = "functions.json";
+/** The same in other languages, each with what every sentence of the declarations is called there. */
+const IN_OTHER_LANGUAGES = [
+  ["functions-es.json", new URL("function-help/spanish.json", import.meta.url)],
+];
 
 /**
  * Writes functions.json from the declarations in the source, as Excel is to read it.
@@ -38,7 +43,13 @@ export class FunctionsMetadata {
           allowCustomDataForDataTypeAny: false,
           allowErrorForDataTypeAny: true,
         };
-        compilation.updateAsset(FILE, new sources.RawSource(JSON.stringify(patched, null, 2)));
+        const written = (declarations) =>
+          new sources.RawSource(JSON.stringify(declarations, null, 2));
+        compilation.updateAsset(FILE, written(patched));
+        for (const [name, file] of IN_OTHER_LANGUAGES) {
+          const said = JSON.parse(readFileSync(file, "utf8"));
+          compilation.emitAsset(name, written(inOtherWords(patched, said)));
+        }
       });
     });
   }
@@ -48,4 +59,26 @@ export class FunctionsMetadata {
     const anchor = anchorOf(`FRESH.${declared.name}`);
     return { ...declared, helpUrl: `${this.address}/docs/functions.html#${anchor}` };
   }
+}
+
+/**
+ * The declarations with their sentences in another language; names and ids stay.
+ *
+ * @param {{ functions: { description: string; parameters: { description: string }[] }[] }} declared
+ * @param {Record<string, string>} said What each sentence is there. One that is missing, or left over, fails the build.
+ */
+export function inOtherWords(declared, said) {
+  const left = new Set(Object.keys(said));
+  const words = (sentence) => {
+    if (!said[sentence]) throw new Error(`In no other language: “${sentence}”`);
+    left.delete(sentence);
+    return said[sentence];
+  };
+  const functions = declared.functions.map((one) => ({
+    ...one,
+    description: words(one.description),
+    parameters: one.parameters.map((each) => ({ ...each, description: words(each.description) })),
+  }));
+  if (left.size > 0) throw new Error(`No function says any more: “${[...left].join("”, “")}”`);
+  return { ...declared, functions };
 }

@@ -21,7 +21,7 @@ const defined = all(/<bt:(?:Image|Url|String)\s+id="([^"]+)"/g);
 const used = all(/resid="([^"]+)"/g);
 const valueOf = (id: string) =>
   new RegExp(`id="${id}"\\s+DefaultValue="([^"]*)"`).exec(manifest)?.[1] ?? "";
-const urls = [...new Set(all(/DefaultValue="(\w+:[^"]*)"/g))];
+const urls = [...new Set(all(/Value="(\w+:[^"]*)"/g))];
 
 test("is well-formed", async () => {
   const { errors } = await validateXML({ xml: manifest, normalization: "format" });
@@ -55,7 +55,7 @@ describe("resources", () => {
 
   test("short strings are at most 125 characters, long strings at most 250", () => {
     const lengths = (element: string) =>
-      all(/DefaultValue="([^"]*)"/g, inside(element)).map((text) => text.length);
+      all(/Value="([^"]*)"/g, inside(element)).map((text) => text.length);
     expect(Math.max(...lengths("bt:ShortStrings"))).toBeLessThanOrEqual(125);
     expect(Math.max(...lengths("bt:LongStrings"))).toBeLessThanOrEqual(250);
   });

@@ -8,7 +8,7 @@ import { checkPage } from "./check/check-page";
 import { paneCommands, type PaneCommands } from "./state/commands";
 import { element } from "./kit/element";
 import { cursorFollower, followEdits } from "./state/listening";
-import type { FunctionHelp } from "./functions/function-help";
+import type { FunctionHelps } from "./functions/function-help";
 import { functionsView } from "./functions/functions-view";
 import { messagesView } from "./messages-view";
 import { createPaneStore, stateFromSettings, type PaneStore } from "./state/pane-state";
@@ -33,7 +33,7 @@ import "./pane.css";
 export function mountPane(
   root: HTMLElement,
   host: SheetHost,
-  functions: Promise<readonly FunctionHelp[]>,
+  functions: Promise<FunctionHelps>,
   onLanguage: () => void = () => {},
 ): void {
   const store = createPaneStore();
@@ -73,7 +73,7 @@ export function mountPane(
 function drawnPane(
   store: PaneStore,
   host: SheetHost,
-  functions: Promise<readonly FunctionHelp[]>,
+  functions: Promise<FunctionHelps>,
   commands: PaneCommands,
   followCursor: (on: boolean) => void,
   onLanguage: () => void,

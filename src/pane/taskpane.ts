@@ -1,7 +1,8 @@
 import { excelHost } from "../hosts/excel/excel-host";
 import { speakAsChosen } from "../messages/chosen-language";
+import { FUNCTIONS_FILES } from "../messages/functions-file";
 import { say } from "../messages/pane-catalogue";
-import { functionHelpFrom, type FunctionHelp } from "./functions/function-help";
+import { functionHelpFrom, type FunctionHelps } from "./functions/function-help";
 import { element } from "./kit/element";
 import { mountPane } from "./pane";
 
@@ -21,10 +22,12 @@ else
   });
 
 /** The help stands in the very files that tell Excel and the workbench of the functions. */
-async function functionHelp(): Promise<readonly FunctionHelp[]> {
-  const files = ["functions.json", "examples.json"].map(async (name) => (await fetch(name)).json());
-  const [declared, examples] = await Promise.all(files);
-  return functionHelpFrom(declared, examples);
+async function functionHelp(): Promise<FunctionHelps> {
+  const names = [FUNCTIONS_FILES.en, FUNCTIONS_FILES.es, "examples.json"];
+  const [en, es, examples] = await Promise.all(
+    names.map(async (name): Promise<unknown> => (await fetch(name)).json()),
+  );
+  return { en: functionHelpFrom(en, examples), es: functionHelpFrom(es, examples) };
 }
 
 function sayWhereToOpen(): void {

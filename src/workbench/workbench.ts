@@ -1,5 +1,6 @@
 import { workbenchHost, type WorkbenchHost } from "../hosts/workbench/workbench-host";
 import { speakAsChosen } from "../messages/chosen-language";
+import type { Language } from "../messages/language";
 import { say } from "../messages/pane-catalogue";
 import { mountPane } from "../pane/pane";
 import { showWhatCellsSay } from "./cell-says";
@@ -26,9 +27,9 @@ async function start(): Promise<void> {
   connectRegions();
   // Open to whoever wants to read or script the sheet, the browser tests among them.
   Object.assign(globalThis, { univer: api });
-  const help = Promise.resolve(
-    functions.map(({ declaration, example }) => ({ ...declaration, example })),
-  );
+  const helpIn = (language: Language) =>
+    functions.map(({ help, example }) => ({ ...help[language], example }));
+  const help = Promise.resolve({ en: helpIn("en"), es: helpIn("es") });
   let leave = () => {};
   const workbooks = new WorkbookOpener(api, () => {
     leave();

@@ -44,6 +44,11 @@ test("another language is chosen by its name, said by all of the page, and remem
     cell.activate();
   });
   await page.getByText("una lectura del medidor de -1 % no puede ser").waitFor();
+  await page.getByRole("tab", { name: "Funciones" }).click();
+  await page
+    .getByText("Contenido de aire corregido del concreto fresco")
+    .waitFor({ state: "attached" });
+  expect(traffic.requests.slice(asked)).toEqual([]);
   await page.reload();
   await page.getByRole("button", { name: "Revisar", exact: true }).waitFor();
   expect(await page.locator("html").getAttribute("lang")).toBe("es");

@@ -26,6 +26,5 @@ export const worksheetFunctions: readonly AddedFunction[] = recorded.map(({ id, 
   const implementation = FUNCTIONS[id as keyof typeof FUNCTIONS] as (
     ...given: unknown[]
   ) => unknown;
-  const loaded = { declaration, implementation, example: [] };
-  return [worksheetFunction(loaded, sentences), `FRESH.${id}`];
+  return [worksheetFunction({ declaration, implementation }, sentences), `FRESH.${id}`];
 });

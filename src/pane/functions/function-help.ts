@@ -1,3 +1,5 @@
+import type { Language } from "../../messages/language";
+
 /** What the help says of a worksheet function: its declaration, and the arguments of an example. */
 export interface FunctionHelp {
   /** Without the namespace: "AIR". */
@@ -11,6 +13,9 @@ export interface FunctionHelp {
   /** Each as a formula in English has it. */
   readonly example: readonly string[];
 }
+
+/** The help in each language. */
+export type FunctionHelps = Readonly<Record<Language, readonly FunctionHelp[]>>;
 
 /** What functions.json and examples.json of the build say; nothing where they are not those files. */
 export function functionHelpFrom(declared: unknown, examples: unknown): readonly FunctionHelp[] {

@@ -1,9 +1,10 @@
 import { inLine, say } from "../../messages/pane-catalogue";
+import { speech } from "../../messages/speech";
 import { button, element } from "../kit/element";
 import type { PaneCommands } from "../state/commands";
 import type { PaneStore } from "../state/pane-state";
 import { findFunctions } from "./find-functions";
-import type { FunctionHelp } from "./function-help";
+import type { FunctionHelp, FunctionHelps } from "./function-help";
 import { formulaOf, shownFormula } from "./shown-formula";
 import "./functions.css";
 
@@ -14,7 +15,7 @@ import "./functions.css";
 export function functionsView(
   store: PaneStore,
   commands: PaneCommands,
-  loading: Promise<readonly FunctionHelp[]>,
+  loading: Promise<FunctionHelps>,
 ): HTMLElement {
   let functions: readonly FunctionHelp[] = [];
   const input = element("input", { type: "search", autocomplete: "off", spellcheck: "false" });
@@ -53,8 +54,8 @@ export function functionsView(
   store.watch(({ decimal }) => decimal, show);
   loading.then(
     (loaded) => {
-      functions = loaded;
-      if (loaded.length === 0) found.textContent = say("functions-not-loaded");
+      functions = loaded[speech().language];
+      if (functions.length === 0) found.textContent = say("functions-not-loaded");
       show();
     },
     () => (found.textContent = say("functions-not-loaded")),

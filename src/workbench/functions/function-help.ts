@@ -1,10 +1,11 @@
 import { FunctionType, type IFunctionInfo } from "@univerjs/preset-sheets-core";
+import { speech } from "../../messages/speech";
 import type { LoadedFunction } from "./load-functions";
 import { NAMESPACE } from "./worksheet-function";
 
 /** What the spreadsheet shows while a formula is typed, from the function's declaration. */
-export function functionHelp({ declaration, example }: LoadedFunction): IFunctionInfo {
-  const { name, description, parameters } = declaration;
+export function functionHelp({ help, example }: LoadedFunction): IFunctionInfo {
+  const { name, description, parameters } = help[speech().language];
   return {
     functionName: NAMESPACE + name,
     functionType: FunctionType.User,

@@ -1,9 +1,13 @@
+import { FUNCTIONS_FILES } from "../../messages/functions-file";
+import type { Language } from "../../messages/language";
 import { customFunctionsFor, type Implementation } from "./custom-functions";
 import { declarationsFrom, examplesFrom, type Declaration } from "./declaration";
 
 /** A worksheet function, ready to be put into a spreadsheet. */
 export interface LoadedFunction {
   readonly declaration: Declaration;
+  /** What it says in each language. */
+  readonly help: Readonly<Record<Language, Declaration>>;
   readonly implementation: Implementation;
   /** Arguments of an example of a call, each as it is written in a formula. */
   readonly example: readonly string[];
@@ -16,15 +20,18 @@ export interface LoadedFunction {
 export async function loadFunctions(): Promise<LoadedFunction[]> {
   const implementations = new Map<string, Implementation>();
   Object.assign(globalThis, { CustomFunctions: customFunctionsFor(implementations) });
-  const [declarations, examples] = await Promise.all([
-    read("functions.json").then(declarationsFrom),
+  const [english, spanish, examples] = await Promise.all([
+    read(FUNCTIONS_FILES.en).then(declarationsFrom),
+    read(FUNCTIONS_FILES.es).then(declarationsFrom),
     read("examples.json").then(examplesFrom),
     runScript("functions.js"),
   ]);
-  return declarations.map((declaration) => {
-    const implementation = implementations.get(declaration.id);
-    if (!implementation) throw new Error(`functions.js does not register ${declaration.id}`);
-    return { declaration, implementation, example: examples[declaration.name] ?? [] };
+  return english.map((declaration, i) => {
+    const { id, name } = declaration;
+    const implementation = implementations.get(id);
+    if (!implementation) throw new Error(`functions.js does not register ${id}`);
+    const help = { en: declaration, es: spanish[i]! };
+    return { declaration, help, implementation, example: examples[name] ?? [] };
   });
 }
 

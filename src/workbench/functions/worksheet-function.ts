@@ -22,7 +22,7 @@ const MOST_ARGUMENTS = 255;
  * @param sentences Where the sentences of errors are kept.
  */
 export function worksheetFunction(
-  { declaration, implementation }: LoadedFunction,
+  { declaration, implementation }: Pick<LoadedFunction, "declaration" | "implementation">,
   sentences: ErrorSentences,
 ): typeof BaseFunction {
   const name = NAMESPACE + declaration.name;
