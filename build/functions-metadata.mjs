@@ -4,10 +4,12 @@ import webpack from "webpack";
 import { anchorOf } from "./site/markdown.mjs";
 
 const FILE = "functions.json";
-/** The same in other languages, each with what every sentence of the declarations is called there. */
-const IN_OTHER_LANGUAGES = [
-  ["functions-es.json", new URL("function-help/spanish.json", import.meta.url)],
-];
+/** The same in Spanish: what every sentence of the declarations is there, and the page with the help. */
+const SPANISH = {
+  file: "functions-es.json",
+  words: new URL("function-help/spanish.json", import.meta.url),
+  helpPage: "funciones.html",
+};
 
 /**
  * Writes functions.json from the declarations in the source, as Excel is to read it.
@@ -36,36 +38,39 @@ export class FunctionsMetadata {
         if (!assets[FILE]) return;
         // The generator puts the file into the compilations of pages and styles, too.
         if (compilation.compiler.isChild()) return compilation.deleteAsset(FILE);
-        const generated = JSON.parse(assets[FILE].source().toString());
-        const patched = {
-          ...generated,
-          functions: generated.functions.map((declared) => this.withHelp(declared)),
+        const generated = {
+          ...JSON.parse(assets[FILE].source().toString()),
           allowCustomDataForDataTypeAny: false,
           allowErrorForDataTypeAny: true,
         };
-        const written = (declarations) =>
-          new sources.RawSource(JSON.stringify(declarations, null, 2));
-        compilation.updateAsset(FILE, written(patched));
-        for (const [name, file] of IN_OTHER_LANGUAGES) {
-          const said = JSON.parse(readFileSync(file, "utf8"));
-          compilation.emitAsset(name, written(inOtherWords(patched, said)));
-        }
+        const written = (declarations, helpPage) => {
+          const functions = declarations.functions.map((one) => this.withHelp(one, helpPage));
+          return new sources.RawSource(JSON.stringify({ ...declarations, functions }, null, 2));
+        };
+        compilation.updateAsset(FILE, written(generated, "functions.html"));
+        const said = JSON.parse(readFileSync(SPANISH.words, "utf8"));
+        compilation.emitAsset(
+          SPANISH.file,
+          written(inOtherWords(generated, said), SPANISH.helpPage),
+        );
       });
     });
   }
 
-  withHelp(declared) {
+  withHelp(declared, page) {
     if (!this.address) return declared;
     const anchor = anchorOf(`FRESH.${declared.name}`);
-    return { ...declared, helpUrl: `${this.address}/docs/functions.html#${anchor}` };
+    return { ...declared, helpUrl: `${this.address}/docs/${page}#${anchor}` };
   }
 }
 
 /**
  * The declarations with their sentences in another language; names and ids stay.
  *
- * @param {{ functions: { description: string; parameters: { description: string }[] }[] }} declared
+ * @template {{ functions: readonly { description: string; parameters: readonly { description: string }[] }[] }} Declared
+ * @param {Declared} declared
  * @param {Record<string, string>} said What each sentence is there. One that is missing, or left over, fails the build.
+ * @returns {Declared}
  */
 export function inOtherWords(declared, said) {
   const left = new Set(Object.keys(said));

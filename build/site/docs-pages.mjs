@@ -24,6 +24,34 @@ export const PAGES = [
   ["first-half-hour", "First half hour"],
 ];
 
+/** The same in Spanish, as far as there are such pages, each with the page that says it in English. */
+export const PAGES_IN_SPANISH = [
+  ["inicio", "Para qué sirve", "index"],
+  ["diez-minutos", "Diez minutos", "ten-minutes"],
+  ["funciones", "Funciones", "functions"],
+  ["reglas", "Reglas", "rules"],
+  ["privacidad", "Privacidad", "privacy"],
+  ["precauciones", "Precauciones", "cautions"],
+];
+
+/** What stands around the text of a page. */
+const AROUND = {
+  en: {
+    pages: PAGES,
+    skip: "To the text",
+    list: "Pages",
+    foot: (version) =>
+      `Version ${version}. <a href="../licences.txt">Licences</a>. <a href="cautions.html">Cautions</a>: fresh concrete is caustic, isopropyl alcohol is flammable, a filled meter is heavy. Project specification, local codes and the licensed engineer come first.`,
+  },
+  es: {
+    pages: PAGES_IN_SPANISH,
+    skip: "Al texto",
+    list: "Páginas",
+    foot: (version) =>
+      `Versión ${version}. <a href="../licences.txt">Licencias</a>. <a href="precauciones.html">Precauciones</a>: el concreto fresco es cáustico, el alcohol isopropílico es inflamable, un medidor lleno es pesado. La especificación del proyecto, los reglamentos locales y el ingeniero con licencia van primero.`,
+  },
+};
+
 /**
  * The documents as a static site, by the names of its files.
  *
@@ -34,18 +62,33 @@ export const PAGES = [
 export function docsPages(docs, version) {
   const read = (name) => readFileSync(`${docs}/${name}.md`, "utf8").replaceAll("\r\n", "\n");
   return Object.fromEntries(
-    PAGES.map(([name]) => [`docs/${name}.html`, documentPage(name, read(name), version)]),
+    Object.entries(AROUND).flatMap(([language, { pages }]) =>
+      pages.map(([name]) => [
+        `docs/${name}.html`,
+        documentPage(name, read(name), version, language),
+      ]),
+    ),
   );
 }
 
-function documentPage(name, markdown, version) {
+/** The link to the page that says the same in the other language, or else to the first one there. */
+function otherLanguage(name, language) {
+  const [other, label, to] =
+    language === "es"
+      ? ["en", "English", PAGES_IN_SPANISH.find(([page]) => page === name)[2]]
+      : ["es", "Español", (PAGES_IN_SPANISH.find(([, , page]) => page === name) ?? ["inicio"])[0]];
+  return `<li><a href="${to}.html" hreflang="${other}" lang="${other}">${label}</a></li>`;
+}
+
+function documentPage(name, markdown, version, language) {
+  const { pages, skip, list, foot } = AROUND[language];
   const title = /^# (.*)$/m.exec(markdown)[1].replaceAll("`", "");
-  const links = PAGES.map(([page, label]) => {
+  const links = pages.map(([page, label]) => {
     const here = page === name ? ' aria-current="page"' : "";
     return `<li><a href="${page}.html"${here}>${escaped(label)}</a></li>`;
   });
   return `<!doctype html>
-<html lang="en">
+<html lang="${language}">
   <head>
     <meta charset="utf-8" />
     <meta name="viewport" content="width=device-width, initial-scale=1" />
@@ -56,15 +99,15 @@ function documentPage(name, markdown, version) {
     <link rel="stylesheet" href="site.css" />
   </head>
   <body>
-    <a class="skip" href="#text">To the text</a>
+    <a class="skip" href="#text">${skip}</a>
     <header>
       <a class="home" href="../index.html">Fresh Concrete Functions</a>
-      <nav aria-label="Pages"><ul>${links.join("")}</ul></nav>
+      <nav aria-label="${list}"><ul>${links.join("")}${otherLanguage(name, language)}</ul></nav>
     </header>
     <main id="text">
 ${htmlOf(markdown)}
     </main>
-    <footer>Version ${escaped(version)}. <a href="../licences.txt">Licences</a>. <a href="cautions.html">Cautions</a>: fresh concrete is caustic, isopropyl alcohol is flammable, a filled meter is heavy. Project specification, local codes and the licensed engineer come first.</footer>
+    <footer>${foot(escaped(version))}</footer>
   </body>
 </html>
 `;

@@ -4,7 +4,8 @@ import { examplesIn } from "../../build/function-examples.mjs";
 import { functionFiles } from "../functions-record";
 import { page, table } from "./markdown";
 
-interface Described {
+/** A worksheet function as its metadata describes it. */
+export interface Described {
   readonly name: string;
   readonly description: string;
   readonly parameters: readonly {

@@ -23,6 +23,7 @@ const withoutWords = ({ functions, ...settings }: Declared) => ({
   functions: functions.map(({ parameters, ...rest }) => ({
     ...rest,
     description: "",
+    helpUrl: rest.helpUrl.replace("funciones", "functions"),
     parameters: parameters.map((each) => ({ ...each, description: "" })),
   })),
 });
@@ -32,7 +33,7 @@ const sentences = ({ functions }: Declared) =>
     ...parameters.map((each) => each.description),
   ]);
 
-test("nothing but the words differs", () => {
+test("nothing but the words and the page with the help differs", () => {
   expect(withoutWords(spanish)).toEqual(withoutWords(english));
 });
 

@@ -17,8 +17,11 @@ const ofFunctions = [...byFunction.values()].flat();
 const ROW =
   /^\| `(=[^`]*FRESH\.[^`]*)` *\| *`?("[^"]*"|#[A-Z\d/]+[!?]?|-?\d+(?:\.\d+)?)`?(.*)\|$/gm;
 
-// docs/functions.md shows the examples of the functions themselves; tests/docs/reference.test.ts.
-const pages = readdirSync("docs").filter((name) => name.endsWith(".md") && name !== "functions.md");
+// These show the examples of the functions themselves; tests/docs/reference.test.ts.
+const OF_FUNCTIONS = ["functions.md", "funciones.md"];
+const pages = readdirSync("docs").filter(
+  (name) => name.endsWith(".md") && !OF_FUNCTIONS.includes(name),
+);
 const inPages = ["README.md", ...pages.map((name) => `docs/${name}`)].flatMap((page) =>
   [...readFileSync(page, "utf8").replaceAll("\r", "").matchAll(ROW)].map(
     ([, formula, gives, words]) => ({

@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { spanish } from "../../src/messages/spanish";
 import { everySentence } from "../../src/messages/pane-catalogue";
 
 const inWorkbench = [
@@ -7,7 +8,13 @@ const inWorkbench = [
 const onRibbon = /id="Button.Label" DefaultValue="([^"]+)"/.exec(
   readFileSync("manifest.xml", "utf8"),
 )![1]!;
-const labels = new Set<unknown>([...Object.values(everySentence), ...inWorkbench, onRibbon]);
+const labels = new Set<unknown>([
+  ...Object.values(everySentence),
+  ...Object.values(spanish).map((said) =>
+    typeof said === "string" ? said.replace("…", "") : said,
+  ),
+  ...[...inWorkbench, onRibbon],
+]);
 
 /** What is bold in a sentence of the page and is not a sentence or a heading of its own. */
 function pressed(page: string): string[] {
@@ -19,6 +26,7 @@ function pressed(page: string): string[] {
 
 test.each([
   ...pressed("ten-minutes").map((label) => ({ page: "ten-minutes", label })),
+  ...pressed("diez-minutos").map((label) => ({ page: "diez-minutos", label })),
   ...pressed("first-half-hour")
     .filter((label) => !/[.]$|^Before/.test(label))
     .map((label) => ({ page: "first-half-hour", label })),

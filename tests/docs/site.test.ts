@@ -1,6 +1,6 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { posix } from "node:path";
-import { docsPages, PAGES } from "../../build/site/docs-pages.mjs";
+import { docsPages, PAGES, PAGES_IN_SPANISH } from "../../build/site/docs-pages.mjs";
 import { RULES } from "../../src/fieldsheet/rules";
 
 const pages = new Map(Object.entries(docsPages("docs", "1.0.0, 2026-06-10")));
@@ -12,7 +12,8 @@ const linksIn = (html: string) =>
 
 test("every page in docs/ is on the site", () => {
   const written = readdirSync("docs").filter((name) => name.endsWith(".md"));
-  expect(PAGES.map(([name]) => `${name}.md`).sort()).toEqual(written.sort());
+  const named = [...PAGES, ...PAGES_IN_SPANISH].map(([name]) => `${name}.md`);
+  expect(named.sort()).toEqual(written.sort());
 });
 
 describe.each([...pages])("%s", (name, html) => {
@@ -38,16 +39,22 @@ test.each(RULES.map(({ id }) => id))("the rule %s has a section", (id) => {
   expect(anchorsIn(pages.get("docs/rules.html")!)).toContain(id);
 });
 
-const { functions } = JSON.parse(readFileSync("dist/functions.json", "utf8")) as {
-  functions: { name: string; helpUrl: string }[];
-};
+const declaredIn = (file: string) =>
+  (
+    JSON.parse(readFileSync(`dist/${file}`, "utf8")) as {
+      functions: { name: string; helpUrl: string }[];
+    }
+  ).functions;
 
-test.each(functions)("the help of $name leads to its section", ({ name, helpUrl }) => {
-  const { origin, pathname, hash } = new URL(helpUrl);
-  expect(origin).toBe("https://localhost:3000");
-  const html = readFileSync(`dist${pathname}`, "utf8");
-  const heading = new RegExp(
-    `<h3 id="${hash.slice(1)}">FRESH\\.${name.replaceAll(".", "\\.")}</h3>`,
-  );
-  expect(html).toMatch(heading);
-});
+test.each([...declaredIn("functions.json"), ...declaredIn("functions-es.json")])(
+  "the help of $name leads to its section",
+  ({ name, helpUrl }) => {
+    const { origin, pathname, hash } = new URL(helpUrl);
+    expect(origin).toBe("https://localhost:3000");
+    const html = readFileSync(`dist${pathname}`, "utf8");
+    const heading = new RegExp(
+      `<h[23] id="${hash.slice(1)}">FRESH\\.${name.replaceAll(".", "\\.")}</h[23]>`,
+    );
+    expect(html).toMatch(heading);
+  },
+);
