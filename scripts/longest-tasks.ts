@@ -117,12 +117,12 @@ async function main(): Promise<void> {
     mimeType: "text/csv",
     buffer: Buffer.from(loads()),
   });
-  await page.waitForFunction(
-    (last) =>
-      globalThis.univer?.getActiveWorkbook()?.getActiveSheet().getRange(last, 0).getValue() ===
-      `L-${last - 1}`,
-    ROWS,
-  );
+  await page.waitForFunction((last) => {
+    const sheet = globalThis.univer?.getActiveWorkbook()?.getActiveSheet();
+    // The sheet of before may still be there, and has fewer rows.
+    if (!sheet || sheet.getMaxRows() <= last) return false;
+    return sheet.getRange(last, 0).getValue() === `L-${last - 1}`;
+  }, ROWS);
   await measure("check", press(say("pane-check")), /^Checked/);
   const box = page.getByRole("checkbox", { name: say("pane-mark-found"), exact: true });
   await measure(
