@@ -147,10 +147,11 @@ async function readBlock(
     await new Promise((resolve) => setTimeout(resolve));
     since = performance.now();
   }
+  const used = cells.used();
   return {
     ...{ area, address: areaAddress(area), values },
-    below: filledBelow(cells, block),
-    beside: filledBeside(cells, block),
+    below: filledBelow(cells, block, used.bottom),
+    beside: filledBeside(cells, block, used.right),
   };
 }
 
@@ -159,20 +160,24 @@ function areaOf(sheet: Sheet, block: Rectangle): CellArea {
 }
 
 /** The rows below a block that hold something in its columns. */
-function filledBelow(cells: SheetCells, { left, bottom, right }: Rectangle): ReadArea["below"] {
+function filledBelow(
+  cells: SheetCells,
+  { left, bottom, right }: Rectangle,
+  lastUsed: number,
+): ReadArea["below"] {
   const filled = (row: number) => {
     for (let column = left; column <= right; column += 1)
       if (cells.isFilled(row, column)) return true;
     return false;
   };
-  let [first, last] = [bottom + 1, cells.used().bottom];
+  let [first, last] = [bottom + 1, lastUsed];
   while (first <= last && !filled(first)) first += 1;
   while (last >= first && !filled(last)) last -= 1;
   return first > last ? undefined : { row: first, rows: last - first + 1 };
 }
 
 /** The columns on either side of a block that hold something in its rows. */
-function filledBeside(cells: SheetCells, block: Rectangle): ReadArea["beside"] {
+function filledBeside(cells: SheetCells, block: Rectangle, lastUsed: number): ReadArea["beside"] {
   const filled = (column: number) => {
     for (let row = block.top; row <= block.bottom; row += 1)
       if (cells.isFilled(row, column)) return true;
@@ -180,7 +185,7 @@ function filledBeside(cells: SheetCells, block: Rectangle): ReadArea["beside"] {
   };
   const sides = [
     [0, block.left - 1],
-    [block.right + 1, cells.used().right],
+    [block.right + 1, lastUsed],
   ] as const;
   return sides.flatMap(([from, to]) => {
     let [first, last] = [from, to];
