@@ -14,6 +14,17 @@ export function unreadFindings({ unread }: SheetReading): readonly UnreadFinding
   return unread.map((column) => ({ column, finding: findingOf(column) }));
 }
 
+/** One finding for each stretch of columns that stands beside the table and was not read with it. */
+export function columnsApartFindings({ apart }: SheetReading): readonly Finding[] {
+  return apart.map(({ from, to, first, last, readings }) => ({
+    ...{ record: null, field: null, column: from, header: first, rule: "column-not-read" },
+    ...(readings
+      ? ({ weight: "doubt", say: "readings-apart" } as const)
+      : ({ weight: "note", say: from === to ? "column-apart" : "columns-apart" } as const)),
+    values: { last },
+  }));
+}
+
 function findingOf({ index, place, header, mayBe, decides }: UnreadColumn): Finding {
   const where = { record: null, field: null, column: index, header, ...(place && { place }) };
   const at = { ...where, values: { mayBe: { either: mayBe.map(fieldName) } } };

@@ -214,6 +214,8 @@ export class Dictionary {
       const isGuard = terms.length > 0 && terms.every((term) => GUARD_TERMS[term] !== undefined);
       if (part.length < SHORTEST_PART || isGuard) return false;
     }
+    // Two letters at the end are an ending or nothing: no compound ends in a short form of them.
+    if (part.length < 3 && !isEnd) return false;
     return this.shortForms.has(part) || (this.entries.get(this.stem(part))?.terms.length ?? 0) > 0;
   }
 

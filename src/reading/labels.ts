@@ -6,6 +6,8 @@ import { remembered } from "./remembered";
 
 /** A day, a time and a number are no labels, though there are letters in them. */
 const OF_A_VALUE: ReadonlySet<string> = new Set(["date", "clock", "number"]);
+/** A sheet that tells of the functions is none of tests. */
+const NAME_OF_A_FUNCTION = /^\s*=?FRESH\./i;
 /** More than this is a sentence, not a label. */
 const LONGEST_LABEL = 80;
 
@@ -54,6 +56,7 @@ export function isLabelText(cell: CellValue | undefined): cell is string {
     cell.length <= LONGEST_LABEL &&
     /\p{L}/u.test(cell) &&
     !isBlank(cell) &&
+    !NAME_OF_A_FUNCTION.test(cell) &&
     !OF_A_VALUE.has(kindOf(cell, textOf(cell)))
   );
 }

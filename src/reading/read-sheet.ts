@@ -31,9 +31,59 @@ export function findTestsIn(
 ): TestsInBlock | Issue {
   const layout = findTable(block, kept);
   if (!isIssue(layout) && isTable(layout, kept)) return { layout };
+  const first = firstOfSeveral(block, kept);
+  if (first) return { layout: first };
   const forms = block.length > MOST_ROWS_OF_FORMS ? undefined : findForms(block);
   if (forms) return { forms };
   return isIssue(layout) ? layout : { layout };
+}
+
+/**
+ * Of tables that stand beside each other, parted by blank columns, the first. Together their headers say
+ * everything twice. The others are in its rows still, so that they are said not to be read.
+ */
+function firstOfSeveral(
+  block: readonly (readonly CellValue[])[],
+  kept?: readonly KeptColumn[],
+): SheetLayout | undefined {
+  const parts = filledStretches(block);
+  if (parts.length < 2) return undefined;
+  for (const { from, to } of parts) {
+    const alone = block
+      .slice(0, ROWS_LOOKED_AT)
+      .map((row) => row.map((cell, at) => (at >= from && at <= to ? cell : null)));
+    const layout = findTable(alone, kept);
+    if (isIssue(layout) || !isTable(layout, kept)) continue;
+    const { headerRow, table } = layout;
+    const headers = block[headerRow]!;
+    return {
+      headerRow,
+      headers: layout.headers.map((each, at) =>
+        table.headers[at] ? each : [shownValue(headers[at])],
+      ),
+      table: {
+        ...table,
+        headers: table.headers.map((own, at) => own || headers[at]!),
+        rows: block.slice(headerRow + 1),
+      },
+    };
+  }
+  return undefined;
+}
+
+/** The stretches of columns that hold something near the top of a block. */
+function filledStretches(
+  block: readonly (readonly CellValue[])[],
+): readonly { from: number; to: number }[] {
+  const top = block.slice(0, ROWS_LOOKED_AT);
+  const stretches: { from: number; to: number }[] = [];
+  for (let at = 0; at < (block[0]?.length ?? 0); at++) {
+    if (top.every((row) => isBlank(row[at]))) continue;
+    const last = stretches.at(-1);
+    if (last?.to === at - 1) last.to = at;
+    else stretches.push({ from: at, to: at });
+  }
+  return stretches;
 }
 
 /**

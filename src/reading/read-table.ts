@@ -2,6 +2,7 @@ import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
 import { issue } from "../measure/issue";
 import type { DecimalMark } from "../measure/number-from-cell";
 import type { ColumnPlace, Columns } from "./column-place";
+import { columnsApart } from "./columns-apart";
 import { columnReader } from "./column-reader";
 import { READING_FIELDS, type FieldId } from "./fields";
 import { rowThatMaySumUp } from "./may-sum-up";
@@ -29,6 +30,8 @@ export interface ReadingOptions {
   readonly headerRow?: number;
 }
 
+/** In the place of a column that is none of the table's. */
+const BLANK_COLUMN: SheetColumn = { headers: [""], cells: [] };
 /** Few enough rows to take some thousandths of a second. */
 const ROWS_IN_A_STEP = 5000;
 
@@ -43,7 +46,10 @@ export function* readTableInSteps(
   { decimal = ".", datesFrom, headerRow = 0, kept = [] }: ReadingOptions = {},
 ): Steps<SheetReading> {
   const { rows } = table;
-  const sheetColumns = columnsOf(table);
+  const every = columnsOf(table);
+  const apart = columnsApart(every, rows, kept);
+  const isApart = (index: number) => apart.some(({ from, to }) => index >= from && index <= to);
+  const sheetColumns = every.map((column, index) => (isApart(index) ? BLANK_COLUMN : column));
   const { columns: found, all } = recognise(sheetColumns, kept);
   const columns = table.titles ? withTitles(found, table.headers) : found;
   const headers = sheetColumns.map(({ headers }) => headers.at(-1) ?? "");
@@ -58,7 +64,12 @@ export function* readTableInSteps(
     ...places.map(([field, place]) => () => {
       return columnReader(field, place, columns, rows, tests, { decimal, datesFrom });
     }),
-    () => wordsBeside(all, rows, tests),
+    () =>
+      wordsBeside(
+        all.filter(({ index }) => !isApart(index)),
+        rows,
+        tests,
+      ),
     () => sumLeftOpen(rows, columns, tests),
     () => (from, to) => {
       for (let row = from; row < to; row++) records.push(tests.at(row));
@@ -78,6 +89,11 @@ export function* readTableInSteps(
     recognised: all,
     unfit: unfitSettings(sheetColumns, kept),
     unread: unreadColumns(all, rows),
+    apart: apart.map((run) => ({
+      ...run,
+      first: every[run.from]!.headers.at(-1) ?? "",
+      last: every[run.to]!.headers.at(-1) ?? "",
+    })),
     has: (field) => columns[field] !== undefined,
     cell: (row, field) => rows[row]?.[columns[field]?.index ?? -1] ?? null,
     placeOf: (row, field) => ({

@@ -1,4 +1,5 @@
 import type { BlockPlace } from "./block-place";
+import type { HeadedColumnsApart } from "./columns-apart";
 import type { CellValue } from "../measure/cell-value";
 import type { DecimalMark } from "../measure/number-from-cell";
 import type { Columns } from "./column-place";
@@ -25,6 +26,8 @@ export interface SheetReading {
   readonly unfit: readonly UnfitSetting[];
   /** Columns that hold something and were taken for nothing, or could be one of two things. */
   readonly unread: readonly UnreadColumn[];
+  /** Columns beside the table that are none of its own and were not read; none in a form. */
+  readonly apart: readonly HeadedColumnsApart[];
   /** Whether the sheet has a place for the field. */
   has(field: FieldId): boolean;
   /** What stands in the cell of a field. */

@@ -20,6 +20,11 @@ export const fieldsheetMessages = {
     `it may hold ${mayBe} and was not read, so tests that it touches are incomplete. Say what it is: give it a plain header, or name it in the setup.`,
   "column-may-be": ({ mayBe }: Words<"mayBe">) =>
     `it may hold ${mayBe} and was not read. Say what it is: give it a plain header, or name it in the setup.`,
+  "column-apart": "it stands behind a blank column, and was not read with the table.",
+  "columns-apart": ({ last }: Words<"last">) =>
+    `it and what follows up to “${last}” stand behind a blank column, and were not read with the table.`,
+  "readings-apart": ({ last }: Words<"last">) =>
+    `it and what follows up to “${last}” stand behind a blank column and hold readings of their own, so they were not read with this table. Check them by themselves.`,
   "column-not-read": "it was not read, because nothing says what it holds.",
   "no-tests-below":
     "There are no tests below the headers. Select the headers together with the rows below them.",

@@ -19,6 +19,11 @@ export const fieldsheetMessages: SameSentences<typeof english> = {
     `puede contener ${mayBe} y no se leyó, así que las pruebas que afecta quedan incompletas. Diga qué es: dele un encabezado claro, o nómbrela en la configuración.`,
   "column-may-be": ({ mayBe }) =>
     `puede contener ${mayBe} y no se leyó. Diga qué es: dele un encabezado claro, o nómbrela en la configuración.`,
+  "column-apart": "está detrás de una columna en blanco, y no se leyó con la tabla.",
+  "columns-apart": ({ last }) =>
+    `ella y lo que sigue hasta “${last}” están detrás de una columna en blanco, y no se leyeron con la tabla.`,
+  "readings-apart": ({ last }) =>
+    `ella y lo que sigue hasta “${last}” están detrás de una columna en blanco y tienen lecturas propias, así que no se leyeron con esta tabla. Revíselas por separado.`,
   "column-not-read": "no se leyó, porque nada dice qué contiene.",
   "no-header-row":
     "No se encontró una fila de encabezados. Seleccione la tabla con sus encabezados, como Muestra, Primera lectura, Segunda lectura, Alcohol (oz).",

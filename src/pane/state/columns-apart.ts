@@ -1,18 +1,17 @@
 import { EVERY_SIDE } from "../../hosts/area-around";
 import type { ReadArea, SheetHost } from "../../hosts/sheet-host";
+import { isBlank } from "../../measure/cell-value";
 import { isIssue } from "../../measure/issue";
-import { DECIDING } from "../../reading/deciding";
+import { columnsApart } from "../../reading/columns-apart";
 import { findTestsIn } from "../../reading/read-sheet";
-import { recognise } from "../../reading/recognise";
 import type { KeptColumn } from "../../reading/recognition";
-import { sheetColumnsOf } from "./checked-area";
 
 /** So many rows are read to see what columns are headed. */
 const TOP_ROWS = 200;
 
 /**
- * A table with the columns that a blank one sets apart from it, where they hold what decides a test, such
- * as foam. Others, results of formulas among them, are left where they are, and said not to be read.
+ * A table with those of its own columns that a blank one sets apart from it. Others, results of formulas
+ * among them, are left where they are, and said not to be read.
  *
  * @param kept What the user has said of columns.
  */
@@ -27,7 +26,7 @@ export async function withColumnsApart(
   const all = spanOf([area, ...beside]);
   const top = { ...area, ...all, rows: Math.min(area.rows, TOP_ROWS) };
   const headed = await host.readAgain({ ...read, area: top, cut: EVERY_SIDE });
-  const apart = decidingColumns(headed, kept).filter(
+  const apart = ownColumns(headed, kept).filter(
     (column) => column < area.column || column >= area.column + area.columns,
   );
   if (apart.length === 0) return read;
@@ -43,14 +42,19 @@ function spanOf(spans: readonly Span[]): Span {
   return { column, columns: end - column };
 }
 
-/** A final reading is left out: beside a table it is what a formula makes of the others. */
-function decidingColumns({ area, values }: ReadArea, kept: readonly KeptColumn[]): number[] {
+/** The columns that are the table's own, whether a blank one stands before them or not. */
+function ownColumns({ area, values }: ReadArea, kept: readonly KeptColumn[]): number[] {
   const found = findTestsIn(values, kept);
   if (isIssue(found) || !("layout" in found)) return [];
-  const { all } = recognise(sheetColumnsOf(found.layout), kept);
-  return all.flatMap((column) => {
-    const { state, index } = column;
-    const decides = state === "read" && column.field !== "final" && DECIDING.has(column.field);
-    return decides ? [area.column + index] : [];
+  const { table, headers } = found.layout;
+  const columns = headers.map((each, index) => ({
+    headers: each,
+    cells: table.rows.map((row) => row[index] ?? null),
+  }));
+  const apart = columnsApart(columns, table.rows, kept);
+  return columns.flatMap(({ headers: [...titles], cells }, index) => {
+    const isBlankOne = titles.every((title) => title.trim() === "") && cells.every(isBlank);
+    const isApart = apart.some(({ from, to }) => index >= from && index <= to);
+    return isBlankOne || isApart ? [] : [area.column + index];
   });
 }
