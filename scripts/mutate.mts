@@ -30,7 +30,7 @@ const altersNothing = (mutant: Mutant) =>
       file === mutant.fileName && to === mutant.replacement && line === lineOf(mutant),
   );
 
-async function mutate(name: string, { of, not = [], tests, wider, least }: MutatedFolder) {
+async function mutate(name: string, { of, not = [], tests, wider = [], least }: MutatedFolder) {
   const left = not.map((folder) => resolve("src", folder));
   const only = process.env["ONLY"];
   const sources = of
@@ -39,7 +39,7 @@ async function mutate(name: string, { of, not = [], tests, wider, least }: Mutat
     .filter((file) => !only || file.includes(only));
   const { texts, mutants } = await instrumented(sources);
   let unnoticed: readonly Mutant[] = mutants;
-  for (const folders of wider ? [tests, wider] : [tests]) {
+  for (const folders of [tests, ...wider.map((folder) => [folder])]) {
     const bundle = resolve(CACHE, `${name}.cjs`);
     const testFiles = folders.flatMap((folder) => filesIn(join("tests", folder), ".test.ts"));
     writeFileSync(bundle, await bundled(testFiles, texts));

@@ -12,7 +12,6 @@ export interface PrecisionAt {
 export interface PublishedPrecision {
   /** The method's number as people write it; the first is the one that we show. */
   readonly names: readonly [string, ...string[]];
-  readonly quantity: string;
   readonly unit: string;
   /** Whether the figures are shares of the value instead of amounts in its unit. */
   readonly ofValue: boolean;
@@ -54,7 +53,6 @@ const SLUMP_SEVERAL_MM: readonly PrecisionAt[] = [
 export const PRECISION_TABLE: readonly PublishedPrecision[] = [
   {
     names: ["C173", "C173M", "C173/C173M", "T196", "T196M"],
-    quantity: "air content, volumetric method",
     unit: "%",
     ofValue: true,
     possible: [0, 100],
@@ -63,7 +61,6 @@ export const PRECISION_TABLE: readonly PublishedPrecision[] = [
   },
   {
     names: ["C231", "C231M", "C231/C231M", "T152", "T152M"],
-    quantity: "air content, pressure method",
     unit: "%",
     ofValue: false,
     possible: [0, 100],
@@ -72,7 +69,6 @@ export const PRECISION_TABLE: readonly PublishedPrecision[] = [
   },
   {
     names: ["C138", "T121"],
-    quantity: "density",
     unit: "lb/ft³",
     ofValue: false,
     possible: [20, 400],
@@ -82,7 +78,6 @@ export const PRECISION_TABLE: readonly PublishedPrecision[] = [
   },
   {
     names: ["C138M", "T121M"],
-    quantity: "density",
     unit: "kg/m³",
     ofValue: false,
     possible: [400, 6000],
@@ -92,7 +87,6 @@ export const PRECISION_TABLE: readonly PublishedPrecision[] = [
   },
   {
     names: ["C143", "T119"],
-    quantity: "slump",
     unit: "in",
     ofValue: false,
     possible: [0, 12],
@@ -102,7 +96,6 @@ export const PRECISION_TABLE: readonly PublishedPrecision[] = [
   },
   {
     names: ["C143M", "T119M"],
-    quantity: "slump",
     unit: "mm",
     ofValue: false,
     possible: [0, 305],
@@ -112,7 +105,6 @@ export const PRECISION_TABLE: readonly PublishedPrecision[] = [
   },
   {
     names: ["C1064", "T309"],
-    quantity: "temperature",
     unit: "°F",
     ofValue: false,
     possible: [28, 212],
@@ -122,7 +114,6 @@ export const PRECISION_TABLE: readonly PublishedPrecision[] = [
   },
   {
     names: ["C1064M", "T309M"],
-    quantity: "temperature",
     unit: "°C",
     ofValue: false,
     possible: [-2, 100],

@@ -14,7 +14,6 @@ export interface TestingRule {
   readonly eachArea?: Readonly<Record<UnitSystem, number>>;
   /** `atLeast` holds for each such period of production, begun ones counted: hours. */
   readonly eachHours?: number;
-  readonly source: string;
 }
 
 /**
@@ -22,29 +21,29 @@ export interface TestingRule {
  * period counts as a whole one is our own reading, on the safe side.
  */
 export const TESTING_RULES: readonly TestingRule[] = [
+  // An article on ACI 318-08: once a day, once for each 150 yd³ (110 to 115 m³) and once for each 5,000 ft²
+  // (460 m²) of slabs or walls.
   {
     name: "ACI 318-08",
-    aliases: [/aci|318|150/i],
+    aliases: [/\baci\b(?!.*\d)|\b318\b|\b150\b/],
     atLeast: 1,
     eachVolume: { us: 150, si: 110 },
     eachArea: { us: 5000, si: 460 },
-    source:
-      "an article on ACI 318-08: once a day, once for each 150 yd³ (110 to 115 m³) and once for each 5,000 ft² (460 m²) of slabs or walls",
   },
+  // Common practice of project specifications; 75 m³ is our own pair.
   {
     name: "100 yd3",
-    aliases: [/100|76/],
+    aliases: [/\b(?:100|76)\b/],
     atLeast: 1,
     eachVolume: { us: 100, si: 75 },
-    source: "common practice of project specifications; 75 m³ is our own pair",
   },
+  // UFGS 03301A (older text): two air tests of each mix in each 8 hours of production, besides those with
+  // specimens.
   {
     name: "UFGS 03301A",
-    aliases: [/ufgs|0?3301|8|eight/i],
+    aliases: [/\bufgs\b|\b0?3301a?\b|\b(?:8|eight) ?h/],
     atLeast: 2,
     eachHours: 8,
-    source:
-      "UFGS 03301A (older text): two air tests of each mix in each 8 hours of production, besides those with specimens",
   },
 ];
 
