@@ -11,12 +11,12 @@ const SPELLING =
   /^(?:(s|secs?|seconds?|segs?|segundos?|sek|sekunden?|secondes?)|(?:m|mn|mins?|minutes?|minutos?|minuten?))\.?$/i;
 const AMOUNT_AND_UNIT = /^([^a-z]*[\d¼½¾.])\s*([a-z]+\.?)$/i;
 const MINUTES_AND_SECONDS =
-  /^(\d+)(?:\s*(?:m|min|mins|minutes?|minutos?|minuten)\.?\s*|:)([0-5]?\d)(?:\s*(?:s|secs?|seconds?|seg|segundos?|sek|sekunden|secondes?)\.?)?$/i;
+  /^(?:0{1,2}:)?(\d+)(?:\s*(?:m|min|mins|minutes?|minutos?|minuten)\.?\s*|:)([0-5]?\d)(?:\s*(?:s|secs?|seconds?|seg|segundos?|sek|sekunden|secondes?)\.?)?$/i;
 
 /**
  * Reads how long something took.
  *
- * @param value A number, or a text with its unit: "45 s", "1.5 min", "1:30" and "1 min 30 s" (minutes and seconds).
+ * @param value A number, or a text with its unit: "45 s", "1.5 min", "1:30", "0:01:30" and "1 min 30 s" (minutes and seconds).
  * @param into Unit of the result, and of a number that has none.
  * @param header Unit in the column's header, as written; one that is no duration is passed over.
  * @param decimal "," where decimals are written with a comma.

@@ -38,6 +38,11 @@ export function systemOf(...values: readonly ValueOf[]): UnitSystem | undefined 
   return possible.length === 1 ? possible[0] : undefined;
 }
 
+/** The system in which a quantity has a unit; `undefined` for one that is not of the quantity. */
+export function systemNamed(unit: string, quantity: Quantity): UnitSystem | undefined {
+  return SYSTEMS.find((system) => plainUnit(unit) === plainUnit(quantity.units[system]));
+}
+
 function plainUnit(written: string): string {
   const letters = written
     .toLowerCase()

@@ -42,6 +42,7 @@ export const FIELD_READERS: { readonly [K in FieldKind]: Reader<K> } = {
     within(FOAM_LIMIT, cell, (number) => countFromCell(number, DIVISIONS, decimal)),
   settling: (cell, { unit, decimal, opposite }) =>
     (opposite ? withinTime(cell) : undefined) ??
+    asClock(cell) ??
     within(SETTLE_WITHIN_MINUTES, cell, (time) => durationFromCell(time, "min", unit, decimal)),
   specification: (cell, { decimal }) => airSpecificationFromCell(cell, decimal),
   tolerance: (cell, { decimal }) => airToleranceFromCell(cell, decimal),
@@ -69,6 +70,19 @@ function within(
   return isOver(bounded, limit) === undefined
     ? issue("bound-leaves-open", { value: quoted(cell), limit })
     : bounded;
+}
+
+/**
+ * Minutes and seconds typed as 7:30 are kept by a spreadsheet as a time of day, 0.3125 of it. No level is
+ * known to be steady in less than a minute, so that such a number is one.
+ */
+function asClock(cell: CellValue): Issue | undefined {
+  if (typeof cell !== "number" || cell <= 0 || cell >= 1) return undefined;
+  const seconds = Math.round(cell * 86_400);
+  // Less than half an hour was typed with its hour, 0:07:30; more is of hours and minutes, 7:30.
+  const sixtieths = seconds < 1800 ? seconds : Math.round(seconds / 60);
+  const clock = `${Math.floor(sixtieths / 60)}:${`${sixtieths % 60}`.padStart(2, "0")}`;
+  return issue("duration-as-clock", { value: cell, clock });
 }
 
 /** An answer to whether the level was steady in time; `undefined` for anything but yes or no. */

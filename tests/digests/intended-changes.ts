@@ -180,12 +180,12 @@ export const INTENDED_CHANGES: readonly IntendedChange[] = [
     tag: "column start",
     reason: "A time of test is the start of the test only beside a column for the time of the row.",
   },
-  ...["column air", "column gravimetricAir"].map((tag) => ({
+  {
     of: ["check", "findings"],
-    tag,
+    tag: "column gravimetricAir",
     reason:
       "An air content below 0.1 is a share of one, as a cell with a percentage format holds it.",
-  })),
+  },
   ...["column low", "column high", "column target", "column tolerance", "limits given"].map(
     (tag) => ({
       of: ["check", "findings"],

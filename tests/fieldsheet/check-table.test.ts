@@ -61,6 +61,7 @@ describe("worked examples of the method: state and air", () => {
     [{ "Second reading": null }, "incomplete", undefined, "a meter maker's manual (2019)"],
     [{ "First reading": 5, "Second reading": 6 }, "incomplete", undefined, "common practice"],
     [{ "Alcohol (oz)": null }, "incomplete", undefined, "common practice"],
+    [{ "Time to settle": 0.3125 }, "incomplete", undefined, "it decides, and 7:30 was typed"],
     [{ Foam: "some" }, "incomplete", undefined, "it decides, and cannot be read"],
     [{ Leak: "some" }, "incomplete", undefined, "it decides, and cannot be read"],
     [

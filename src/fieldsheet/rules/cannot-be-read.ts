@@ -18,6 +18,7 @@ const SAYS = [
   "found-or-tested",
   "nothing-above",
   "percent-as-share",
+  "duration-as-clock",
   "may-sum-up",
   "not-a-number",
   "alcohol-has-no-unit",

@@ -69,6 +69,7 @@ import { timesOutOfOrder } from "./times-out-of-order";
 import { voidTestReported } from "./void-test-reported";
 import { voidWithoutRepeat } from "./void-without-repeat";
 import { tooFewCylinders } from "./too-few-cylinders";
+import { unitDoesNotFit } from "./unit-does-not-fit";
 import { waterAddedWrongly } from "./water-added-wrongly";
 import { waterCementOverLimit } from "./water-cement-over-limit";
 import { wetSievingDue } from "./wet-sieving-due";
@@ -125,6 +126,7 @@ export const RULES: readonly Rule[] = [
   outsideSpecification,
   densityOutsideSpecification,
   slumpOutsideTolerance,
+  unitDoesNotFit,
   concreteTemperature,
   measureTooSmall,
   pressureCheckDue,

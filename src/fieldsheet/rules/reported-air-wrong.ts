@@ -1,3 +1,4 @@
+import { percentFromShare } from "../../measure/percent-as-share";
 import { exact } from "../../measure/rounding";
 import { CORRECTION_TABLE } from "../../methods/volumetric-air/alcohol-correction";
 import { REPORTING_STEP, type CorrectedAir } from "../../methods/volumetric-air/corrected-air";
@@ -15,7 +16,7 @@ export const reportedAirWrong = testRule({
   id: "reported-air-wrong",
   weight: "error",
   needs: ["air"],
-  says: ["reported-air-wrong", ...SLIP_SENTENCES],
+  says: ["reported-air-wrong", "percent-as-share", ...SLIP_SENTENCES],
   basis:
     "Air content is the final meter reading less the correction for alcohol plus the calibrated cups, reported to the nearest 0.25 % (from memory, ASTM C173 calculation).",
   look(row, sheet) {
@@ -23,6 +24,10 @@ export const reportedAirWrong = testRule({
     if (!wrong || exact(wrong.reported - row.result!.air) === 0) return undefined;
     if (!sheet.has("alcohol") && mayBeCorrected(wrong.reported, row.result!)) return undefined;
     const { reported, reading, subtracted, cups } = wrong;
+    const percent = percentFromShare(reported);
+    // The right result, in a cell with a percentage format.
+    if (percent !== undefined && exact(percent - row.result!.air) === 0)
+      return { field: "air", say: "percent-as-share", values: { value: reported, percent } };
     const causes = diagnose(wrong).map(({ slip: id, say = id, values }): Cause => {
       return { id, say, values: { reported, ...values } };
     });

@@ -11,6 +11,8 @@ export const measureMessages = {
     `“${value}” can be read in two ways. Type ${read} if the comma is a decimal comma.`,
   "cell-error": ({ value }: Words<"value">) =>
     `the cell holds the error ${value}. Correct that cell first.`,
+  "duration-as-clock": ({ value, clock }: Words<"value" | "clock">, n: WriteNumber) =>
+    `${value} is what a spreadsheet makes of ${clock}, which it takes for a time of day. Type the minutes as a number, such as ${n("7.5")}, or as a text, such as 7 min 30 s.`,
   "percent-as-share": ({ value, percent }: Words<"value" | "percent">) =>
     `${value} looks like ${percent} % in a cell with a percentage format. Type ${percent} into a cell with a number format.`,
   "may-sum-up":

@@ -81,6 +81,16 @@ export const ruleMessages = {
     `The tester calls the test void: “${written}” in the column “${header}”. It gives no air content; repeat it.`,
   "may-be-called-void": ({ written, header }: Words<"written" | "header">) =>
     `“${written}” in the column “${header}” can be read in two ways: that the test is void, or something else. Write “test void” if it is, or say what it is about.`,
+  "unit-does-not-fit": ({
+    value,
+    unit,
+    low,
+    high,
+    otherUnit,
+  }: Words<"value" | "unit" | "low" | "high" | "otherUnit">) =>
+    `${value} ${unit} cannot be, it lies from ${low} to ${high} ${unit}; it looks like ${otherUnit}. Write the unit behind the number, or correct the header.`,
+  "value-in-no-unit": ({ value, unit, low, high }: Words<"value" | "unit" | "low" | "high">) =>
+    `${value} ${unit} cannot be, it lies from ${low} to ${high} ${unit}. Look at the record again.`,
   "may-tell-of-fault": ({ written, header }: Words<"written" | "header">) =>
     `“${written}” in the column “${header}” tells of something that may void the test. Write “test void” if it does; if there was nothing, say “no …” there, such as “no leak”.`,
   "final-reading-wrong": ({ recorded, reading }: Words<"recorded" | "reading">) =>

@@ -11,6 +11,8 @@ export const measureMessages: SameSentences<typeof english> = {
   "comma-is-unclear": ({ value, read }) =>
     `“${value}” se puede leer de dos maneras. Escriba ${read} si la coma es decimal.`,
   "cell-error": ({ value }) => `la celda contiene el error ${value}. Corrija primero esa celda.`,
+  "duration-as-clock": ({ value, clock }, n) =>
+    `${value} es lo que una hoja de cálculo hace de ${clock}, que toma por una hora del día. Escriba los minutos como número, por ejemplo ${n("7.5")}, o como texto, por ejemplo 7 min 30 s.`,
   "percent-as-share": ({ value, percent }) =>
     `${value} parece ser ${percent} % en una celda con formato de porcentaje. Escriba ${percent} en una celda con formato de número.`,
   "may-sum-up":

@@ -62,6 +62,10 @@ export const ruleMessages: SameSentences<typeof english> = {
     `El técnico da por anulada la prueba: “${written}” en la columna “${header}”. No da un contenido de aire; repítala.`,
   "may-be-called-void": ({ written, header }) =>
     `“${written}” en la columna “${header}” se puede leer de dos maneras: que la prueba está anulada, u otra cosa. Escriba “prueba anulada” si lo está, o diga a qué se refiere.`,
+  "unit-does-not-fit": ({ value, unit, low, high, otherUnit }) =>
+    `no puede ser ${value} ${unit}, está entre ${low} y ${high} ${unit}; parece estar en ${otherUnit}. Escriba la unidad detrás del número, o corrija el encabezado.`,
+  "value-in-no-unit": ({ value, unit, low, high }) =>
+    `no puede ser ${value} ${unit}, está entre ${low} y ${high} ${unit}. Vea de nuevo el registro.`,
   "may-tell-of-fault": ({ written, header }) =>
     `“${written}” en la columna “${header}” habla de algo que puede anular la prueba. Escriba “prueba anulada” si la anula; si no hubo nada, escríbalo allí con “sin …”, por ejemplo “sin fugas”.`,
   "final-reading-wrong": ({ recorded, reading }) =>

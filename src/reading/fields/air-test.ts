@@ -13,5 +13,5 @@ export const AIR_TEST_FIELDS = {
   settle: field("settling"),
   packed: field("fault"),
   leak: field("fault"),
-  air: field("percent"),
+  air: field("number"),
 } as const;

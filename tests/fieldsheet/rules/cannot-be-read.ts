@@ -63,13 +63,24 @@ export const cases: RuleCases = {
       "units are never guessed",
     ],
     [
-      { "Reported air": 0.0525, Low: 0.045 },
+      [{ "Time to settle (min)": 0.3125 }, { "Time to settle (min)": 0.003125 }],
       [
         [
           1,
-          "Reported air",
-          "0.0525 looks like 5.25 % in a cell with a percentage format. Type 5.25 into a cell with a number format.",
+          "Time to settle (min)",
+          "0.3125 is what a spreadsheet makes of 7:30, which it takes for a time of day. Type the minutes as a number, such as 7.5, or as a text, such as 7 min 30 s.",
         ],
+        [
+          2,
+          "Time to settle (min)",
+          "0.003125 is what a spreadsheet makes of 4:30, which it takes for a time of day. Type the minutes as a number, such as 7.5, or as a text, such as 7 min 30 s.",
+        ],
+      ],
+      "a day has 1440 minutes: 450 min of it are 0.3125, and 270 s are 0.003125",
+    ],
+    [
+      { Low: 0.045 },
+      [
         [
           1,
           "Low",

@@ -21,6 +21,22 @@ export const cases: RuleCases = {
   ],
   speaks: [
     [
+      [{ "Reported air": 0.06 }, { "Reported air": 0.0575 }],
+      [
+        [
+          1,
+          "Reported air",
+          "0.06 looks like 6 % in a cell with a percentage format. Type 6 into a cell with a number format.",
+        ],
+        [
+          2,
+          "Reported air",
+          "0.0575 % is reported, but the record gives 6 %: reading 6 less 0 for alcohol plus 0 for cups, to the nearest 0.25.",
+        ],
+      ],
+      "how spreadsheets keep percentages; 5.75 would be wrong as well",
+    ],
+    [
       { "Alcohol (oz)": undefined, "Reported air": 4.75 },
       [
         [
