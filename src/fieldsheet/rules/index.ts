@@ -31,6 +31,7 @@ import { cylindersApartOnAverage } from "./cylinders-apart-on-average";
 import { initialCuringTemperature } from "./initial-curing";
 import { interpolatedCorrection } from "./interpolated-correction";
 import { leak } from "./leak";
+import { limitsInSomeRows } from "./limits-in-some-rows";
 import { limitsCrossed } from "./limits-crossed";
 import { littleWater } from "./little-water";
 import { longInversion } from "./long-inversion";
@@ -106,6 +107,7 @@ export const RULES: readonly Rule[] = [
   reportedAirWrong,
   voidTestReported,
   limitsCrossed,
+  limitsInSomeRows,
   cupsNotNeeded,
   alcoholOverCapacity,
   otherAlcoholStrength,

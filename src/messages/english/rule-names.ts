@@ -15,6 +15,7 @@ export const ruleNames = {
   "rule-cannot-be-read": "cannot be read",
   "rule-check-test-due": "check test due",
   "rule-check-test-failed": "check test failed",
+  "rule-limits-in-some-rows": "limits in some rows",
   "rule-unit-does-not-fit": "unit does not fit",
   "rule-concrete-temperature": "concrete temperature",
   "rule-cup-out-of-tolerance": "cup out of tolerance",

@@ -91,6 +91,8 @@ export const ruleMessages = {
     `${value} ${unit} cannot be, it lies from ${low} to ${high} ${unit}; it looks like ${otherUnit}. Write the unit behind the number, or correct the header.`,
   "value-in-no-unit": ({ value, unit, low, high }: Words<"value" | "unit" | "low" | "high">) =>
     `${value} ${unit} cannot be, it lies from ${low} to ${high} ${unit}. Look at the record again.`,
+  "limits-in-some-rows": ({ count }: Words<"count">) =>
+    `some tests have no limits, though others have, so they were compared with nothing; such tests: ${count}. Write the limits into each row.`,
   "may-tell-of-fault": ({ written, header }: Words<"written" | "header">) =>
     `“${written}” in the column “${header}” tells of something that may void the test. Write “test void” if it does; if there was nothing, say “no …” there, such as “no leak”.`,
   "final-reading-wrong": ({ recorded, reading }: Words<"recorded" | "reading">) =>

@@ -18,6 +18,7 @@ export const ruleNames: SameSentences<typeof english> = {
   "rule-cannot-be-read": "no se puede leer",
   "rule-check-test-due": "falta la prueba de verificación",
   "rule-check-test-failed": "prueba de verificación fuera",
+  "rule-limits-in-some-rows": "límites en algunas filas",
   "rule-unit-does-not-fit": "la unidad no corresponde",
   "rule-concrete-temperature": "temperatura del concreto",
   "rule-cup-out-of-tolerance": "vaso fuera de tolerancia",

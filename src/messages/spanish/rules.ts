@@ -66,6 +66,8 @@ export const ruleMessages: SameSentences<typeof english> = {
     `no puede ser ${value} ${unit}, está entre ${low} y ${high} ${unit}; parece estar en ${otherUnit}. Escriba la unidad detrás del número, o corrija el encabezado.`,
   "value-in-no-unit": ({ value, unit, low, high }) =>
     `no puede ser ${value} ${unit}, está entre ${low} y ${high} ${unit}. Vea de nuevo el registro.`,
+  "limits-in-some-rows": ({ count }) =>
+    `algunas pruebas no tienen límites, aunque otras sí, así que no se compararon con nada; pruebas así: ${count}. Escriba los límites en cada fila.`,
   "may-tell-of-fault": ({ written, header }) =>
     `“${written}” en la columna “${header}” habla de algo que puede anular la prueba. Escriba “prueba anulada” si la anula; si no hubo nada, escríbalo allí con “sin …”, por ejemplo “sin fugas”.`,
   "final-reading-wrong": ({ recorded, reading }) =>
