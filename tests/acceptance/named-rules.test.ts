@@ -14,6 +14,7 @@ test.each([
   ["  aci 318-08 ", ACI],
   ["ACI", ACI],
   ["318", ACI],
+  ["ACI code", ACI],
   ["each 150 yd3", ACI],
   ["100 yd3", EACH_100],
   ["100 YD3", EACH_100],
@@ -30,15 +31,21 @@ test.each([
 });
 
 // A number in another rule's name is not the rule.
-test.each(["each 80 yd3", "1000 yd3", "1500 ft2", "ACI 301", "now and then", "18", ""])(
-  "%j names no testing rule, and those that are held are said",
-  (text) => {
-    expect(testingRuleNamed(text)).toMatchObject({
-      id: "tests-rule-unknown",
-      values: { names: "ACI 318-08, 100 yd3, UFGS 03301A" },
-    });
-  },
-);
+test.each([
+  "each 80 yd3",
+  "1000 yd3",
+  "1500 ft2",
+  "ACI 301",
+  "ACI code 301",
+  "now and then",
+  "18",
+  "",
+])("%j names no testing rule, and those that are held are said", (text) => {
+  expect(testingRuleNamed(text)).toMatchObject({
+    id: "tests-rule-unknown",
+    values: { names: "ACI 318-08, 100 yd3, UFGS 03301A" },
+  });
+});
 
 test.each([
   ["check test", "check test"],

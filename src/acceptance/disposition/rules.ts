@@ -7,8 +7,8 @@ export type DispositionRule = "check test" | "preliminary sample" | "averaged";
 /** A rule of decision, as it is named to the function. */
 export interface NamedRule {
   readonly name: DispositionRule;
-  /** What people also call it. */
-  readonly aliases: readonly RegExp[];
+  /** How people write its name. */
+  readonly written: RegExp;
 }
 
 /** Every rule that is held; the first is taken where none is named. */
@@ -17,26 +17,26 @@ export const DISPOSITION_RULES: readonly NamedRule[] = [
   // same sample is tested at once, and a second failure fails the concrete; its two results are not averaged.
   {
     name: "check test",
-    aliases: [/check|c[\s-]?94/i],
+    written: /check|c[\s-]?94/i,
   },
   // ASTM C94 (C94-98, 7.3, as a trade article on air-entraining admixture at the jobsite tells it; rationale of
   // the 2021–22 revision): below the limit the producer may adjust the load, with at least 30 revolutions at
   // mixing speed, and an acceptance sample decides.
   {
     name: "preliminary sample",
-    aliases: [/prelim|adjust/i],
+    written: /prelim|adjust/i,
   },
   // UFGS 03300A (older text): a result that reaches an action limit is tested again at once, and the average of
   // the two counts.
   {
     name: "averaged",
-    aliases: [/averag|mean|ufgs/i],
+    written: /averag|mean|ufgs/i,
   },
 ];
 
 /** The rule that a text names. Gives the issue `disposition-rule-unknown`, which lists them. */
 export function dispositionRuleNamed(text: string): DispositionRule | Issue {
-  const found = DISPOSITION_RULES.find(({ aliases }) => aliases.some((alias) => alias.test(text)));
+  const found = DISPOSITION_RULES.find(({ written }) => written.test(text));
   if (found) return found.name;
   const names = DISPOSITION_RULES.map(({ name }) => name).join(", ");
   return issue("disposition-rule-unknown", { value: quoted(text), names });

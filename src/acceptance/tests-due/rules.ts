@@ -5,7 +5,8 @@ import type { UnitSystem } from "../../measure/unit-system";
 /** How often concrete is tested, of one mix on one day. */
 export interface TestingRule {
   readonly name: string;
-  readonly aliases: readonly RegExp[];
+  /** How people write its name, in small letters. */
+  readonly written: RegExp;
   /** Tests on a day however small. */
   readonly atLeast: number;
   /** One test for each such volume, begun ones counted: yd³, m³. */
@@ -25,7 +26,7 @@ export const TESTING_RULES: readonly TestingRule[] = [
   // (460 m²) of slabs or walls.
   {
     name: "ACI 318-08",
-    aliases: [/\baci\b(?!.*\d)|\b318\b|\b150\b/],
+    written: /\baci\b(?!.*\d)|\b318\b|\b150\b/,
     atLeast: 1,
     eachVolume: { us: 150, si: 110 },
     eachArea: { us: 5000, si: 460 },
@@ -33,7 +34,7 @@ export const TESTING_RULES: readonly TestingRule[] = [
   // Common practice of project specifications; 75 m³ is our own pair.
   {
     name: "100 yd3",
-    aliases: [/\b(?:100|76)\b/],
+    written: /\b(?:100|76)\b/,
     atLeast: 1,
     eachVolume: { us: 100, si: 75 },
   },
@@ -41,7 +42,7 @@ export const TESTING_RULES: readonly TestingRule[] = [
   // specimens.
   {
     name: "UFGS 03301A",
-    aliases: [/\bufgs\b|\b0?3301a?\b|\b(?:8|eight) ?h/],
+    written: /\bufgs\b|\b0?3301a?\b|\b(?:8|eight) ?h/,
     atLeast: 2,
     eachHours: 8,
   },
@@ -50,9 +51,7 @@ export const TESTING_RULES: readonly TestingRule[] = [
 /** The rule that a text names. Gives the issue `tests-rule-unknown`, which lists them. */
 export function testingRuleNamed(text: string): TestingRule | Issue {
   const plain = text.trim().toLowerCase();
-  const found =
-    TESTING_RULES.find(({ name }) => name.toLowerCase() === plain) ??
-    TESTING_RULES.find(({ aliases }) => aliases.some((alias) => alias.test(plain)));
+  const found = TESTING_RULES.find(({ written }) => written.test(plain));
   if (found) return found;
   const names = TESTING_RULES.map(({ name }) => name).join(", ");
   return issue("tests-rule-unknown", { value: quoted(text), names });
