@@ -23,8 +23,9 @@ export interface HeadedColumnsApart extends ColumnsApart {
 /**
  * Which columns are set apart from a table of tests by a blank column and are none of its own, such as what
  * formulas make of it, or another table beside it. A blank column alone parts nothing: groups of columns
- * are often written so. Columns behind one are apart where they are headed like columns of the table, but
- * for those that decide a test and that the table lacks; and where they say nothing that is read.
+ * are often written so. Columns behind one are apart where half of them or more are headed like columns of
+ * the table, but for those that decide a test and that the table lacks; and where they say nothing that is
+ * read.
  *
  * @param columns The columns with their headers and some of their cells.
  * @param rows All rows, to see which columns are blank.
@@ -46,7 +47,8 @@ export function columnsApart(
   return recognised.flatMap((piece) => {
     const { from, all } = piece;
     const fields = fieldsIn(all);
-    const isLike = [...fields].some((field) => own.has(field));
+    const again = [...fields].filter((field) => own.has(field)).length;
+    const isLike = again > 0 && again * 2 >= fields.size;
     const belongs =
       !isLike && (fields.size > 0 || all.some((column) => speaks(column, from, rows)));
     if (piece === table || belongs) {

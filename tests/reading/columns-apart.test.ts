@@ -43,6 +43,19 @@ const said = (rows: Row[]) => {
 
 test.each<[what: string, rows: Row[], states: string[], apart: unknown[]]>([
   ["a group of its own columns is read", beside(LIMITS), ["valid", "valid"], []],
+  [
+    "a group with one column that the table has already is read",
+    beside(
+      [["Date"], ["2026-06-01"], ["2026-06-01"]],
+      [
+        ["Date", "Slump (in)", "Foam"],
+        ["2026-06-01", 4, 3],
+        ["2026-06-01", 4, 1],
+      ],
+    ),
+    ["void", "valid"],
+    [],
+  ],
   ["what decides a test is read", beside(FOAM), ["void", "valid"], []],
   [
     "what our functions made of it is not",
