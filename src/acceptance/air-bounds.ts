@@ -1,4 +1,4 @@
-import { isIssue, type Issue } from "../measure/issue";
+import { isIssue, issue, type Issue } from "../measure/issue";
 import { exact, roundToStep } from "../measure/rounding";
 import {
   alcoholCorrection,
@@ -65,6 +65,10 @@ export function airBounds(
   const cups = cupBounds(reading, scaleEnd, test.cups);
   if (isIssue(cups)) return cups;
   const apart = test.final === false ? READINGS_AGREE_WITHIN : 0;
+  if (cups.most !== undefined) {
+    const air = exact(reading + apart - subtracted.least + cups.most);
+    if (air < 0) return issue("air-below-zero", { reading, subtract: subtracted.least, air });
+  }
   // Less than no air there is not: the level or the correction cannot have been so.
   const least = Math.max(0, reported(reading - apart - subtracted.most + cups.least));
   const most =

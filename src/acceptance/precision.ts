@@ -1,5 +1,6 @@
 import { quoted } from "../measure/cell-value";
 import { at, issue, unavailable, type Issue } from "../measure/issue";
+import { percentAsShare } from "../measure/percent-as-share";
 import type { Operators } from "./operators";
 import { PRECISION_TABLE, type PrecisionAt, type PublishedPrecision } from "./precision-table";
 
@@ -31,7 +32,8 @@ export function precisionOfMethod(method: string): PublishedPrecision | Issue {
  * @param value Result, in the method's unit. Between two values that the precision was established
  *   at it is interpolated in a straight line, beyond them the nearest holds.
  * @param operators Whose results are compared.
- * @returns Deviation in the method's unit; the issue `value-not-in-unit` or `precision-not-established`.
+ * @returns Deviation in the method's unit; the issue `value-not-in-unit`,
+ *   `percent-as-share` or `precision-not-established`.
  */
 export function deviationAt(
   method: PublishedPrecision,
@@ -61,6 +63,8 @@ function figureAt(
   if (value < possible[0] || value > possible[1]) {
     return issue("value-not-in-unit", { value, unit, method: name });
   }
+  const share = unit === "%" ? percentAsShare(value) : undefined;
+  if (share) return share;
   const levels = method[operators];
   if (!levels) return at("operators", unavailable("precision-not-established", { method: name }));
   const amount = interpolated(levels, value, figure);

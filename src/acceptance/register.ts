@@ -14,6 +14,9 @@ export interface Registered {
   readonly interval?: number;
 }
 
+/** Nothing here is checked less often; a larger number is of days (our own choice). */
+const LONGEST_INTERVAL = 120;
+
 /** How a registered thing stood on a day. */
 export type RegisterState =
   | { readonly state: "current" | "due" | "overdue"; readonly days: number }
@@ -49,7 +52,7 @@ export function registerState(
     );
   if (!last) return { state: "unknown" };
   const months = last.interval ?? interval;
-  if (!Number.isInteger(months) || months < 1)
+  if (!Number.isInteger(months) || months < 1 || months > LONGEST_INTERVAL)
     return issue("interval-not-whole", { value: months });
   const left = monthsAfter(last.checked, months) - day;
   if (left < 0) return { state: "overdue", days: -left };

@@ -1,3 +1,4 @@
+import { firstSpelling } from "../measure/first-spelling";
 import { isIssue } from "../measure/issue";
 import { individualsLimits, type ChartLimits } from "./control-chart/individuals-limits";
 import { brokenRunRules, type RunRule } from "./control-chart/run-rules";
@@ -80,17 +81,6 @@ export function trends(
     groups.set(key, group);
   }
   return [...groups.values()].map(({ tests, ...by }) => ({ ...by, ...trendOf(tests) }));
-}
-
-/** Gives a name as it was first written; "" for none. */
-function firstSpelling(): (name?: string) => string {
-  const known = new Map<string, string>();
-  return (name = "") => {
-    const written = name.trim().replace(/\s+/g, " ");
-    const folded = written.toLowerCase();
-    if (!known.has(folded)) known.set(folded, written);
-    return known.get(folded)!;
-  };
 }
 
 function trendOf(tests: readonly TrendTest[]): Omit<Trend, "mix" | "day"> {

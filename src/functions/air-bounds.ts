@@ -48,7 +48,7 @@ const boundsOf = rowByRow(
   3,
   (reading, cups, alcohol, unit, low, high, final) => {
     const limited = low !== undefined || high !== undefined;
-    const wrong = limited ? unsoundLimits({ low, high }) : undefined;
+    const wrong = limited ? unsoundLimits({ low, high }, reading) : undefined;
     if (wrong) return wrong;
     const amount = at("alcohol", amountWithUnit(alcohol, unit));
     if (isIssue(amount)) return amount;

@@ -1,7 +1,8 @@
 import { biasOf, type Bias, type TestBy } from "../acceptance/bias/bias";
-import { isBlank } from "../measure/cell-value";
-import { at, isIssue, type Issue } from "../measure/issue";
+import { cellValueFrom, isBlank } from "../measure/cell-value";
+import { at, isIssue, issue, type Issue } from "../measure/issue";
 import { numberFromCell } from "../measure/number-from-cell";
+import { shareAmongPercents } from "../measure/percent-as-share";
 import { textFromCell, yesOrNoFromCell } from "../measure/words-from-cell";
 import { setting, type Argument } from "./runner/argument";
 import { orThrow } from "./runner/cell-error";
@@ -32,12 +33,17 @@ const splitSamples: Argument<boolean | undefined> = setting({
 export function bias(air: any[][], who: any[][], mix?: any[][], paired?: any[][]): any[][] {
   const places = orThrow(columnsTogether({ air, who, mix }));
   const split = orThrow(single(splitSamples).read(new CellTable(paired)));
-  const tests = places.flatMap((place) => orThrow(testAt(place)) ?? []);
+  const byMix = split || (mix ?? []).flat().some((cell) => !isBlank(cellValueFrom(cell)));
+  const tests = places.flatMap((place) => orThrow(testAt(place, byMix)) ?? []);
+  orThrow(at("air", shareAmongPercents(...tests.map(({ value }) => value))));
   return [HEADER, ...orThrow(biasOf(tests, split)).map(lineOf)];
 }
 
 /** The test of a place; none where the result or the name is blank. */
-function testAt({ cells: [air, who, mix], where }: Place): TestBy | undefined | Issue {
+function testAt(
+  { cells: [air, who, mix], where }: Place,
+  byMix: boolean,
+): TestBy | undefined | Issue {
   if (isBlank(air) || isBlank(who)) return undefined;
   const value = at(where(0), numberFromCell(air!));
   if (isIssue(value)) return value;
@@ -45,6 +51,7 @@ function testAt({ cells: [air, who, mix], where }: Place): TestBy | undefined | 
   if (isIssue(name)) return name;
   const of = at(where(2), textFromCell(mix ?? null));
   if (isIssue(of)) return of;
+  if (of === undefined && byMix) return at(where(2), issue("mix-of-test-missing"));
   return { value: value!, who: name!, mix: of ?? "" };
 }
 

@@ -7,6 +7,7 @@ import {
 import { runRuleWords } from "../acceptance/control-chart/run-rule-words";
 import { brokenRunRules } from "../acceptance/control-chart/run-rules";
 import { at, isIssue, issue, type Issue } from "../measure/issue";
+import { differenceAmongPercents, shareAmongPercents } from "../measure/percent-as-share";
 import { number, setting } from "./runner/argument";
 import { alongSeries, fromSeries } from "./runner/along-series";
 import { fewNumbers, single } from "./runner/setting";
@@ -22,7 +23,7 @@ export function chartLimits(values: any[][]): any[][] {
   return limitsOf(values);
 }
 const limitsOf = fromSeries("values", (values) => {
-  const limits = individualsLimits(values);
+  const limits = shareAmongPercents(...values) ?? individualsLimits(values);
   return isIssue(limits) ? limits : [limits.lower, limits.mean, limits.upper];
 });
 
@@ -53,6 +54,10 @@ const ewmaOf = alongSeries(
   ],
   3,
   (values, lambda, target, deviation) => {
+    const wrong =
+      shareAmongPercents(...values, target) ??
+      at("deviation", differenceAmongPercents(deviation, ...values));
+    if (wrong) return wrong;
     const chart = ewmaChart(values, { lambda, target, deviation });
     if (isIssue(chart)) return chart;
     const { smoothed, lower, upper } = chart;
@@ -78,6 +83,9 @@ const cusumOf = alongSeries(
   [single(number("target")), single(number("k")), single(number("h"))],
   3,
   (values, target, k, h) => {
+    const wrong =
+      shareAmongPercents(...values, target) ?? at("k", differenceAmongPercents(k, ...values));
+    if (wrong) return wrong;
     const points = cusum(values, target, k, h);
     if (isIssue(points)) return points;
     return points.map(({ high, low, signal }) => [high, low, signal ?? ""]);
@@ -98,6 +106,8 @@ export function chartSignals(values: any[][], limits?: any[][]): any[][] {
 const signalsOf = alongSeries("values", [fewNumbers("limits")], 1, (values, given) => {
   const limits = given.length === 0 ? individualsLimits(values) : givenLimits(given);
   if (isIssue(limits)) return limits;
+  const wrong = shareAmongPercents(...values, ...given);
+  if (wrong) return wrong;
   return brokenRunRules(values, limits).map((rules) => [runRuleWords(rules)]);
 });
 

@@ -60,7 +60,7 @@ const dispositionOf = cellByCell(
     setting(number("far")),
   ],
   (first, low, high, named, second, minutesLeft, revolutionsLeft, far) => {
-    const wrong = unsoundLimits({ low, high });
+    const wrong = unsoundLimits({ low, high }, first, second);
     if (wrong) return wrong;
     const load = { first, second, minutesLeft, revolutionsLeft, far };
     return disposition(load, { low, high }, named);

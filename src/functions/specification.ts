@@ -7,6 +7,7 @@ import { compareWithLimits } from "../acceptance/limits";
 import { marginToLimits } from "../acceptance/margin";
 import { specLimits, unsoundLimits } from "../acceptance/spec-limits";
 import { at, isIssue } from "../measure/issue";
+import { differenceAmongPercents } from "../measure/percent-as-share";
 import { number, optional, setting, text } from "./runner/argument";
 import { cellByCell } from "./runner/cell-by-cell";
 import { rowByRow } from "./runner/row-by-row";
@@ -62,7 +63,7 @@ export function compareWithSpecification(
 const comparisonOf = cellByCell(
   [number("value"), ...limits, setting(number("places"))],
   (value, low, high, places) => {
-    const wrong = unsoundLimits({ low, high });
+    const wrong = unsoundLimits({ low, high }, value);
     if (wrong) return wrong;
     if (places === undefined) return compareWithLimits(value, low, high);
     return compareRounded(value, { low, high }, places);
@@ -84,7 +85,8 @@ export function marginToSpecification(value: any[][], low: any[][], high: any[][
 }
 const marginOf = cellByCell(
   [number("value"), ...limits],
-  (value, low, high) => unsoundLimits({ low, high }) ?? marginToLimits(value, { low, high })!,
+  (value, low, high) =>
+    unsoundLimits({ low, high }, value) ?? marginToLimits(value, { low, high })!,
 );
 
 /**
@@ -114,7 +116,9 @@ const chanceOf = cellByCell(
   (value, low, high, deviation, method) => {
     const deviationAt = deviationOfResult(deviation, method);
     if (isIssue(deviationAt)) return deviationAt;
-    const wrong = unsoundLimits({ low, high });
+    const wrong =
+      unsoundLimits({ low, high }, value) ??
+      at("deviation", differenceAmongPercents(deviation, value, low, high));
     if (wrong) return wrong;
     const own = at("value", deviationAt(value));
     return isIssue(own) ? own : chanceWithin(value, { low, high }, own);
@@ -153,7 +157,10 @@ const guardedOf = rowByRow(
   (low, high, risk, deviation, method) => {
     const deviationAt = deviationOfResult(deviation, method);
     if (isIssue(deviationAt)) return deviationAt;
-    const guarded = unsoundLimits({ low, high }) ?? guardedLimits({ low, high }, risk, deviationAt);
+    const guarded =
+      unsoundLimits({ low, high }) ??
+      at("deviation", differenceAmongPercents(deviation, low, high)) ??
+      guardedLimits({ low, high }, risk, deviationAt);
     return isIssue(guarded) ? guarded : [guarded.low ?? "", guarded.high ?? ""];
   },
 );
@@ -180,5 +187,5 @@ export function acceptByCheckTest(
 const decisionOf = cellByCell(
   [number("first"), ...limits, optional(number("check"))],
   (first, low, high, check) =>
-    unsoundLimits({ low, high }) ?? checkTestDecision(first, { low, high }, check),
+    unsoundLimits({ low, high }, first, check) ?? checkTestDecision(first, { low, high }, check),
 );

@@ -4,7 +4,7 @@ import type { CellValue } from "../measure/cell-value";
 import { isIssue, type Issue } from "../measure/issue";
 import { numberFromCell } from "../measure/number-from-cell";
 import { textFromCell } from "../measure/words-from-cell";
-import { waterCementRatio } from "../methods/water-cement/water-cement";
+import { notWaterCement, waterCementRatio } from "../methods/water-cement/water-cement";
 import { number, optional, setting, type Argument } from "./runner/argument";
 import { rowByRow } from "./runner/row-by-row";
 
@@ -55,6 +55,7 @@ const ratioOf = rowByRow(
 
 function numberOrClasses(cell: CellValue): number | undefined | Issue {
   const read = numberFromCell(cell);
+  if (typeof read === "number") return notWaterCement(read) ?? read;
   if (!isIssue(read) || read.id !== "not-a-number") return read;
   const classes = textFromCell(cell);
   return classes === undefined || isIssue(classes) ? classes : mostWaterCement(classes);

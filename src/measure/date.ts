@@ -2,7 +2,7 @@ import { cellErrorIssue } from "./cell-error-issue";
 import { isBlank, isCellError, quoted, shownValue, writtenIn, type CellValue } from "./cell-value";
 import type { DateOrder, DatesOfColumn } from "./date-order";
 import { folded } from "./folded";
-import { issue, type Issue } from "./issue";
+import { isIssue, issue, type Issue } from "./issue";
 import { monthName, monthNamed } from "./month-names";
 import { isDayNumber, spreadsheetDay, writtenDay } from "./spreadsheet-day";
 
@@ -61,6 +61,15 @@ export function dateFromCell(
   const noYear = NO_YEAR.exec(day);
   if (noYear) return dayWithoutYear(+noYear[1]!, +noYear[2]!, written);
   return dayWithMonthNamed(day) ?? notADate(written);
+}
+
+/** The time of day that is written behind a date in one text; `undefined` where there is no date before it. */
+export function clockBehindDate(text: string): string | undefined {
+  const written = writtenIn(text);
+  const clock = CLOCK_BEHIND.exec(written);
+  const day = clock && clock.index > 0 ? dateFromCell(written.slice(0, clock.index)) : undefined;
+  if (day === undefined || (isIssue(day) && day.id !== "date-is-unclear")) return undefined;
+  return clock![0].replace(/^[ t,]+/i, "");
 }
 
 function dayWithMonthNamed(written: string): number | Issue | undefined {

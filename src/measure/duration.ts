@@ -1,6 +1,7 @@
 import { isBlank, shownValue, type CellValue } from "./cell-value";
-import { isIssue, type Issue } from "./issue";
+import { isIssue, issue, type Issue } from "./issue";
 import { numberFromCell, type DecimalMark } from "./number-from-cell";
+import { phrase } from "../messages/catalogue";
 import { exact } from "./rounding";
 
 /** Units in which a column of durations counts. */
@@ -44,4 +45,33 @@ function durationUnitNamed(word: string): DurationUnit | undefined {
   const spelling = SPELLING.exec(word.trim());
   if (!spelling) return undefined;
   return spelling[1] ? "s" : "min";
+}
+
+/**
+ * Minutes and seconds typed as 7:30 are kept by a spreadsheet as a time of day, 0.3125 of it.
+ *
+ * @param minutes Minutes of something that takes a minute at least.
+ * @param say `duration-as-clock` where a text with its unit is read as well.
+ * @returns The issue of a number that can only be such a share of a day.
+ */
+export function minutesAsClock(
+  minutes: number,
+  say: "minutes-as-clock" | "duration-as-clock" = "minutes-as-clock",
+): Issue | undefined {
+  if (minutes <= 0 || minutes >= 1) return undefined;
+  const seconds = Math.round(minutes * 86_400);
+  // Less than half an hour was typed with its hour, 0:07:30; more is of hours and minutes, 7:30.
+  const sixtieths = seconds < 1800 ? seconds : Math.round(seconds / 60);
+  const clock = `${Math.floor(sixtieths / 60)}:${`${sixtieths % 60}`.padStart(2, "0")}`;
+  return issue(say, { value: Number(minutes.toPrecision(9)), clock });
+}
+
+/** Nobody watches a level, or rolls a meter, for so many minutes; seconds are often that many. */
+const SECONDS_FROM = 30;
+
+/** The issue `two-ways` of minutes at a meter that can only be seconds. */
+export function minutesAsSeconds(minutes: number): Issue | undefined {
+  if (minutes < SECONDS_FROM) return undefined;
+  const inUnit = (unit: string) => phrase("amount-in-unit", { amount: minutes, unit });
+  return issue("two-ways", { value: minutes, one: inUnit("min"), other: inUnit("s") });
 }

@@ -1,5 +1,6 @@
 import { cellErrorIssue } from "./cell-error-issue";
 import { cellNumber, isBlank, isCellError, quoted, type CellValue } from "./cell-value";
+import { clockBehindDate } from "./date";
 import { folded } from "./folded";
 import { issue, type Issue } from "./issue";
 import { isDayNumber } from "./spreadsheet-day";
@@ -27,7 +28,7 @@ export function minuteOfDayFromCell(value: CellValue): number | undefined | Issu
   if (day !== undefined && day >= 0)
     return Math.round((day % 1) * MINUTES_IN_A_DAY) % MINUTES_IN_A_DAY;
   if (typeof value !== "string") return notATime(value);
-  return clockTime(value) ?? notATime(value);
+  return clockTime(clockBehindDate(value) ?? value) ?? notATime(value);
 }
 
 function clockTime(written: string): number | undefined {

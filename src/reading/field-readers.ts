@@ -5,7 +5,7 @@ import { quoted, type CellValue } from "../measure/cell-value";
 import { countFromCell, CUPS, DIVISIONS } from "../measure/counted";
 import { dateFromCell, type DatesWritten } from "../measure/date";
 import { minuteOfDayFromCell } from "../measure/time-of-day";
-import { durationFromCell } from "../measure/duration";
+import { durationFromCell, minutesAsClock } from "../measure/duration";
 import { anyFromCell, faultFromCell, type Asked } from "../measure/fault-from-cell";
 import { isIssue, issue, type Issue } from "../measure/issue";
 import { measuredFromCell } from "../measure/measured";
@@ -46,7 +46,8 @@ export const FIELD_READERS: { readonly [K in FieldKind]: Reader<K> } = {
     within(SETTLE_WITHIN_MINUTES, cell, (time) => durationFromCell(time, "min", unit, decimal)),
   specification: (cell, { decimal }) => airSpecificationFromCell(cell, decimal),
   tolerance: (cell, { decimal }) => airToleranceFromCell(cell, decimal),
-  minutes: (cell, { unit, decimal }) => durationFromCell(cell, "min", unit, decimal),
+  minutes: (cell, { unit, decimal }) =>
+    asClock(cell) ?? durationFromCell(cell, "min", unit, decimal),
   seconds: (cell, { unit, decimal }) => durationFromCell(cell, "s", unit, decimal),
   text: textFromCell,
   "yes-no": yesOrNoFromCell,
@@ -72,17 +73,9 @@ function within(
     : bounded;
 }
 
-/**
- * Minutes and seconds typed as 7:30 are kept by a spreadsheet as a time of day, 0.3125 of it. No level is
- * known to be steady in less than a minute, so that such a number is one.
- */
+/** No level is known to be steady in less than a minute, and no load is given less time than that. */
 function asClock(cell: CellValue): Issue | undefined {
-  if (typeof cell !== "number" || cell <= 0 || cell >= 1) return undefined;
-  const seconds = Math.round(cell * 86_400);
-  // Less than half an hour was typed with its hour, 0:07:30; more is of hours and minutes, 7:30.
-  const sixtieths = seconds < 1800 ? seconds : Math.round(seconds / 60);
-  const clock = `${Math.floor(sixtieths / 60)}:${`${sixtieths % 60}`.padStart(2, "0")}`;
-  return issue("duration-as-clock", { value: cell, clock });
+  return typeof cell === "number" ? minutesAsClock(cell, "duration-as-clock") : undefined;
 }
 
 /** An answer to whether the level was steady in time; `undefined` for anything but yes or no. */

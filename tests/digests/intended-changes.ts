@@ -194,4 +194,49 @@ export const INTENDED_CHANGES: readonly IntendedChange[] = [
         "Nothing is within limits of which one cannot be read, and nothing is held to limits that cross.",
     }),
   ),
+  {
+    of: [
+      ...[
+        "AIR.PRESSURE",
+        "AIR.FULLMIX",
+        "AIR.MORTAR",
+        "LEVEL.STABLE",
+        "SPEC.LIMITS",
+        "SPEC.COMPARE",
+      ],
+      ...[
+        "SPEC.MARGIN",
+        "SPEC.ACCEPT",
+        "SPEC.CHANCE",
+        "SPEC.GUARD",
+        "AGREEMENT",
+        "AGREEMENT.LIMIT",
+      ],
+      ...["CHART.LIMITS", "CHART.EWMA", "CHART.CUSUM", "CHART.SIGNALS"],
+    ],
+    tag: "share of one",
+    reason:
+      "A share of one among percentages, as a cell with a percentage format holds it, is named and not computed with.",
+  },
+  {
+    of: ["LEVEL.STABLE"],
+    tag: "many cups",
+    reason: "Minutes of half an hour and more are asked about: seconds are often that many.",
+  },
+  {
+    of: ["AIR"],
+    tag: "many cups",
+    reason: "No air content is reported in steps of more than 1 %.",
+  },
+  {
+    of: ["EVAPORATION"],
+    tag: "any",
+    reason: "A humidity of 1 is the 100 % of a cell with a percentage format.",
+  },
+  {
+    of: ["STRENGTH.WITHINTEST"],
+    tag: "any",
+    reason:
+      "Strengths of which one is more than twice another are not of one test, and a cell that cannot be read is named with its row.",
+  },
 ];

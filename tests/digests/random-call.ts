@@ -64,7 +64,9 @@ export function randomCall([id, , ...base]: WorkingCall, number: number): Random
   });
   const isOffGrid = (cell: unknown) =>
     typeof cell === "number" && cell > 0 && cell < 15 && cell % 0.25 !== 0;
+  const isShare = (cell: unknown) => typeof cell === "number" && cell > 0 && cell < 0.1;
   if (given.flat(2).some(isOffGrid)) tags.add("off-grid");
+  if (given.flat(2).some(isShare)) tags.add("share of one");
   if (given.flat(2).some((cell) => typeof cell === "number" && cell > 12)) tags.add("many cups");
   const whole = random.chance(0.2) ? given.slice(0, random.whole(1, given.length)) : given;
   if (whole.length < given.length) tags.add("argument left out");

@@ -95,8 +95,8 @@ describe("FRESH.STRENGTH.WITHINTEST", () => {
       /^#VALUE! Cylinders: row 2 holds a single cylinder/,
     ],
     [[[null, null]], /^#VALUE! Cylinders: the range is blank/],
-    [[[4100, "x"]], /^#VALUE! Cylinders: “x” is not a number/],
-    [[[4100, 0]], /^#VALUE! Cylinders: 0 cannot be/],
+    [[[4100, "x"]], /^#VALUE! Cylinders, row 1: “x” is not a number/],
+    [[[4100, 0]], /^#VALUE! Cylinders, row 1: 0 cannot be/],
   ])("of %j is refused: %s", (cylinders, sentence) => {
     expect(shown(() => strengthWithinTest(cylinders))).toMatch(sentence);
   });

@@ -1,3 +1,4 @@
+import { firstSpelling } from "../../measure/first-spelling";
 import { issue, type Issue } from "../../measure/issue";
 import { studentTails } from "../student-distribution";
 import { pairedDifference } from "./paired";
@@ -43,8 +44,10 @@ export interface Bias {
  *   manual, 5.2.6, uses the t test of split samples).
  */
 export function biasOf(tests: readonly TestBy[], paired = false): readonly Bias[] | Issue {
-  const byMix = grouped(tests, ({ mix }) => mix);
-  const names = [...new Set(tests.map(({ who }) => who))];
+  const [nameOf, mixOf] = [firstSpelling(), firstSpelling()];
+  const spelled = tests.map((test) => ({ ...test, who: nameOf(test.who), mix: mixOf(test.mix) }));
+  const byMix = grouped(spelled, ({ mix }) => mix);
+  const names = [...new Set(spelled.map(({ who }) => who))];
   const lines = names.map((who) => lineOf(who, [...byMix.values()], paired));
   return lines.some(({ difference }) => difference !== undefined)
     ? lines

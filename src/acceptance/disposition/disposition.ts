@@ -1,3 +1,4 @@
+import { minutesAsClock } from "../../measure/duration";
 import { at, issue, type Issue } from "../../measure/issue";
 import { exact } from "../../measure/rounding";
 import { compareWithLimits, type SpecLimits, type Verdict } from "../limits";
@@ -33,7 +34,8 @@ export interface LoadTests {
  * @param limits Either may be absent. A result on a limit is within, except for "averaged", where a
  *   result that reaches a limit is acted upon.
  * @param rule "check test" unless given.
- * @returns The decision, or the issue `far-below-zero` or `left-below-zero`.
+ * @returns The decision, or the issue `far-below-zero`, `left-below-zero` or
+ *   `minutes-as-clock`.
  * @see DISPOSITION_RULES for what each rule rests on. Holding a result far outside is our own rule.
  */
 export function disposition(
@@ -52,6 +54,8 @@ export function disposition(
 
 function wrongInputOf({ far = 0, minutesLeft = 0, revolutionsLeft = 0 }: LoadTests) {
   if (far < 0) return at("far", issue("far-below-zero", { value: far }));
+  const clock = at("minutes", minutesAsClock(minutesLeft));
+  if (clock) return clock;
   if (minutesLeft < 0) return at("minutes", issue("left-below-zero", { value: minutesLeft }));
   if (revolutionsLeft < 0) {
     return at("revolutions", issue("left-below-zero", { value: revolutionsLeft }));
@@ -86,7 +90,8 @@ function mayBeAdjusted({ minutesLeft = Infinity, revolutionsLeft = Infinity }: L
 
 function byAverage({ first, second, far }: LoadTests, limits: SpecLimits): Disposition {
   if (!reaches(first, limits)) return "accept";
-  if (second === undefined) return isFarOutside(first, limits, far) ? "hold" : "check test";
+  if (isFarOutside(first, limits, far)) return "hold";
+  if (second === undefined) return "check test";
   // The text asks for remedial action then, and does not say that the load is rejected.
   return reaches(exact((first + second) / 2), limits) ? "hold" : "accept";
 }

@@ -1,5 +1,8 @@
+import { notWaterCement } from "../../methods/water-cement/water-cement";
 import { quoted } from "../../measure/cell-value";
-import { issue, type Issue } from "../../measure/issue";
+import { at, issue, type Issue } from "../../measure/issue";
+import { percentAsShare } from "../../measure/percent-as-share";
+import { implausible, QUANTITIES } from "../../measure/plausible";
 import { exact } from "../../measure/rounding";
 import { unsoundLimits } from "../spec-limits";
 import type { SpecLimits } from "../limits";
@@ -37,7 +40,8 @@ export function en206QuantityNamed(text: string): En206Quantity | Issue {
  *
  * @param limits In % of air, kg/m³, or as w/c; either may be absent and stays so.
  * @param german Whether air with a least value only has the German upper end.
- * @returns In the same unit, or the issue of limits that cannot be.
+ * @returns In the same unit, or the issue of limits that cannot be: `percent-as-share`,
+ *   `water-cement-limit-cannot-be`, or one of `implausible`.
  * @see EN 206-1 Table 17; DIN 1045-2 for the upper end.
  */
 export function singleResultLimits(
@@ -48,7 +52,11 @@ export function singleResultLimits(
   const wrong = unsoundLimits(limits);
   if (wrong) return wrong;
   const { low, high } = limits;
+  const cannotBe = at("low", notOf(quantity, low)) ?? at("high", notOf(quantity, high));
+  if (cannotBe) return cannotBe;
   const { below, above } = SINGLE_RESULT[quantity];
+  // A least w/c says nothing of a single result: it is the high limit in the wrong place.
+  if (below === Infinity && high === undefined) return at("high", issue("limits-missing"));
   const upper =
     high ??
     (german && quantity === "air" && low !== undefined ? low + GERMAN_UPPER_END : undefined);
@@ -56,4 +64,11 @@ export function singleResultLimits(
     low: low === undefined || below === Infinity ? undefined : exact(low - below),
     high: upper === undefined ? undefined : exact(upper + above),
   };
+}
+
+/** What is wrong with a limit that is none of the quantity in its unit. */
+function notOf(quantity: En206Quantity, limit: number | undefined): Issue | undefined {
+  if (limit === undefined) return undefined;
+  if (quantity === "air") return percentAsShare(limit);
+  return quantity === "w/c" ? notWaterCement(limit) : implausible(limit, QUANTITIES.density, "si");
 }

@@ -26,7 +26,7 @@ export const TESTING_RULES: readonly TestingRule[] = [
   // (460 m²) of slabs or walls.
   {
     name: "ACI 318-08",
-    written: /\baci\b(?!.*\d)|\b318\b|\b150\b/,
+    written: /\baci\b(?!.*\d)|\b318\b|\b150\b(?! ?(?:m3|m³|m\^3|cu\S* m|metr))/,
     atLeast: 1,
     eachVolume: { us: 150, si: 110 },
     eachArea: { us: 5000, si: 460 },
@@ -34,7 +34,7 @@ export const TESTING_RULES: readonly TestingRule[] = [
   // Common practice of project specifications; 75 m³ is our own pair.
   {
     name: "100 yd3",
-    written: /\b(?:100|76)\b/,
+    written: /\b100\b(?! ?(?:m3|m³|m\^3|cu\S* m|metr))|\b7[56]\b(?! ?(?:y|cu\S* y))/,
     atLeast: 1,
     eachVolume: { us: 100, si: 75 },
   },

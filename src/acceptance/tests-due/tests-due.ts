@@ -1,3 +1,4 @@
+import { firstSpelling } from "../../measure/first-spelling";
 import { issue, type Issue } from "../../measure/issue";
 import { exact } from "../../measure/rounding";
 import type { UnitSystem } from "../../measure/unit-system";
@@ -35,8 +36,8 @@ export interface TestsDue {
  * Tests required, made and missing, for each day and mix in the order in which they first appear.
  *
  * @param placed Everything that was placed, tested or not.
- * @returns A line for each day and mix, or the issue `volumes-needed` where the rule counts by volume
- *   and one is missing: nothing is taken for 0.
+ * @returns A line for each day and mix, or the issue `volumes-needed` or `times-needed` where the rule
+ *   counts by volume or by hours and one is missing: nothing is taken for 0.
  * @see TESTING_RULES for what each rule rests on.
  */
 export function testsDue(
@@ -48,9 +49,14 @@ export function testsDue(
     return issue("volumes-needed", { rule: rule.name });
   }
   const groups = new Map<string, Placed[]>();
+  const mixOf = firstSpelling();
   for (const load of placed) {
-    const key = `${load.day} ${load.mix}`;
-    groups.set(key, [...(groups.get(key) ?? []), load]);
+    const mix = mixOf(load.mix);
+    const key = `${load.day} ${mix}`;
+    groups.set(key, [...(groups.get(key) ?? []), { ...load, mix }]);
+  }
+  if (rule.eachHours && [...groups.values()].some(hoursUnknown)) {
+    return issue("times-needed", { rule: rule.name });
   }
   return [...groups.values()].map((loads) => {
     const [{ day, mix }] = loads as [Placed];
@@ -82,9 +88,13 @@ function total(loads: readonly Placed[], what: "volume" | "area"): number {
   return exact(loads.reduce((sum, load) => sum + (load[what] ?? 0), 0));
 }
 
-/** From the first to the last load whose time is known. */
+/** One load takes less than any period, whenever it was. */
+function hoursUnknown(loads: readonly Placed[]): boolean {
+  return loads.length > 1 && loads.some(({ minute }) => minute === undefined);
+}
+
+/** From the first to the last load. */
 function hoursOf(loads: readonly Placed[]): number {
-  const minutes = loads.flatMap(({ minute }) => (minute === undefined ? [] : [minute]));
-  if (minutes.length === 0) return 0;
+  const minutes = loads.map(({ minute = 0 }) => minute);
   return (Math.max(...minutes) - Math.min(...minutes)) / MINUTES_IN_AN_HOUR;
 }

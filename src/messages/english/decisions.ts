@@ -1,4 +1,4 @@
-import type { Words } from "../sentence";
+import type { Words, WriteNumber } from "../sentence";
 
 /** Sentences about what follows a result: disposition, bias, tests due, registers, water. */
 export const decisionMessages = {
@@ -16,6 +16,12 @@ export const decisionMessages = {
     `Air alone cannot turn a density of ${reference} into ${density}. Give both in one unit, and look at both.`,
   "nobody-to-compare":
     "Nobody can be compared: no mix has tests by two. Give a column in which two or more names test the same mix.",
+  "mix-of-test-missing":
+    "the cell is blank, and a test is compared only within its mix; of split samples within its sample. Enter it.",
+  "times-needed": ({ rule }: Words<"rule">) =>
+    `The rule “${rule}” counts by hours, and the time of day of a load is missing. Give each day with its time, or another rule.`,
+  "tested-or-zero":
+    "0 can be read in two ways: that no test was made, or that one found 0. Leave the cell blank where none was made.",
   "tests-rule-unknown": ({ value, names }: Words<"value" | "names">) =>
     `“${value}” is not a rule of testing that is held here. Give one of: ${names}.`,
   "volumes-needed": ({ rule }: Words<"rule">) =>
@@ -25,7 +31,7 @@ export const decisionMessages = {
   "register-row": ({ row }: Words<"row">) => `register, row ${row}`,
   "register-blank": "the register is blank. Give its ids and the dates of their last checks.",
   "interval-not-whole": ({ value }: Words<"value">) =>
-    `an interval of ${value} months cannot be. Give whole months, 1 or more.`,
+    `an interval of ${value} months cannot be. Give whole months, 1 to 120.`,
   "register-current": "current",
   "register-due": ({ days }: Words<"days">) =>
     days === "0" ? "due today" : `due in ${days} ${days === "1" ? "day" : "days"}`,
@@ -91,6 +97,11 @@ export const decisionMessages = {
     `${place} ${mean} % (${tests})`,
   "exposure-without-limit": ({ value, classes }: Words<"value" | "classes">) =>
     `“${value}” has no limit of w/cm in the table of ACI 318-19. It has: ${classes}; or give the limit as a number.`,
+  "water-cement-limit-cannot-be": (
+    { value, low, high }: Words<"value" | "low" | "high">,
+    n: WriteNumber,
+  ) =>
+    `a limit of w/cm of ${value} cannot be: it lies from ${low} to ${high}. Type it as ${n("0.45")}, or leave the cell blank for none.`,
   "water-cement-cannot-be": ({ ratio }: Words<"ratio">) =>
     `A w/cm of ${ratio} cannot be. Give all water and the cementitious material for the same volume, in one unit of mass.`,
 } as const;

@@ -13,6 +13,8 @@ export const measureMessages = {
     `the cell holds the error ${value}. Correct that cell first.`,
   "duration-as-clock": ({ value, clock }: Words<"value" | "clock">, n: WriteNumber) =>
     `${value} is what a spreadsheet makes of ${clock}, which it takes for a time of day. Type the minutes as a number, such as ${n("7.5")}, or as a text, such as 7 min 30 s.`,
+  "minutes-as-clock": ({ value, clock }: Words<"value" | "clock">, n: WriteNumber) =>
+    `${value} is what a spreadsheet makes of ${clock}, which it takes for a time of day. Give the minutes as a number, such as ${n("7.5")}.`,
   "percent-as-share": ({ value, percent }: Words<"value" | "percent">) =>
     `${value} looks like ${percent} % in a cell with a percentage format. Type ${percent} into a cell with a number format.`,
   "may-sum-up":
@@ -23,6 +25,8 @@ export const measureMessages = {
     `“${value}” stands in it. Point to a cell that is blank.`,
   "step-not-positive": ({ value }: Words<"value">) =>
     `${value} is not a step. Give a number above 0, or 0 for no rounding.`,
+  "step-not-reported": ({ value, least, most }: Words<"value" | "least" | "most">) =>
+    `no air content is reported in steps of ${value} %. Give a step from ${least} to ${most}, or 0 for no rounding.`,
   "result-beyond-a-cell":
     "The result is larger than a cell can hold. Look for a number that is far too large or too small.",
   "argument-missing": "nothing is given. Point to a cell that holds a value.",

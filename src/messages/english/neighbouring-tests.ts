@@ -73,6 +73,9 @@ export const neighbouringTestsMessages = {
     `${value} is not a number of tests. Give a whole number.`,
   "cylinders-not-pairs-or-triples": ({ columns }: Words<"columns">) =>
     `the number of columns is ${columns}. Give one test in a row, 2 or 3 cylinders beside each other.`,
+  "cylinders-row": ({ row }: Words<"row">) => `cylinders, row ${row}`,
+  "cylinders-not-of-one-test": ({ row, least, most }: Words<"row" | "least" | "most">) =>
+    `row ${row} holds ${least} and ${most}, which cannot be cylinders of one test. Give one test in a row, all in one unit, and only its strengths.`,
   "cylinder-alone": ({ row }: Words<"row">) =>
     `row ${row} holds a single cylinder, which has no range. Give 2 or 3 in each row, or leave the row blank.`,
   "no-cylinders": "the range is blank. Give 2 or 3 cylinders in each row.",

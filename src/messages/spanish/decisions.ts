@@ -17,6 +17,12 @@ export const decisionMessages: SameSentences<typeof english> = {
     `El aire por sí solo no puede llevar un peso unitario de ${reference} a ${density}. Indique ambos en la misma unidad, y revise ambos.`,
   "nobody-to-compare":
     "No se puede comparar a nadie: ninguna mezcla tiene pruebas de dos personas. Indique una columna en la que dos nombres o más prueben la misma mezcla.",
+  "mix-of-test-missing":
+    "la celda está en blanco, y una prueba se compara solo dentro de su mezcla; la de una muestra dividida, dentro de su muestra. Indíquela.",
+  "times-needed": ({ rule }) =>
+    `La regla “${rule}” cuenta por horas, y falta la hora de una carga. Indique cada día con su hora, u otra regla.`,
+  "tested-or-zero":
+    "0 se puede leer de dos maneras: que no se hizo ninguna prueba, o que una dio 0. Deje la celda en blanco donde no se hizo ninguna.",
   "tests-rule-unknown": ({ value, names }) =>
     `“${value}” no es una de las reglas de muestreo que hay aquí. Indique una de estas: ${names}.`,
   "volumes-needed": ({ rule }) =>
@@ -27,7 +33,7 @@ export const decisionMessages: SameSentences<typeof english> = {
   "register-blank":
     "el registro está en blanco. Indique sus identificaciones y las fechas de sus últimas verificaciones.",
   "interval-not-whole": ({ value }) =>
-    `no puede haber un intervalo de ${value} meses. Indique meses enteros, 1 o más.`,
+    `no puede haber un intervalo de ${value} meses. Indique meses enteros, de 1 a 120.`,
   "register-current": "vigente",
   "register-due": ({ days }) =>
     days === "0" ? "vence hoy" : `vence en ${days} ${days === "1" ? "día" : "días"}`,
@@ -75,6 +81,8 @@ export const decisionMessages: SameSentences<typeof english> = {
   "mean-of-place": ({ place, mean, tests }) => `${place} ${mean} % (${tests})`,
   "exposure-without-limit": ({ value, classes }) =>
     `“${value}” no tiene límite de a/mc en la tabla de ACI 318-19. La tabla tiene: ${classes}; o indique el límite como número.`,
+  "water-cement-limit-cannot-be": ({ value, low, high }, n) =>
+    `no puede haber un límite de a/mc de ${value}: está entre ${low} y ${high}. Escríbalo como ${n("0.45")}, o deje la celda en blanco si no hay ninguno.`,
   "water-cement-cannot-be": ({ ratio }) =>
     `No puede haber una a/mc de ${ratio}. Indique toda el agua y el material cementante del mismo volumen, en la misma unidad de masa.`,
 };

@@ -13,6 +13,8 @@ export const measureMessages: SameSentences<typeof english> = {
   "cell-error": ({ value }) => `la celda contiene el error ${value}. Corrija primero esa celda.`,
   "duration-as-clock": ({ value, clock }, n) =>
     `${value} es lo que una hoja de cálculo hace de ${clock}, que toma por una hora del día. Escriba los minutos como número, por ejemplo ${n("7.5")}, o como texto, por ejemplo 7 min 30 s.`,
+  "minutes-as-clock": ({ value, clock }, n) =>
+    `${value} es lo que una hoja de cálculo hace de ${clock}, que toma por una hora del día. Indique los minutos como número, por ejemplo ${n("7.5")}.`,
   "percent-as-share": ({ value, percent }) =>
     `${value} parece ser ${percent} % en una celda con formato de porcentaje. Escriba ${percent} en una celda con formato de número.`,
   "may-sum-up":
@@ -22,6 +24,8 @@ export const measureMessages: SameSentences<typeof english> = {
   "not-a-blank-cell": ({ value }) => `contiene “${value}”. Señale una celda que esté en blanco.`,
   "step-not-positive": ({ value }) =>
     `${value} no es un incremento de redondeo. Indique un número mayor que 0, o 0 para no redondear.`,
+  "step-not-reported": ({ value, least, most }) =>
+    `ningún contenido de aire se informa en pasos de ${value} %. Indique un paso de ${least} a ${most}, o 0 para no redondear.`,
   "result-beyond-a-cell":
     "El resultado es mayor de lo que cabe en una celda. Busque un número demasiado grande o demasiado pequeño.",
   "argument-missing": "no se dio nada. Señale una celda que contenga un valor.",

@@ -52,6 +52,9 @@ export const neighbouringTestsMessages: SameSentences<typeof english> = {
     `${value} no es un número de pruebas. Indique un número entero.`,
   "cylinders-not-pairs-or-triples": ({ columns }) =>
     `el número de columnas es ${columns}. Indique una prueba por fila, 2 o 3 cilindros uno junto a otro.`,
+  "cylinders-row": ({ row }) => `cilindros, fila ${row}`,
+  "cylinders-not-of-one-test": ({ row, least, most }) =>
+    `la fila ${row} contiene ${least} y ${most}, que no pueden ser cilindros de una misma prueba. Indique una prueba en cada fila, todo en una misma unidad, y solo sus resistencias.`,
   "cylinder-alone": ({ row }) =>
     `la fila ${row} tiene un solo cilindro, que no da rango. Indique 2 o 3 en cada fila, o deje la fila en blanco.`,
   "no-cylinders": "el rango está en blanco. Indique 2 o 3 cilindros en cada fila.",

@@ -1,5 +1,6 @@
 import { notAboveZero } from "../../measure/bounds";
 import { at, issue, type Issue } from "../../measure/issue";
+import { percentAsShare } from "../../measure/percent-as-share";
 import { exact } from "../../measure/rounding";
 
 /** A mix whose density and air content are known together, such as the approved trial batch. */
@@ -18,7 +19,8 @@ export interface Reference {
  *
  * @param reference Density and air content that belong together.
  * @param air Air content of the concrete in question, %.
- * @returns Density in the unit of the reference, or an issue: `not-above-zero`, `air-takes-all`.
+ * @returns Density in the unit of the reference, or an issue: `not-above-zero`, `air-takes-all`,
+ *   `percent-as-share`.
  * @see Derived: without air a cubic foot holds (100 − air) % of the same paste and aggregate.
  */
 export function expectedDensity(reference: Reference, air: number): number | Issue {
@@ -47,6 +49,6 @@ function wrongReference({ density, air }: Reference): Issue | undefined {
 }
 
 function wrongAir(place: string, air: number): Issue | undefined {
-  if (air >= 0 && air < 100) return undefined;
+  if (air >= 0 && air < 100) return at(place, percentAsShare(air));
   return at(place, issue("air-takes-all", { air }));
 }

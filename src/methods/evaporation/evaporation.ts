@@ -18,11 +18,11 @@ const CONSTANTS = {
 } as const;
 
 /**
- * The humidity in percent where a value below 1 can only be a share: a cell with a percentage format
- * holds 0.5 and shows 50 %. `undefined` for any other value.
+ * The humidity in percent where a value up to 1 can only be a share: a cell with a percentage format
+ * holds 0.5 and shows 50 %, and no air out of doors is as dry as 1 %. `undefined` for any other value.
  */
 export function humidityFromShare(value: number): number | undefined {
-  return value > 0 && value < 1 ? exact(value * 100) : undefined;
+  return value > 0 && value <= 1 ? exact(value * 100) : undefined;
 }
 
 /** The weather at the surface of the concrete. */

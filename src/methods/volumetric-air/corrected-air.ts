@@ -1,4 +1,5 @@
 import { at, issue, isIssue, type Issue } from "../../measure/issue";
+import { differenceAsShare } from "../../measure/percent-as-share";
 import { exact, notAStep, roundToStep } from "../../measure/rounding";
 import { alcoholCorrection, type AlcoholAmount } from "./alcohol-correction";
 import { CUP_PERCENT, notACount } from "./calibrated-cups";
@@ -34,6 +35,9 @@ export interface CorrectedAir {
   readonly air: number;
 }
 
+/** Between these steps, %, a result of air may be reported: a test tells no less and no more (our own bounds). */
+const REPORTED_TO = [0.01, 1] as const;
+
 /**
  * Air content of the concrete: final meter reading − correction for the alcohol + calibrated cups.
  *
@@ -50,7 +54,7 @@ export function correctedAir(
   const wrong =
     at("reading", notAMeterReading(reading, scaleEnd)) ??
     at("cups", notACount(count)) ??
-    at("step", notAStep(step));
+    at("step", notAStep(step) ?? notAReportingStep(step));
   if (wrong) return wrong;
   const correction = alcohol ? alcoholCorrection(alcohol) : NOTHING_SUBTRACTED;
   if (isIssue(correction)) return at("alcohol", correction);
@@ -63,4 +67,10 @@ export function correctedAir(
   }
   const air = roundToStep(unrounded, step);
   return { reading, subtracted: subtract, interpolated, cups, unrounded, air };
+}
+
+function notAReportingStep(step: number): Issue | undefined {
+  const [least, most] = REPORTED_TO;
+  if (step === 0 || (step >= least && step <= most)) return undefined;
+  return differenceAsShare(step) ?? issue("step-not-reported", { value: step, least, most });
 }

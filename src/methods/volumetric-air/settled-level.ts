@@ -1,4 +1,6 @@
-import { issue, unavailable, type Issue } from "../../measure/issue";
+import { minutesAsClock, minutesAsSeconds } from "../../measure/duration";
+import { at, issue, unavailable, type Issue } from "../../measure/issue";
+import { percentAsShare } from "../../measure/percent-as-share";
 import { exact } from "../../measure/rounding";
 import { readingsAgree } from "./meter-reading";
 
@@ -23,13 +25,14 @@ export interface LevelAtMinute {
  * every level recorded from then up to t lies within 0.25 % of it.
  *
  * @param levels Levels in the order of their minutes.
- * @returns The minute, 6 at most. The issue `minutes-out-of-order` or `minutes-negative`;
+ * @returns The minute, 6 at most. The issue `minutes-out-of-order`, `minutes-negative`,
+ *   `minutes-as-clock`, `two-ways` or `percent-as-share`;
  *   `level-not-settled` when it is not settled by minute 6; `level-not-yet-known` when the record ends
  *   before that.
  * @see The operating manual of a meter maker (2019), describing ASTM C173.
  */
 export function settledMinute(levels: readonly LevelAtMinute[]): number | Issue {
-  const wrong = notInOrder(levels);
+  const wrong = cannotBe(levels) ?? notInOrder(levels);
   if (wrong) return wrong;
   const inTime = levels.filter(({ minute }) => minute <= SETTLE_WITHIN_MINUTES);
   for (const at of inTime) {
@@ -47,6 +50,15 @@ function hasSettled(levels: readonly LevelAtMinute[], at: LevelAtMinute): boolea
     (start, i) =>
       exact(at.minute - start.minute) >= STEADY_MINUTES &&
       upTo.slice(i).every(({ level }) => readingsAgree(level, start.level)),
+  );
+}
+
+/** Times of day or seconds in place of minutes, shares of one in place of percent. */
+function cannotBe(levels: readonly LevelAtMinute[]): Issue | undefined {
+  const last = levels.at(-1)?.minute ?? 0;
+  return (
+    at("minutes", minutesAsClock(last) ?? minutesAsSeconds(last)) ??
+    at("levels", percentAsShare(...levels.map(({ level }) => level)))
   );
 }
 

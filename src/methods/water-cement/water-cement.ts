@@ -4,6 +4,16 @@ import { issue, type Issue } from "../../measure/issue";
 /** No concrete that can be placed lies outside (our own choice, to catch a slip of the unit). */
 const CAN_BE = [0.15, 2] as const;
 
+/**
+ * What is wrong with a limit of w/cm that no concrete can have: 45 or 4.5 for 0.45, or the 0 of a formula
+ * that points to a blank. The issue `water-cement-limit-cannot-be`.
+ */
+export function notWaterCement(limit: number): Issue | undefined {
+  const [low, high] = CAN_BE;
+  if (limit >= low && limit <= high) return undefined;
+  return issue("water-cement-limit-cannot-be", { value: limit, low, high });
+}
+
 /** The water and the binder of one volume of concrete, in one unit of mass. */
 export interface WaterAndCement {
   /** Water that was weighed or metered at the plant. */

@@ -21,7 +21,7 @@ test.each(AIR_EXPECTED)(
 );
 
 test("the one undoes the other", () => {
-  const percent = fc.double({ min: 0, max: 20, noNaN: true });
+  const percent = fc.double({ min: 0.1, max: 20, noNaN: true });
   const density = fc.double({ min: 90, max: 160, noNaN: true });
   fc.assert(
     fc.property(density, percent, percent, (reference, from, air) => {

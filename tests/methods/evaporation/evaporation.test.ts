@@ -9,7 +9,7 @@ import { resultOf } from "../../check-values/result-of";
 const weather: fc.Arbitrary<Weather> = fc.record({
   concrete: fc.double({ min: 40, max: 110, noNaN: true }),
   air: fc.double({ min: 20, max: 120, noNaN: true }),
-  humidity: fc.double({ min: 1, max: 100, noNaN: true }),
+  humidity: fc.double({ min: 2, max: 100, noNaN: true }),
   wind: fc.double({ min: 0, max: 40, noNaN: true }),
 });
 
