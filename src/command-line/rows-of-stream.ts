@@ -1,6 +1,6 @@
 import { csvCell } from "../files/csv/csv-cell";
 import { CsvRows } from "../files/csv/csv-rows";
-import { delimiterOf } from "../files/csv/delimiter";
+import { writingOf } from "../files/csv/csv-writing";
 import { LONGEST_ROW } from "../files/csv/read-csv";
 import { encodingOf } from "../files/csv/text-of-bytes";
 import { Problem } from "../measure/problem";
@@ -54,12 +54,12 @@ function readerFor(name: string, beginning: string): RowReader {
     throw new Problem("file-line-too-long", { name, line, length });
   };
   if (JSON_BEGINS.test(beginning)) return new JsonRows(LONGEST_ROW, tooLong);
-  const delimiter = delimiterOf(beginning);
-  const rows = new CsvRows(delimiter, LONGEST_ROW, tooLong);
+  const writing = writingOf(beginning);
+  const rows = new CsvRows(writing.delimiter, LONGEST_ROW, tooLong);
   let line = 0;
   function* numbered(taken: Iterable<string[]>): Generator<StreamedRow> {
     for (const cells of taken)
-      yield { line: ++line, cells: cells.map((cell) => csvCell(cell, delimiter)) };
+      yield { line: ++line, cells: cells.map((cell) => csvCell(cell, writing)) };
   }
   return { take: (text) => numbered(rows.take(text)), end: () => numbered(rows.end()) };
 }

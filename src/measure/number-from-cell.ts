@@ -11,6 +11,9 @@ const THOUSANDS = /^[+-]?[1-9]\d{0,2}(,\d{3})+\.\d+$/;
 /** A comma that no thousands can follow: 6,25 and 0,125, while 1,250 may be either. */
 const DECIMAL_COMMA = /^[+-]?(?:\d*,\d{1,2}|0?,\d+|\d+,\d{4,})$/;
 const COMMA = /^[+-]?\d*,\d+$/;
+/** In a column with decimal commas: "1.250" may be either, "1.250,5" and "1.250.000" may not. */
+const POINT = /^[+-]?[1-9]\d{0,2}\.\d{3}$/;
+const THOUSANDS_BY_POINT = /^[+-]?[1-9]\d{0,2}(?:(?:\.\d{3})+,\d+|(?:\.\d{3}){2,})$/;
 const EITHER =
   /^([+-]?\d[\d.,]*(?: \d+\/\d+)?)\s*(?:\/|-|–|to|or|and|o|a|y|ou|à|et|oder|bis|und)\s*(\d[\d.,]*(?: \d+\/\d+)?)$/;
 const VULGAR: Readonly<Record<string, string>> = { "¼": "1/4", "½": "1/2", "¾": "3/4" };
@@ -22,7 +25,7 @@ const VULGAR: Readonly<Record<string, string>> = { "¼": "1/4", "½": "1/2", "¾
  *   "5 1/4", "5¼", "5,25", "1,250.5".
  * @param decimal "," where the column or the workbook writes decimal commas.
  * @returns The number, or `undefined` where the cell is blank: a blank is not a zero. The issue
- *   `not-a-number`, `two-ways`, `comma-is-unclear` or `cell-error` where there is none.
+ *   `not-a-number`, `two-ways`, `comma-is-unclear`, `point-is-unclear` or `cell-error` where there is none.
  */
 export function numberFromCell(
   value: CellValue,
@@ -46,6 +49,12 @@ export function numberFromText(written: string, decimal: DecimalMark = "."): num
     const read = quoted(text.replace(",", "."));
     return issue("comma-is-unclear", { value: quoted(written), read });
   }
+  if (decimal === "," && POINT.test(text)) {
+    const [whole, read] = [quoted(text.replace(".", "")), quoted(text.replace(".", ","))];
+    return issue("point-is-unclear", { value: quoted(written), whole, read });
+  }
+  if (decimal === "," && THOUSANDS_BY_POINT.test(text))
+    return Number(text.replaceAll(".", "").replace(",", "."));
   const number = cellNumber(comma ? Number(text.replace(",", ".")) : plainNumber(text));
   return number ?? oneOfTwo(text, written) ?? notANumber(written);
 }

@@ -3,7 +3,7 @@ import { datesOfColumn } from "../measure/date-order";
 import { isIssue, issue } from "../measure/issue";
 import type { DecimalMark } from "../measure/number-from-cell";
 import type { ColumnPlace, Columns } from "./column-place";
-import { decimalOfColumn } from "./decimal-of-column";
+import { numbersOfColumn, ungrouped } from "./decimal-of-column";
 import { isDitto } from "./ditto";
 import { FIELD_READERS, type Written } from "./field-readers";
 import { FIELDS, type FieldId } from "./fields";
@@ -16,6 +16,14 @@ export interface WrittenIn {
   readonly decimal: DecimalMark;
   /** From which year the workbook counts its days; 1900 when absent. */
   readonly datesFrom?: 1900 | 1904;
+  /** The decimal mark that the texts of the whole sheet show, if any. */
+  readonly decimalOfSheet: () => DecimalMark | undefined;
+}
+
+/** Whether the cells of a field hold numbers, not words, dates or times of day. */
+export function isWrittenInNumbers(field: FieldId): boolean {
+  const { kind } = FIELDS[field];
+  return kind !== "text" && kind !== "date" && kind !== "minute-of-day";
 }
 
 /** Reads a column from one row to before another; stretches are read from the top down. */
@@ -35,17 +43,20 @@ export function columnReader(
   columns: Columns,
   rows: readonly (readonly CellValue[])[],
   tests: ReadTests,
-  { decimal, datesFrom }: WrittenIn,
+  { decimal: workbook, datesFrom, decimalOfSheet }: WrittenIn,
 ): ColumnReader {
   const { index, header, unit, opposite } = place;
   const { kind } = FIELDS[field];
   const cells = rows.map((row) => row[index] ?? null);
   const ofDates = kind === "date";
+  const { decimal, thousands } = isWrittenInNumbers(field)
+    ? numbersOfColumn(cells, workbook, decimalOfSheet)
+    : { decimal: workbook, thousands: undefined };
   const written: Written = {
     header,
     unit,
     opposite,
-    decimal: kind === "text" || ofDates ? decimal : decimalOfColumn(cells, decimal),
+    decimal,
     ...(ofDates && { dates: { ...datesOfColumn(cells, header), countedFrom: datesFrom } }),
   };
   const readOne = FIELD_READERS[kind];
@@ -73,7 +84,8 @@ export function columnReader(
       if (cell === null || cell !== lastCell) {
         if (isBlank(cell)) continue;
         if (typeof cell !== "string" || !isDitto(cell)) {
-          last = readOne(cell, unitIn(row));
+          const number = thousands && typeof cell === "string" ? ungrouped(cell, thousands) : cell;
+          last = readOne(number, unitIn(row));
           lastCell = unitColumn === undefined ? cell : null;
         } else if (testWithCell === -1 || testWithCell !== before) {
           last = issue("nothing-above", { value: cell.trim() });

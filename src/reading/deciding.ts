@@ -74,7 +74,10 @@ const LEAVE_OPEN: ReadonlySet<Term> = new Set<Term>([
 ]);
 
 /** The deciding fields of which the words of a column speak, as far as its unit can be theirs. */
-export function decidingByWords({ own, unit }: Told): readonly FieldId[] {
+export function decidingByWords({ own, unit, cells }: Told): readonly FieldId[] {
+  // A correction in figures was worked out from what stands in other columns.
+  const isCorrection = own.words.some(({ terms }) => terms.includes("correction"));
+  if (isCorrection && cells.number > 0.65) return [];
   const fields = own.words.flatMap(({ terms }) => terms.flatMap((term) => SPEAKS_OF[term] ?? []));
   return [...new Set(fields)].filter((field) => mayHaveUnit(field, unit));
 }

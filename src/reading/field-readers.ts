@@ -2,7 +2,7 @@ import { aggregateSizeFromCell, type AggregateSize } from "../measure/aggregate-
 import { alcoholFromCell } from "../measure/alcohol";
 import { boundedFromCell, isOver, type Bounded } from "../measure/bounded";
 import { quoted, type CellValue } from "../measure/cell-value";
-import { countFromCell, CUPS, DIVISIONS } from "../measure/counted";
+import { countFromCell, CUPS } from "../measure/counted";
 import { dateFromCell, type DatesWritten } from "../measure/date";
 import { minuteOfDayFromCell } from "../measure/time-of-day";
 import { durationFromCell, minutesAsClock } from "../measure/duration";
@@ -12,9 +12,10 @@ import { measuredFromCell } from "../measure/measured";
 import { numberFromCell, type DecimalMark } from "../measure/number-from-cell";
 import { textFromCell, yesOrNoFromCell } from "../measure/words-from-cell";
 import { SETTLE_WITHIN_MINUTES } from "../methods/volumetric-air/settled-level";
-import { FOAM_LIMIT } from "../methods/volumetric-air/validity";
 import { airSpecificationFromCell, airToleranceFromCell, percentFromCell } from "./air-in-percent";
+import { densityFromCell } from "./density-in-unit";
 import type { FieldKind } from "./fields";
+import { foamFromCell } from "./foam-from-cell";
 import type { ReadAs } from "./record";
 
 /** What a reader may know besides the cell. */
@@ -37,9 +38,9 @@ export const FIELD_READERS: { readonly [K in FieldKind]: Reader<K> } = {
   number: (cell, { decimal }) => numberFromCell(cell, decimal),
   percent: (cell, { decimal }) => percentFromCell(cell, decimal),
   measured: (cell, { unit, decimal }) => measuredFromCell(cell, unit, decimal),
+  density: (cell, { unit, decimal }) => densityFromCell(cell, unit, decimal),
   cups: (cell, { decimal }) => countFromCell(cell, CUPS, decimal),
-  foam: (cell, { decimal }) =>
-    within(FOAM_LIMIT, cell, (number) => countFromCell(number, DIVISIONS, decimal)),
+  foam: (cell, asked) => foamFromCell(cell, asked, asked.decimal),
   settling: (cell, { unit, decimal, opposite }) =>
     (opposite ? withinTime(cell) : undefined) ??
     asClock(cell) ??

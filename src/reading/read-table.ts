@@ -3,7 +3,8 @@ import { issue } from "../measure/issue";
 import type { DecimalMark } from "../measure/number-from-cell";
 import type { ColumnPlace, Columns } from "./column-place";
 import { columnsApart } from "./columns-apart";
-import { columnReader } from "./column-reader";
+import { columnReader, isWrittenInNumbers, type WrittenIn } from "./column-reader";
+import { decimalOfSheet } from "./decimal-of-column";
 import { READING_FIELDS, type FieldId } from "./fields";
 import { rowThatMaySumUp } from "./may-sum-up";
 import { ReadTests } from "./read-tests";
@@ -57,12 +58,18 @@ export function* readTableInSteps(
   const blank: boolean[] = [];
   const tests = new ReadTests(blank);
   const records: FieldRecord[] = [];
+  const written: WrittenIn = {
+    decimal,
+    datesFrom,
+    decimalOfSheet: () => (ofSheet ??= { is: decimalOfSheet(cellsOf(places, rows)) }).is,
+  };
+  let ofSheet: { is?: DecimalMark } | undefined;
   const parts: (() => ReadStretch)[] = [
     () => (from, to) => {
       for (let row = from; row < to; row++) blank.push(isNoTest(rows[row]!, places, headers));
     },
     ...places.map(([field, place]) => () => {
-      return columnReader(field, place, columns, rows, tests, { decimal, datesFrom });
+      return columnReader(field, place, columns, rows, tests, written);
     }),
     () =>
       wordsBeside(
@@ -115,11 +122,22 @@ export function readTable(table: SheetTable, options?: ReadingOptions): SheetRea
 const CELLS_LOOKED_AT = 200;
 
 function columnsOf({ headers, titles, rows }: SheetTable): SheetColumn[] {
-  const some = rows.slice(0, CELLS_LOOKED_AT);
+  const names = headers.map(shownValue);
+  // A mean of readings lies off the scale's grid, and says nothing of the readings.
+  const some = rows.slice(0, CELLS_LOOKED_AT).filter((row) => !isNotATestRow(row, names));
   return headers.map((header, index) => ({
     headers: titles?.[index] ?? [shownValue(header)],
     cells: some.map((row) => row[index] ?? null),
   }));
+}
+
+/** The columns of the fields that are written in numbers. */
+function* cellsOf(
+  places: readonly (readonly [FieldId, ColumnPlace])[],
+  rows: SheetTable["rows"],
+): Generator<readonly CellValue[]> {
+  for (const [field, { index }] of places)
+    if (isWrittenInNumbers(field)) yield rows.map((row) => row[index] ?? null);
 }
 
 /** A header that stands below titles is called by all of them. */

@@ -17,6 +17,7 @@ import type {
   Recognition,
   SheetColumn,
 } from "./recognition";
+import { specifiedInOneCell } from "./specified-in-one-cell";
 import { temperatureOfConcrete } from "./temperature-of-concrete";
 import { writtenHeaders } from "./told";
 import { whichVessel } from "./which-vessel";
@@ -36,7 +37,7 @@ export function recognise(
   columns: readonly SheetColumn[],
   kept: readonly KeptColumn[] = [],
 ): Recognition {
-  const considered = inTheirSheet(consider(columns, withoutCommonWords(columns), kept));
+  const considered = inTheirSheet(consider(columns, withoutCommonWords(columns), kept), columns);
   const assigned = assign(
     considered.flatMap(({ candidates }, column) =>
       candidates.map(({ field, score }) => ({ column, field, score })),
@@ -52,8 +53,12 @@ export function recognise(
 }
 
 /** What the other columns of a sheet make of one. */
-function inTheirSheet(columns: readonly Considered[]): readonly Considered[] {
-  const ofReadings = readingBeforeAnother(finalAsResult(checkedOn(columns)));
+function inTheirSheet(
+  considered: readonly Considered[],
+  columns: readonly SheetColumn[],
+): readonly Considered[] {
+  const withSpecification = specifiedInOneCell(checkedOn(considered), columns);
+  const ofReadings = readingBeforeAnother(finalAsResult(withSpecification));
   return whichVessel(temperatureOfConcrete(letteredTemperatures(ofReadings)));
 }
 

@@ -14,6 +14,7 @@ export interface ReadAs {
   percent: number;
   /** A number with the unit that was written with it. */
   measured: Measured;
+  density: number;
   /** A number of calibrated cups. */
   cups: number;
   /** Divisions of foam, also as more or less than a number of them. */

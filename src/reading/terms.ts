@@ -40,6 +40,7 @@ export const TERMS = [
   "left",
   "extent",
   "condition",
+  "beyond",
   "site-water",
   "moulded",
   "design-strength",

@@ -35,6 +35,10 @@ const CUBIC_METRES = /^\s*(?:m3|[Mm]³)\s*$/;
 /** Readings are lettered: "Reading C" is the third, not in Celsius. */
 const SPEAKS_OF_READINGS = /\b(?:read|rdn?g|lect|ables|28 ?d)/;
 
+/** A letter behind cups that are counted: "Water cups (C)" is no temperature. */
+const COUNTS_CUPS = /\b(?:cups?|vasos?|tazas?|gobelets?|godets?|tasses?|(?:mess)?becher)\b/i;
+const LETTER_ALONE = /^[cf]$/i;
+
 /** Splits a header into its words and its unit: in brackets, at its end, in front, or of several signs. */
 export function readHeader(header: string): HeaderWords {
   if (CUBIC_METRES.test(header)) return { tokens: [], onlyUnit: { unit: "m3", dimension: "bulk" } };
@@ -46,7 +50,8 @@ export function readHeader(header: string): HeaderWords {
     const { units, left } = part.aside
       ? unitsAmong(pieces)
       : unitsAround(pieces, parts.length > 1 || found !== undefined);
-    const known = found ?? units.at(-1);
+    const isLetter = LETTER_ALONE.test(part.text) && COUNTS_CUPS.test(header);
+    const known = found ?? (isLetter ? undefined : units.at(-1));
     if (known && (part.aside || !unit?.dimension)) unit = known;
     else if (part.aside && !unit && !known) unit = { unit: part.text };
     for (const { text, timeUnit } of left) {

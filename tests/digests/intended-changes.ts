@@ -239,4 +239,10 @@ export const INTENDED_CHANGES: readonly IntendedChange[] = [
     reason:
       "Strengths of which one is more than twice another are not of one test, and a cell that cannot be read is named with its row.",
   },
+  {
+    of: ["check", "findings"],
+    tag: "any",
+    reason:
+      "A density is read with its unit, in that of its column; foam is read as a yes or a no; thousands are read where the sheet shows its decimal mark; a total says nothing of what its column holds.",
+  },
 ];

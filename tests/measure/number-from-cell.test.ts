@@ -71,6 +71,21 @@ describe("what cannot be read says why", () => {
   });
 });
 
+test.each<[text: string, number: number]>([
+  ["1.250,5", 1250.5],
+  ["1.250.000", 1250000],
+  ["5.25", 5.25],
+  ["0.125", 0.125],
+  ["1250.125", 1250.125],
+])("with decimal commas %s is %d", (text, number) => {
+  expect(numberFromCell(text, ",")).toBe(number);
+});
+
+test("with decimal commas thousands or decimals behind a point are asked about", () => {
+  const values = { value: "1.250", whole: "1250", read: "1,250" };
+  expect(numberFromCell("1.250", ",")).toMatchObject({ id: "point-is-unclear", values });
+});
+
 test("a number written as text is read as itself", () => {
   fc.assert(
     fc.property(fc.double({ noNaN: true, min: -9e307, max: 9e307 }), (number) => {

@@ -75,6 +75,7 @@ const TWO_WAYS = [
   "two-ways",
   "date-is-unclear",
   "comma-is-unclear",
+  "point-is-unclear",
   "bound-leaves-open",
   "tick-is-unclear",
   "found-or-tested",

@@ -13,6 +13,7 @@ const SAYS = [
   "value-cannot-be",
   "value-in-other-system",
   "comma-is-unclear",
+  "point-is-unclear",
   "two-ways",
   "tick-is-unclear",
   "found-or-tested",

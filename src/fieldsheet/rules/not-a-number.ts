@@ -5,6 +5,7 @@ import { unreadableAs } from "../unreadable-as";
 const NUMBER_KINDS: readonly FieldKind[] = [
   "number",
   "measured",
+  "density",
   "cups",
   "foam",
   "settling",
@@ -20,6 +21,7 @@ const SAYS = [
   "not-a-number",
   "alcohol-not-an-amount",
   "comma-is-unclear",
+  "point-is-unclear",
   "two-ways",
   "bound-leaves-open",
   "not-a-specification",

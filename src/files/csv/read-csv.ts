@@ -1,7 +1,7 @@
 import { Problem } from "../../measure/problem";
 import { csvCell } from "./csv-cell";
 import { CsvRows } from "./csv-rows";
-import { delimiterOf } from "./delimiter";
+import { writingOf } from "./csv-writing";
 import { encodingOf } from "./text-of-bytes";
 
 /** Characters: more than any spreadsheet takes into the cells of a row of tests. */
@@ -30,8 +30,8 @@ export function readCsv(bytes: Uint8Array, mostRows: number): CsvTable {
   const encoding = encodingOf(bytes);
   const decoder = new TextDecoder(encoding);
   const beginning = new TextDecoder(encoding).decode(bytes.subarray(0, BEGINNING));
-  const delimiter = delimiterOf(beginning.replace(NUL, ""));
-  const taking = new CsvRows(delimiter, LONGEST_ROW, (line, length) => {
+  const writing = writingOf(beginning.replace(NUL, ""));
+  const taking = new CsvRows(writing.delimiter, LONGEST_ROW, (line, length) => {
     throw new Problem("file-line-too-long", { line, length });
   });
   const rows: (string | number)[][] = [];
@@ -39,7 +39,7 @@ export function readCsv(bytes: Uint8Array, mostRows: number): CsvTable {
   const take = (taken: Iterable<string[]>) => {
     for (const row of taken) {
       if (rows.length >= mostRows) throw new Problem("file-too-large", { most: mostRows });
-      rows.push(row.map((cell) => csvCell(cell, delimiter)));
+      rows.push(row.map((cell) => csvCell(cell, writing)));
     }
   };
   for (let from = 0; from < bytes.length; from += PIECE) {

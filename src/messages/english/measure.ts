@@ -9,6 +9,8 @@ export const measureMessages = {
     `“${value}” is not a number. Type a number, such as ${n("5.25")}.`,
   "comma-is-unclear": ({ value, read }: Words<"value" | "read">) =>
     `“${value}” can be read in two ways. Type ${read} if the comma is a decimal comma.`,
+  "point-is-unclear": ({ value, whole, read }: Words<"value" | "whole" | "read">) =>
+    `“${value}” can be read in two ways. Type ${whole} if the point sets off thousands, ${read} if it is a decimal point.`,
   "cell-error": ({ value }: Words<"value">) =>
     `the cell holds the error ${value}. Correct that cell first.`,
   "duration-as-clock": ({ value, clock }: Words<"value" | "clock">, n: WriteNumber) =>

@@ -10,6 +10,8 @@ export const measureMessages: SameSentences<typeof english> = {
     `“${value}” no es un número. Escriba un número, por ejemplo ${n("5.25")}.`,
   "comma-is-unclear": ({ value, read }) =>
     `“${value}” se puede leer de dos maneras. Escriba ${read} si la coma es decimal.`,
+  "point-is-unclear": ({ value, whole, read }) =>
+    `“${value}” se puede leer de dos maneras. Escriba ${whole} si el punto separa los miles, ${read} si es decimal.`,
   "cell-error": ({ value }) => `la celda contiene el error ${value}. Corrija primero esa celda.`,
   "duration-as-clock": ({ value, clock }, n) =>
     `${value} es lo que una hoja de cálculo hace de ${clock}, que toma por una hora del día. Escriba los minutos como número, por ejemplo ${n("7.5")}, o como texto, por ejemplo 7 min 30 s.`,

@@ -2,12 +2,12 @@ import { field } from "./field";
 
 /** Density and yield of the same sample. */
 export const DENSITY_FIELDS = {
-  density: field("number"),
-  theoreticalDensity: field("number"),
+  density: field("density"),
+  theoreticalDensity: field("density"),
   gravimetricAir: field("percent"),
-  densityTarget: field("number"),
-  densityLow: field("number"),
-  densityHigh: field("number"),
+  densityTarget: field("density"),
+  densityLow: field("density"),
+  densityHigh: field("density"),
   relativeYield: field("number"),
   measureVolume: field("measured"),
 } as const;

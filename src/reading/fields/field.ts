@@ -3,6 +3,7 @@ export type FieldKind =
   | "number"
   | "percent"
   | "measured"
+  | "density"
   | "cups"
   | "foam"
   | "settling"

@@ -27,7 +27,7 @@ export const AIR_TEST_GRAMMAR = {
     "percent divisions",
   ),
   cups: field(
-    "cup",
+    "cup, ?calibration water",
     "more late added number amount water total calibration reading specified meter bowl",
     "percent",
   ),
@@ -35,7 +35,7 @@ export const AIR_TEST_GRAMMAR = {
   alcoholUnit: field("alcohol unit", "amount volume", ""),
   foam: field(
     "foam, !foam in-order",
-    "size left neck reading amount high total volume first second third further",
+    "size left neck reading amount high total volume first second third further beyond limit allowed",
     "divisions percent length",
   ),
   settle: field(

@@ -180,6 +180,8 @@ export const ENGLISH: Vocabulary = {
       "reported air content",
       "air result",
       "corrected air",
+      "corr air",
+      "corr air content",
       "final air",
       "final air content",
       "plastic air",
@@ -757,7 +759,7 @@ export const ENGLISH: Vocabulary = {
       stuck, stuck concrete, caked, clumped, clump, lump, adhered, adhering, not dispersed, unbroken,
       concrete remaining, concrete in bowl, concrete left, remaining concrete, compacted concrete,
       clod, not loosened, not broken up, concrete stuck, still packed,
-      residue, residual concrete, lodged, mortar stuck, mass, intact mass, intact concrete, cake, not loose, not freed, compact mass, concrete adhering, unloosened, hardpacked, concrete mass, unbroken mass, intact sample, packed in base, chunk, clinging, sticking, stuck material, undisturbed material,
+      residue, residual concrete, lodged, mortar stuck, mortar left, mortar remaining, mortar in bottom, material left, material remaining, paste left, mass, intact mass, intact concrete, cake, not loose, not freed, compact mass, concrete adhering, unloosened, hardpacked, concrete mass, unbroken mass, intact sample, packed in base, chunk, clinging, sticking, stuck material, undisturbed material,
       stuck to, at bottom, unmixed sample`,
     dispersed: `dispersed, loosened, broken up, washed out, bowl clean, clean bowl, bowl empty, base empty, empty clean,
       empty bowl, freed, disintegrated, concrete loose, concrete loosened, concrete dispersed, all loose,
@@ -822,7 +824,7 @@ export const ENGLISH: Vocabulary = {
     truck: `truck, vehicle, mixer truck, truck mixer`,
     batch: `batch`,
     mix: `mix, mixture, mix design, concrete mix, product code, recipe, mix code`,
-    class: `class, grade, designation, description, name`,
+    class: `class, grade, designation, description, name, lightweight, lightweight concrete`,
     method: `method, procedure, standard, test standard`,
     type: `type, kind`,
     repeat: `repeat, retest, re test, retested, rerun, redo, replaces, duplicate, repeated, again, second test of,
@@ -919,6 +921,7 @@ export const ENGLISH: Vocabulary = {
       placement method, method of placement, method of placing, pumped, pumping, finish, finishing, curing method, vibration, consolidation, protection, heated, cold weather, hot weather, blanket, blankets, gallons added, cubic yards placed`,
     condition: `on opening, when emptied, on emptying, when emptying, when opened, to bring, to raise, if, optional, as needed, when needed, where needed, if needed, if required, if any, where`,
     extent: `height, depth, thickness, layer, band, ring, extent, deep, thick, high`,
+    beyond: `morethan, more than, exceeds, exceeding, exceeded, excess, excessive, too much, in excess of, greater than`,
     "site-water": `site water, water at site, water on site, water added at site, water added on site, jobsite water, water added at job, job water, water added to load, water added to truck, water added by driver, water at job, water gal at job, tempering water, retempering water`,
     moulded: `molded, moulded, molding, moulding, cylinders made, cylinders cast, cast, casting, time cast, specimens made, time made`,
     "design-strength": `f c, fc, f ck, specified strength, design strength, strength class, required strength, specified f c, design f c`,
@@ -1044,7 +1047,7 @@ export const ENGLISH: Vocabulary = {
     "load = ld",
     "uncorrected = uncorr",
   ],
-  empty: `a an the at in on and or with per into as that this your our if yes light lightweight each
+  empty: `a an the at in on and or with per into as that this your our if yes light each
     full division value recorded taken using via tick box please enter whole its over out please
     be are is was were any did it there what how you do did used use only y en total only less direct flag flg entrained all site log level line above`,
   endings: ["s"],

@@ -214,6 +214,7 @@ export const FRENCH: Vocabulary = {
       camions, voyages, capacité camion, capacité du camion, sacs, priorité, fréquence, mode de mise en place, méthode de mise en place, pompé, pompage, finition, vibration, protection, heures, séquence`,
     condition: `à l'ouverture, au vidage, si, au besoin, si nécessaire, s il y a lieu, le cas échéant, facultatif, facultative, optionnel, optionnelle`,
     extent: `hauteur, épaisseur, couche, profondeur`,
+    beyond: `morethan, plus de, excessive, excessif, excès, dépasse, trop, trop de, supérieure à, supérieur à`,
     "site-water": `eau ajoutée au chantier, eau au chantier, eau de chantier, eau ajoutée sur chantier, eau ajoutée au camion, ajout d eau au chantier, eau ajoutée en chantier`,
     moulded: `moulage, moulé, moulés, confection des cylindres, confection des éprouvettes`,
     "design-strength": `f c, fc, fck, résistance spécifiée, résistance caractéristique, résistance exigée`,

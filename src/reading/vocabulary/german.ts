@@ -207,6 +207,7 @@ export const GERMAN: Vocabulary = {
       Fassungsvermögen, Fassungsvermögen Mischer, Takt, Fahrten, Säcke, Einbauart, Einbauverfahren, gepumpt, Nachbehandlung, Häufigkeit, Stunden, Reihenfolge, Priorität`,
     condition: `beim Öffnen, beim Leeren, falls, falls nötig, bei Bedarf, wenn, sofern, optional, gegebenenfalls, ggf`,
     extent: `Höhe, Dicke, Stärke, Tiefe`,
+    beyond: `morethan, mehr als, übermäßig, übermäßiger, zu viel, überschreitet, größer als`,
     "site-water": `Wasserzugabe Baustelle, Wasserzugabe auf der Baustelle, Wasser Baustelle, Wasserzugabe auf Baustelle, nachträgliche Wasserzugabe`,
     moulded: `Würfelherstellung, Probekörperherstellung, Würfel hergestellt, Herstellung der Würfel`,
     "design-strength": `fck, Festigkeitsklasse, Sollfestigkeit, geforderte Festigkeit`,

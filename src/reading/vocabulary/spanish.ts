@@ -229,6 +229,7 @@ export const SPANISH: Vocabulary = {
       viaje del día, camiones, viajes, capacidad de la olla, capacidad del camión, capacidad de olla, bultos, sacos, partida, prioridad, frecuencia, método de colocación, forma de colocación, tipo de colocación, bombeado, bombeada, acabado, curado, vibrado, consecutivo, horas, jornada`,
     condition: `al abrir, al vaciar, si, si aplica, opcional, en su caso, en caso, de ser necesario`,
     extent: `altura, espesor, grosor, capa, profundidad, alto`,
+    beyond: `morethan, más de, excesiva, excesivo, exceso, excede, supera, mayor que, mayor a, demasiada, demasiado`,
     "site-water": `agua en obra, agua añadida en obra, agua agregada en obra, agua adicional en obra, agua de obra, agua añadida al camión, agua agregada a la olla, agua añadida a pie de obra`,
     moulded: `moldeo, moldeado, moldeados, elaboración de cilindros, elaboración de probetas`,
     "design-strength": `f c, fc, f ck, fck, resistencia especificada, resistencia de proyecto, resistencia característica, resistencia de diseño`,

@@ -83,5 +83,17 @@ test.each([
   ["+5", ",", "+5"],
   ["5.", ",", "5."],
 ])("the cell %s, set off by %s, holds %p", (text, delimiter, value) => {
-  expect(csvCell(text, delimiter)).toBe(value);
+  expect(csvCell(text, { delimiter })).toBe(value);
+});
+
+// Common practice: a spreadsheet set to German or Spanish saves a number with its thousands set off so.
+test.each([
+  ["a;b;c\n5,25;1.250;x\n", [5.25, 1250, "x"]],
+  ["a;b;c\n5.25;1.250;x\n", [5.25, 1.25, "x"]],
+  ["a;b;c\n5;1.250;x\n", [5, 1.25, "x"]],
+  ["a;b;c\n5,25;1.250;6.5\n", [5.25, 1.25, 6.5]],
+  ['a,b,c\n"5,25",1.250,x\n', ["5,25", "1.250", "x"]],
+  ["a;b;c\n5,25;1.250.000;-1.250\n", [5.25, 1250000, -1250]],
+])("the second line of %j holds %p", (text, cells) => {
+  expect(readCsv(Buffer.from(text), 10).rows[1]).toEqual(cells);
 });

@@ -102,7 +102,7 @@ export const ENGLISH_LABORATORIES: readonly HeaderCase[] = [
     ["First stable reading", "first", 8, 7.25, 6.5, 6],
     ["Reading, repeat roll", "second", 7, 7.25, 6.5, 6.25],
     ["Alcohol (mL)", "alcohol", 950, 1400, 950, 950],
-    ["Foam > 2 div?", "ask", "Y", "N", "N", "N"],
+    ["Foam > 2 div?", "foam", "Y", "N", "N", "N"],
     ["Time to stabilise (min)", "settle", ">6", 4, 3, "3 1/2"],
     ["Valid?", "none", "no", "yes", "yes", "yes"],
     ["Comments", "none", "too much foam, redone", "", "", ""],
