@@ -1,6 +1,6 @@
 import type { CellValue } from "../measure/cell-value";
 import { READING_FIELDS, type FieldId } from "./fields";
-import type { LabelledValue } from "./labelled-value";
+import { cellOf, type LabelledValue } from "./labelled-value";
 import { labelsAndValues } from "./labelled-values";
 import { recognise } from "./recognise";
 import type { BlockPlace } from "./block-place";
@@ -61,7 +61,7 @@ function withFieldsByValues(
     const { key, text, titles } = pair;
     if (pair.field || pair.stray || fieldOf.has(key)) continue;
     const alike = pairs.filter((pair) => pair.key === key);
-    const cells = alike.map(({ value }) => block[value.row]?.[value.column] ?? null);
+    const cells = alike.map((each) => cellOf(block, each));
     const [found] = recognise([{ headers: [...titles, text], cells }]).all;
     fieldOf.set(key, found?.state === "read" ? found.field : undefined);
   }
@@ -71,8 +71,8 @@ function withFieldsByValues(
   });
 }
 
-function isNumeric(block: Cells, { value }: LabelledValue): boolean {
-  return /^[\d.,\s]*\d/.test(String(block[value.row]?.[value.column] ?? ""));
+function isNumeric(block: Cells, pair: LabelledValue): boolean {
+  return /^[\d.,\s]*\d/.test(String(cellOf(block, pair) ?? ""));
 }
 
 /** The pairs of each test, in the order in which the tests are read. */
@@ -155,10 +155,11 @@ function asTable(block: Cells, tests: readonly (readonly LabelledValue[])[]): Fo
   const headers: string[] = [];
   const titled: (readonly string[])[] = [];
   const labels: BlockPlace[] = [];
-  const places = tests.map((test) => {
+  const filled = tests.map((test) => {
     const times = new Map<string, number>();
-    const row: (BlockPlace | undefined)[] = [];
-    for (const { key, text, titles, label, value } of test) {
+    const row: (LabelledValue | undefined)[] = [];
+    for (const pair of test) {
+      const { key, text, titles, label } = pair;
       const time = (times.get(key) ?? 0) + 1;
       times.set(key, time);
       const name = `${time} ${key}`;
@@ -170,13 +171,12 @@ function asTable(block: Cells, tests: readonly (readonly LabelledValue[])[]): Fo
         titled.push([...titles, text]);
         labels.push(label);
       }
-      row[column] = value;
+      row[column] = pair;
     }
     return row;
   });
-  const all = places.map((row) => headers.map((_, column) => row[column]));
-  const valueAt = (place: BlockPlace | undefined) =>
-    place ? (block[place.row]?.[place.column] ?? null) : null;
-  const rows = all.map((row) => row.map(valueAt));
-  return { headers, titles: titled, labels, rows, places: all };
+  const all = filled.map((row) => headers.map((_, column) => row[column]));
+  const rows = all.map((row) => row.map((pair) => (pair ? cellOf(block, pair) : null)));
+  const places = all.map((row) => row.map((pair) => pair?.value));
+  return { headers, titles: titled, labels, rows, places };
 }

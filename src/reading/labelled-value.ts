@@ -2,7 +2,7 @@ import type { CellValue } from "../measure/cell-value";
 import { folded } from "../measure/folded";
 import type { BlockPlace } from "./block-place";
 import type { FieldId } from "./fields";
-import { fieldSaidBy } from "./labels";
+import { fieldSaidBy, labelAndValue } from "./labels";
 
 /** A label of a form and the place of the value that it names. */
 export interface LabelledValue {
@@ -24,6 +24,13 @@ export interface LabelledValue {
 
 /** The cells of a block, row by row. */
 export type Cells = readonly (readonly CellValue[])[];
+
+/** What stands in the place of a value; what is behind the colon where that is the label's own cell. */
+export function cellOf(block: Cells, { label, value }: LabelledValue): CellValue {
+  const cell = block[value.row]?.[value.column] ?? null;
+  const isOwn = label.row === value.row && label.column === value.column;
+  return (isOwn ? labelAndValue(cell)?.value : undefined) ?? cell;
+}
 
 /** A label with the value that it names. */
 export function labelledValue(

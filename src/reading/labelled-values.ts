@@ -4,7 +4,15 @@ import { crossTables } from "./cross-tables";
 import { DECIDING } from "./deciding";
 import type { FieldId } from "./fields";
 import { labelledValue, type Cells, type LabelledValue } from "./labelled-value";
-import { endsWithColon, fieldSaidBy, isKnownLabel, isLabelText, saysNothing } from "./labels";
+import {
+  endsWithColon,
+  fieldSaidBy,
+  isKnownLabel,
+  isLabelText,
+  labelAndValue,
+  saysNothing,
+} from "./labels";
+import { namesOfTests } from "./names-of-tests";
 import { sectionOf } from "./section-titles";
 import { strayValues } from "./stray-values";
 import { titlesAtTheLeft } from "./titles-at-the-left";
@@ -43,6 +51,7 @@ export function labelsAndValues(block: Cells): readonly LabelledValue[] {
       row++;
     } else pairs.push(...besideIn(block, row, around));
   }
+  pairs.push(...namesOfTests(block, pairs, around.tests));
   return [...pairs, ...strayValues(block, pairs, crossed.places)];
 }
 
@@ -83,6 +92,11 @@ function besideIn(block: Cells, row: number, { tests, titles, isCrossed }: Surro
     const label = { row, column };
     const title = titles.get(column - 1)?.get(row) ?? section;
     const under = title === undefined ? {} : { titles: [title] };
+    const inOne = inOneCell(cells, column);
+    if (inOne !== undefined) {
+      pairs.push(labelledValue(inOne, label, label, under));
+      continue;
+    }
     const ofTests = tests.get(column);
     if (ofTests) {
       const filled = ofTests.filter((at) => !isBlank(cells[at]));
@@ -111,6 +125,13 @@ function besideIn(block: Cells, row: number, { tests, titles, isCrossed }: Surro
     column = unit === undefined ? value : value + 1;
   }
   return pairs;
+}
+
+/** The label of a cell that holds its value too, unless a value stands beside it: "Alcohol: isopropyl". */
+function inOneCell(cells: readonly CellValue[], column: number): string | undefined {
+  const beside = cells[column + 1];
+  const isAlone = isBlank(beside) || labelAndValue(beside) !== undefined || endsWithColon(beside);
+  return isAlone ? labelAndValue(cells[column])?.label : undefined;
 }
 
 /** Whether a text stands in a row of titles above columns of tests, which begins with a blank. */

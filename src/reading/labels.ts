@@ -49,6 +49,20 @@ export function endsWithColon(cell: CellValue | undefined): boolean {
   return typeof cell === "string" && /:\s*$/.test(cell);
 }
 
+/** A label and its value in one cell, "Initial reading: 5.25"; a time has colons too. */
+const LABEL_AND_VALUE = /^\s*([^:]*\p{L}[^:]*?)\s*:\s*(\S.*?)\s*$/su;
+
+/** A label of a field with its value behind the colon; `undefined` for any other cell. */
+export function labelAndValue(
+  cell: CellValue | undefined,
+): { readonly label: string; readonly value: string } | undefined {
+  if (!isLabelText(cell)) return undefined;
+  const [, label, value] = LABEL_AND_VALUE.exec(cell) ?? [];
+  if (label === undefined || value === undefined || fieldSaidBy(label) === undefined)
+    return undefined;
+  return { label, value };
+}
+
 /** Whether a cell may be a label: a short text with letters. */
 export function isLabelText(cell: CellValue | undefined): cell is string {
   return (

@@ -1,6 +1,7 @@
 import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
 import { folded } from "../measure/folded";
 import { isSummaryRow } from "./summary-row";
+import { isUnitsRow } from "./units-row";
 
 /** Words that begin what people write below a table. */
 const WRITTEN_BELOW = new RegExp(
@@ -14,8 +15,8 @@ const WRITTEN_BELOW = new RegExp(
 );
 
 /**
- * Whether a row below the header holds no test: it sums up the tests above it, repeats the header, or is
- * a remark or a signature.
+ * Whether a row below the header holds no test: it sums up the tests above it, repeats the header, holds
+ * the units, or is a remark or a signature.
  *
  * @param row The cells of the row.
  * @param headers The headers of the table, over the same columns.
@@ -26,7 +27,12 @@ export function isNotATestRow(row: readonly CellValue[], headers: readonly strin
   // Most rows are tests and begin with a number or a name.
   if (typeof first !== "string") return false;
   const asHeaded = first.length === headers[at]?.length || first.trim() === headers[at]?.trim();
-  return isSummaryRow(row) || (asHeaded && repeatsHeader(row, headers)) || isWrittenBelow(row);
+  return (
+    isSummaryRow(row) ||
+    (asHeaded && repeatsHeader(row, headers)) ||
+    isWrittenBelow(row) ||
+    isUnitsRow(row)
+  );
 }
 
 /** Whether most cells of a row say what the header of their column says, as on paper of many pages. */

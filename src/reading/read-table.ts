@@ -5,7 +5,8 @@ import type { ColumnPlace, Columns } from "./column-place";
 import { columnsApart } from "./columns-apart";
 import { columnReader, isWrittenInNumbers, type WrittenIn } from "./column-reader";
 import { decimalOfSheet } from "./decimal-of-column";
-import { READING_FIELDS, type FieldId } from "./fields";
+import { kindOf, textOf } from "./evidence";
+import { FIELDS, READING_FIELDS, type FieldId } from "./fields";
 import { rowThatMaySumUp } from "./may-sum-up";
 import { ReadTests } from "./read-tests";
 import type { FieldRecord } from "./record";
@@ -18,6 +19,7 @@ import { recognise } from "./recognise";
 import type { KeptColumn, RecognisedColumn, SheetColumn } from "./recognition";
 import { inOneGo, type Steps } from "./steps";
 import { wordsBeside } from "./testers-words";
+import { unitsBelow } from "./units-row";
 
 /** What a reading may be told besides the cells. */
 export interface ReadingOptions {
@@ -125,8 +127,10 @@ function columnsOf({ headers, titles, rows }: SheetTable): SheetColumn[] {
   const names = headers.map(shownValue);
   // A mean of readings lies off the scale's grid, and says nothing of the readings.
   const some = rows.slice(0, CELLS_LOOKED_AT).filter((row) => !isNotATestRow(row, names));
+  const units = unitsBelow(rows);
   return headers.map((header, index) => ({
     headers: titles?.[index] ?? [shownValue(header)],
+    unitBelow: units?.[index],
     cells: some.map((row) => row[index] ?? null),
   }));
 }
@@ -180,5 +184,23 @@ function isNoTest(
   places: readonly (readonly [FieldId, ColumnPlace])[],
   headers: readonly string[],
 ): boolean {
-  return places.every(([, { index }]) => isBlank(row[index])) || isNotATestRow(row, headers);
+  return (
+    places.every(([, { index }]) => isBlank(row[index])) ||
+    isNotATestRow(row, headers) ||
+    isDayOfTheRowsBelow(row, places)
+  );
+}
+
+/** Whether a row is nothing but a day, in a column of something else: the title of the tests below it. */
+function isDayOfTheRowsBelow(
+  row: readonly CellValue[],
+  places: readonly (readonly [FieldId, ColumnPlace])[],
+): boolean {
+  const at = row.findIndex((cell) => !isBlank(cell));
+  const cell = row[at] ?? null;
+  if (row.some((other, column) => column > at && !isBlank(other))) return false;
+  const isOfDays = places.some(
+    ([field, { index }]) => index === at && FIELDS[field].kind === "date",
+  );
+  return !isOfDays && kindOf(cell, textOf(cell)) === "date";
 }

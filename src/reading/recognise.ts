@@ -37,7 +37,7 @@ export function recognise(
   columns: readonly SheetColumn[],
   kept: readonly KeptColumn[] = [],
 ): Recognition {
-  const considered = inTheirSheet(consider(columns, withoutCommonWords(columns), kept), columns);
+  const considered = inTheirSheet(consider(columns, withUnitsBelow(columns), kept), columns);
   const assigned = assign(
     considered.flatMap(({ candidates }, column) =>
       candidates.map(({ field, score }) => ({ column, field, score })),
@@ -50,6 +50,16 @@ export function recognise(
   const among = { considered, read, missing, header, rivals: rivalsIn(considered) };
   const all = considered.map((column, index) => describe(column, index, among));
   return { all, columns: columnsOf(all) };
+}
+
+/** The headers without what all have in common, and with the units of a row below them. */
+function withUnitsBelow(columns: readonly SheetColumn[]): readonly SheetColumn[] {
+  return withoutCommonWords(columns).map((column, at) => {
+    const unit = columns[at]!.unitBelow;
+    const own = column.headers.at(-1) ?? "";
+    if (unit === undefined || own.trim() === "") return column;
+    return { ...column, headers: [...column.headers.slice(0, -1), `${own} (${unit})`] };
+  });
 }
 
 /** What the other columns of a sheet make of one. */

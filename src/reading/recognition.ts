@@ -9,6 +9,8 @@ import type { Guard } from "./terms";
 export interface SheetColumn {
   /** Titles of its groups from the top down, its own header last. */
   readonly headers: readonly string[];
+  /** Its unit, where that stands in a row of units below the headers. */
+  readonly unitBelow?: string;
   /** Some or all of its cells; none where only the headers are at hand. */
   readonly cells: readonly CellValue[];
 }

@@ -12,7 +12,7 @@ export const AIR_TEST_GRAMMAR = {
     "percent divisions",
   ),
   second: field(
-    "reading second|confirming|repeat|check, volumetric second|confirming, ?meter second, ?roll second, ?roll repeat|confirming, ?check~, ?check test~",
+    "reading second|confirming|repeat|check, volumetric second|confirming, ?meter second, ?roll second, ?roll repeat|confirming, ?confirming~, ?check~, ?check test~",
     `${AIR_TEST} neck roll after check settle`,
     "percent divisions",
   ),

@@ -1,0 +1,38 @@
+import { isBlank, type CellValue } from "../measure/cell-value";
+import { readHeader } from "./units-in-header";
+
+/** What else may stand in a row of units is short: "No.", "Y/N", "hh:mm". */
+const LONGEST_BESIDE = 12;
+
+/**
+ * Whether a row is nothing but the units of the columns, as people write them below the headers: two
+ * units at least, as many as all the rest, and no figure of a test.
+ */
+export function isUnitsRow(row: readonly CellValue[]): boolean {
+  let units = 0;
+  let others = 0;
+  for (const cell of row) {
+    if (isBlank(cell)) continue;
+    if (typeof cell !== "string") return false;
+    if (unitIn(cell) !== undefined) units++;
+    else if (cell.trim().length > LONGEST_BESIDE || /\d/.test(cell)) return false;
+    else others++;
+  }
+  return units >= 2 && units >= others;
+}
+
+/** The unit of each column, from a row of units right below the header; `undefined` without such a row. */
+export function unitsBelow(
+  rows: readonly (readonly CellValue[])[],
+): readonly (string | undefined)[] | undefined {
+  const below = rows[0];
+  if (!below || !isUnitsRow(below)) return undefined;
+  return below.map((cell) => (typeof cell === "string" ? unitIn(cell) : undefined));
+}
+
+/** The unit that a text is, without its brackets; `undefined` for any other text. */
+function unitIn(text: string): string | undefined {
+  const unit = text.trim().replace(/^[([{]\s*|\s*[)\]}]$/g, "");
+  if (unit === "" || unit.length > LONGEST_BESIDE) return undefined;
+  return readHeader(`(${unit})`).onlyUnit?.dimension && unit;
+}
