@@ -127,10 +127,13 @@ function besideIn(block: Cells, row: number, { tests, titles, isCrossed }: Surro
   return pairs;
 }
 
+/** What begins as a label does. */
+const LABEL = /^[^:]*\p{L}[^:]*:/u;
+
 /** The label of a cell that holds its value too, unless a value stands beside it: "Alcohol: isopropyl". */
 function inOneCell(cells: readonly CellValue[], column: number): string | undefined {
   const beside = cells[column + 1];
-  const isAlone = isBlank(beside) || labelAndValue(beside) !== undefined || endsWithColon(beside);
+  const isAlone = isBlank(beside) || (typeof beside === "string" && LABEL.test(beside));
   return isAlone ? labelAndValue(cells[column])?.label : undefined;
 }
 
