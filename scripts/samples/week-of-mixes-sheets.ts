@@ -4,7 +4,9 @@ import { SETUP_SHEET } from "../../src/reading/setup/setup-sheet-name";
 import { call, type Argument } from "./formula";
 import { addressOf, type SampleCell, type SampleSheet, type Value } from "./sheet";
 import { readMeSheet } from "./read-me-sheet";
+import { REVIEW_SHEET } from "../../src/review/review-entry";
 import { WEEK, WEEK_HEADERS, WEEK_ROWS, WEEK_SETUP } from "./week-of-mixes";
+import { weekReview } from "./week-review";
 
 const DATE = WEEK_HEADERS.indexOf("Date");
 const last = WEEK_HEADERS.length - 1;
@@ -89,6 +91,17 @@ function setupSheet(): SampleSheet {
   };
 }
 
+function reviewSheet(): SampleSheet {
+  const widths = [20, 8, 9, 8, 30, 18, 8, 30, 60, 11, 52, 10, 10, 9];
+  return {
+    name: REVIEW_SHEET,
+    columns: widths.map((characters) => ({ width: characters })),
+    headerRows: 1,
+    wrapped: [8, 10],
+    rows: weekReview(rows).map((row) => row.map((cell) => plain(cell as Value))),
+  };
+}
+
 function readMe(): SampleSheet {
   return readMeSheet([
     "A week of volumetric air tests of three mixes",
@@ -96,11 +109,12 @@ function readMe(): SampleSheet {
     `${WEEK.project}, tested by ${WEEK.laboratory}. The site, the people, the companies and the numbers are invented.`,
     "Tests: the sheet of a laboratory that heads its columns in its own way. To its right, M to P are one formula, =FRESH.CHECK(headers, rows, , , setup).",
     `${SETUP_SHEET}: what “Pointer A”, “Pointer B” and “Spirit” hold, and what is specified for each mix. The pane reads this sheet by itself; a formula is given its cells.`,
+    `${REVIEW_SHEET}: what the reviewer decided of what was found, and a reading that was put right. The pane shows each decision with its finding, and writes new ones below.`,
     "The formulas need the add-in. The results in the file are those of the functions when the file was made.",
   ]);
 }
 
 /** The sheets of the sample workbook, with the results that the functions give now. */
 export function weekOfMixesSheets(): SampleSheet[] {
-  return [tests(), setupSheet(), readMe()];
+  return [tests(), setupSheet(), reviewSheet(), readMe()];
 }

@@ -3,6 +3,12 @@ import { sampleFiles } from "../../scripts/samples/sample-files";
 import { WEEK_HEADERS, WEEK_ROWS, WEEK_SETUP } from "../../scripts/samples/week-of-mixes";
 import { readWorkbook } from "../../src/files/workbook/read-workbook";
 import { readSetup } from "../../src/reading/setup/setup";
+import { weekOfMixesSheets } from "../../scripts/samples/week-of-mixes-sheets";
+import { checkAreaInSteps } from "../../src/pane/state/checked-area";
+import { reviewOf } from "../../src/pane/state/review/review-of";
+import { NO_REVIEW } from "../../src/pane/state/review/review-on-sheet";
+import { inOneGo } from "../../src/reading/steps";
+import { readReview, type Review } from "../../src/review/read-review";
 import { checkedTable } from "../fieldsheet/checked";
 
 const setup = readSetup(WEEK_SETUP);
@@ -54,5 +60,31 @@ test("the committed file is that which the script makes now; after a change run:
   const made = (await sampleFiles())["week-of-mixes.xlsx"] as Uint8Array;
   const committed = await readWorkbook(readFileSync("samples/week-of-mixes.xlsx"));
   expect(committed).toEqual(await readWorkbook(made));
-  expect(committed.sheets.map(({ name }) => name)).toEqual(["Tests", "Fresh setup", "Read me"]);
+  expect(committed.sheets.map(({ name }) => name)).toEqual([
+    "Tests",
+    "Fresh setup",
+    "Fresh review",
+    "Read me",
+  ]);
+});
+
+test("the decisions of the sample's review hold for its findings, as the pane reads them", () => {
+  const sheets = weekOfMixesSheets();
+  const valuesIn = (name: string) => {
+    const { rows } = sheets.find((sheet) => sheet.name === name)!;
+    const width = Math.max(...rows.map((row) => row.length));
+    return rows.map((row) => Array.from({ length: width }, (_, at) => row[at]?.v ?? null));
+  };
+  const read = {
+    area: { sheetId: "1", sheetName: "Tests", row: 0, column: 0, rows: 15, columns: 16 },
+    address: "Tests!A1:P15",
+    values: valuesIn("Tests"),
+  };
+  const options = { low: "", high: "", decimal: ".", setup } as const;
+  const area = inOneGo(checkAreaInSteps(read, options));
+  const review = readReview(valuesIn("Fresh review")) as Review;
+  expect(review.notTaken).toEqual([]);
+  const of = reviewOf(area, { ...NO_REVIEW, entries: review.entries });
+  expect(of.counts).toMatchObject({ accepted: 2, corrected: 1 });
+  expect(of.gone).toEqual([]);
 });
