@@ -14,8 +14,11 @@ const ASKED_FOR = [
   ["leak", "leak"],
 ] as const satisfies readonly (readonly [what: string, field: FieldId])[];
 
+/** Fields that say between which limits the air has to lie. */
+const LIMITS: readonly FieldId[] = ["target", "tolerance", "low", "high"];
+
 /** Something that the method asks for and the sheet does not record; limits go last. */
-export type NotLookedAt = (typeof ASKED_FOR)[number][0] | "limits";
+export type NotLookedAt = (typeof ASKED_FOR)[number][0] | "limits" | "limits-unread";
 
 /** What could not be looked at, because the sheet does not record it and nobody gave it. */
 export function notLookedAt(sheet: SheetReading, tests: readonly JudgedTest[]): NotLookedAt[] {
@@ -25,7 +28,9 @@ export function notLookedAt(sheet: SheetReading, tests: readonly JudgedTest[]): 
   const limited = tests.some(
     ({ limits: { low, high } }) => low !== undefined || high !== undefined,
   );
-  return limited ? missing : [...missing, "limits"];
+  if (limited) return missing;
+  const unread = sheet.unread.some(({ mayBe }) => mayBe.some((field) => LIMITS.includes(field)));
+  return [...missing, unread ? "limits-unread" : "limits"];
 }
 
 /** The same as a sentence, which stands beside "nothing was found"; `undefined` where all was looked at. */

@@ -13,6 +13,8 @@ export const fieldsheetMessages = {
   "looked-packed": "undisturbed packed concrete",
   "looked-leak": "leaks",
   "looked-limits": "limits (so nothing was compared with a specification)",
+  "looked-limits-unread":
+    "limits (a column that may give them was not read, so nothing was compared with a specification)",
   "column-named": ({ column }: Words<"column">) => `column ${column}`,
   "column-headed": ({ column, header }: Words<"column" | "header">) =>
     `column ${column}, “${header}”`,

@@ -44,7 +44,7 @@ export const paneSetupMessages = {
   "pane-aggregate-size": "Aggregate size",
   "pane-add-mixes": "Write the mixes into the workbook",
   "pane-nothing-compared":
-    "Nothing was compared with a specification: neither the sheet, nor its setup, nor this pane gives limits.",
+    "Nothing was compared with a specification: no limits were read from the sheet, its setup or this pane.",
   "setup-sheet-not-ours": ({ sheet }: Words<"sheet">) =>
     `The sheet “${sheet}” holds no table of a setup, so nothing of it is read and nothing is written to it. Give it another name, and the setup can be kept on a sheet of its own.`,
   "setup-sheet-renamed": ({ sheet, now }: Words<"sheet" | "now">) =>

@@ -13,6 +13,8 @@ export const fieldsheetMessages: SameSentences<typeof english> = {
   "looked-packed": "el concreto compactado sin desprender",
   "looked-leak": "las fugas",
   "looked-limits": "los límites (así que nada se comparó con una especificación)",
+  "looked-limits-unread":
+    "los límites (una columna que puede darlos no se leyó, así que nada se comparó con una especificación)",
   "column-named": ({ column }) => `columna ${column}`,
   "column-headed": ({ column, header }) => `columna ${column}, “${header}”`,
   "column-may-decide": ({ mayBe }) =>

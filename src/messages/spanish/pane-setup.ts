@@ -46,7 +46,7 @@ export const paneSetupMessages: SameSentences<typeof english> = {
   "pane-aggregate-size": "Tamaño del agregado",
   "pane-add-mixes": "Escribir las mezclas en el libro",
   "pane-nothing-compared":
-    "No se comparó nada con una especificación: ni la hoja, ni su configuración, ni este panel dan límites.",
+    "No se comparó nada con una especificación: no se leyó ningún límite de la hoja, de su configuración ni de este panel.",
   "setup-sheet-not-ours": ({ sheet }) =>
     `La hoja “${sheet}” no tiene ninguna tabla de configuración, así que no se lee ni se escribe nada en ella. Póngale otro nombre y la configuración podrá guardarse en una hoja propia.`,
   "setup-sheet-renamed": ({ sheet, now }) =>

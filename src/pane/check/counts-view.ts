@@ -27,7 +27,7 @@ export function testCounts(store: PaneStore): HTMLElement {
       verdicts.replaceChildren(
         ...VERDICTS.map((verdict) => count(verdict, counts.verdicts[verdict])),
       );
-      nothing.hidden = !checked.result.notLookedAt.includes("limits");
+      nothing.hidden = !checked.result.notLookedAt.some((what) => what.startsWith("limits"));
       compared.hidden = VERDICTS.every((verdict) => counts.verdicts[verdict] === 0);
     },
   );

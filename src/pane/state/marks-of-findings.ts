@@ -4,8 +4,9 @@ import type { Mark } from "../../hosts/sheet-host";
 import { placeOf, type CheckedArea } from "./checked-area";
 
 /**
- * One mark for each finding. What concerns a row as a whole is marked on the row's first cell, and what
- * concerns the sheet on its header, and on the cell of each row that it rests on.
+ * One mark for each finding. What concerns a row as a whole is marked on the row's first cell, what
+ * concerns a column on its header, and what concerns the sheet on the first header and on the cell of each
+ * row that it rests on.
  */
 export function marksOfFindings(checked: CheckedArea): Mark[] {
   return atOnce(marksInSteps(checked));
@@ -14,10 +15,10 @@ export function marksOfFindings(checked: CheckedArea): Mark[] {
 /** The same in steps. */
 export function* marksInSteps(checked: CheckedArea): Steps<Mark[]> {
   const marks = yield* each(checked.result.findings, (finding) => {
-    const { weight, record, field, place, behind = [] } = finding;
+    const { weight, record, field, column, place, behind = [] } = finding;
     const sentences = [sentenceOfFinding(finding, checked)];
     return [record, ...behind].map((record) => ({
-      ...placeOf(checked, { record, field, place: record === null ? place : undefined }),
+      ...placeOf(checked, record === null ? { record, field, column, place } : { record, field }),
       weight,
       sentences,
     }));
