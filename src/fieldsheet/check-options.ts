@@ -10,7 +10,7 @@ export type GivenLimit = number | readonly CellValue[] | undefined;
 export interface CheckOptions {
   readonly low?: GivenLimit;
   readonly high?: GivenLimit;
-  /** Limits for tests of which neither the sheet nor the setup gives any. */
+  /** Limits for tests of which neither the sheet nor the setup gives any, and beside a column of the other. */
   readonly otherwise?: Limits;
   /** "," where the workbook writes decimal commas. */
   readonly decimal?: DecimalMark;

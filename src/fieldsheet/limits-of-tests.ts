@@ -28,7 +28,7 @@ type ReadLimit = number | Issue | undefined;
  *   those of `numberFromCell` for a single limit that is not a number.
  */
 export function limitsOfTests(
-  { records, decimal }: SheetReading,
+  { records, decimal, has }: SheetReading,
   options: CheckOptions,
 ): LimitsOfTests | Issue {
   const low = givenLimit("low", options.low, records.length, decimal);
@@ -42,6 +42,11 @@ export function limitsOfTests(
       if (isIssue(each)) unreadable.set(record, { ...unreadable.get(record), [field]: each });
     });
   }
+  // A column of one limit leaves the other to be given for all tests.
+  const { otherwise = {} } = options;
+  const alone =
+    has("target") || has("low") === has("high") ? undefined : has("low") ? "high" : "low";
+  const rest = alone === undefined ? undefined : { [alone]: otherwise[alone] };
   // Most tests have the limits of the one before; they share one object.
   let last: Limits = {};
   return {
@@ -53,8 +58,8 @@ export function limitsOfTests(
       const { record } = test;
       const own = limitsIn(test.values);
       const said = {
-        low: limitAt(low, record) ?? own.low,
-        high: limitAt(high, record) ?? own.high,
+        low: limitAt(low, record) ?? own.low ?? (own.high === undefined ? undefined : rest?.low),
+        high: limitAt(high, record) ?? own.high ?? (own.low === undefined ? undefined : rest?.high),
       };
       if (said.low !== undefined && said.high !== undefined) {
         if (said.low > said.high) return { crossed: { low: said.low, high: said.high } };

@@ -46,7 +46,7 @@ export const paneCheckMessages = {
 
   "pane-limits": "Specification",
   "pane-limits-hint":
-    "The sheet does not hold both limits. Give what is missing to compare the results with it.",
+    "For tests of which neither the sheet nor its setup gives limits. What the sheet says goes first.",
   "pane-low": "Low limit, %",
   "pane-high": "High limit, %",
   "pane-compare": "Compare",

@@ -46,7 +46,7 @@ export const paneCheckMessages: SameSentences<typeof english> = {
 
   "pane-limits": "Especificación",
   "pane-limits-hint":
-    "La hoja no tiene los dos límites. Indique el que falte para comparar con él los resultados.",
+    "Para pruebas de las que ni la hoja ni su configuración dan límites. Lo que dice la hoja va primero.",
   "pane-low": "Límite inferior, %",
   "pane-high": "Límite superior, %",
   "pane-compare": "Comparar",

@@ -1,9 +1,16 @@
 import { say } from "../../messages/pane-catalogue";
-import { missingLimits } from "../state/checked-area";
+import { missingLimits, type CheckedArea } from "../state/checked-area";
 import type { PaneCommands } from "../state/commands";
 import { button, element } from "../kit/element";
 import { limitInputs } from "../state/limit-inputs";
 import type { PaneStore } from "../state/pane-state";
+
+/** Whether a test has no limits from the sheet or its setup. */
+function lacksLimits({ result }: CheckedArea): boolean {
+  return result.results.some(
+    ({ state, limits }) => state !== "" && limits.low === undefined && limits.high === undefined,
+  );
+}
 
 /** Limits of the specification for a sheet that has none of its own. */
 export function limitsView(store: PaneStore, commands: PaneCommands): HTMLElement {
@@ -24,7 +31,9 @@ export function limitsView(store: PaneStore, commands: PaneCommands): HTMLElemen
     ({ checked }) => checked,
     (checked) => {
       const missing = checked ? missingLimits(checked.result.columns) : [];
-      view.hidden = missing.length === 0;
+      const { low, high } = store.get();
+      const isTyped = `${low}${high}`.trim() !== "";
+      view.hidden = !checked || missing.length === 0 || (!isTyped && !lacksLimits(checked));
       for (const { which, field } of inputs) field.view.hidden = !missing.includes(which);
     },
   );

@@ -55,9 +55,8 @@ export function* checkAreaInSteps(
   const limit = (which: "low" | "high") =>
     missing.includes(which) ? typedNumber(given[which], say(`pane-${which}`), decimal) : undefined;
   const typed = { low: limit("low"), high: limit("high") };
-  // What is typed here for the whole sheet goes behind what is kept for a mix.
-  const limits = setup?.limitsAir ? { otherwise: typed } : typed;
-  const options = { ...limits, decimal, datesFrom, setup };
+  // What is typed here for the whole sheet goes behind what the sheet says, and what is kept for a mix.
+  const options = { otherwise: typed, decimal, datesFrom, setup };
   const result = Problem.unless(yield* checkTestsInSteps(found, options));
   return { ...layout, read, decimal, at: new Date(), result };
 }
