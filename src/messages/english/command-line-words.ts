@@ -39,7 +39,7 @@ A "-" reads CSV or JSON lines from standard input, of any length.
 
   --json           one JSON object a line
   --tests          also a line for each test: its state, air and specification
-  --low, --high    specification limits in % for sheets
+  --low, --high    specification limits in %, in place of the sheets' own
   --setup FILE     what columns hold and what is specified by mix: CSV, or a workbook
                    with a sheet "Fresh setup"
   --decimal ,      texts are written with decimal commas

@@ -20,7 +20,7 @@ Un "-" lee CSV o líneas JSON de la entrada estándar, de cualquier longitud.
 
   --json           un objeto JSON por línea
   --tests          también una línea por prueba: su estado, aire y especificación
-  --low, --high    límites de la especificación en % para las hojas
+  --low, --high    límites de la especificación en %, en lugar de los de las hojas
   --setup ARCHIVO  qué contienen las columnas y qué se especifica por mezcla: CSV, o un
                    libro con una hoja "Fresh setup"
   --decimal ,      los textos llevan coma decimal
