@@ -46,11 +46,13 @@ export function inputsOfRow(
 /**
  * The test that stands in the inputs; `undefined` without a reading.
  *
+ * @param scaleEnd Where the scale of the meter ends, %; 9 when absent.
  * @throws Problem, with the label of the input as its place, where an input cannot be read.
  */
 export function testOfInputs(
   typed: TestInputs,
   decimal: DecimalMark,
+  scaleEnd?: number,
 ): { readonly test: BorderlineTest; readonly check?: number } | undefined {
   const number = (input: TestInput) =>
     typedNumber(typed[input], say(`test-input-${input}`), decimal);
@@ -62,6 +64,7 @@ export function testOfInputs(
       cups: number("cups"),
       alcohol: typedAlcohol(typed.alcohol, decimal) ?? { amount: 0, unit: "oz" },
       limits: typedLimits(typed, decimal),
+      scaleEnd,
     },
     check: number("check"),
   };

@@ -56,10 +56,10 @@ export function testView(store: PaneStore, commands: PaneCommands): HTMLElement 
     deviation.complain(complaintAbout("check", store.get().deviation, decimal));
     if (wrong) return;
     try {
-      const read = testOfInputs(typed, decimal);
+      const row = rowUnderCursor(store.get());
+      const read = testOfInputs(typed, decimal, (row ?? anyTest(store.get()))?.scaleEnd);
       const own = typedNumber(store.get().deviation, say("test-input-deviation"), decimal);
       if (!read) return;
-      const row = rowUnderCursor(store.get());
       const decides = decidesWith(row, typed !== recorded);
       const test = decides ? read.test : { ...read.test, limits: {} };
       const looked = Problem.unless(whatIf(test, { deviation: own, check: read.check }));
@@ -141,6 +141,11 @@ function readingView(test: TestResult, decimal: DecimalMark): HTMLElement[] {
 function rowUnderCursor({ checked, cursor }: PaneState): TestResult | undefined {
   const row = checked && cursor && rowAt(checked, cursor);
   return row?.state === "" ? undefined : row;
+}
+
+/** Every test of a sheet is taken with the same meter scale. */
+function anyTest({ checked }: PaneState): TestResult | undefined {
+  return checked?.result.results[0];
 }
 
 function decimalOf({ checked, decimal }: PaneState): DecimalMark {

@@ -54,6 +54,16 @@ test("what a row fills in gives the row's own result again, with either decimal 
   }
 });
 
+test("a row of a meter with a longer scale gives its own result again", () => {
+  const table = { headers: ["Final reading", "Alcohol (pt)"], rows: [[9.5, 1]] };
+  const result = checkedTable(table, { scaleEnd: 10 });
+  const [row] = result.results;
+  const inputs = inputsOfRow(row!, result, ".");
+  const { test } = testOfInputs(inputs, ".", row!.scaleEnd)!;
+  expect(resultOf(whatIf(test)).air).toBe(9.5);
+  expect(whatIf(testOfInputs(inputs, ".")!.test)).toMatchObject({ id: "reading-beyond-scale" });
+});
+
 test("without a reading there is no test", () => {
   expect(testOfInputs({ ...TYPED, reading: " " }, ".")).toBeUndefined();
 });
