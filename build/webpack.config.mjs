@@ -3,7 +3,7 @@ import { EsbuildPlugin } from "esbuild-loader";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import { readdirSync, readFileSync } from "node:fs";
-import { resolve } from "node:path";
+import { relative, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { tsImport } from "tsx/esm/api";
 import { versionLine } from "./built-from.mjs";
@@ -46,7 +46,7 @@ const configuration = async (env, mode, address, version) => ({
   target: ["web", target],
   devtool: false,
   entry: {
-    functions: [resolve(src, "functions-in-excel/blank-cells.ts"), ...functionFiles],
+    functions: inOne([resolve(src, "functions-in-excel/blank-cells.ts"), ...functionFiles]),
     spanish: resolve(src, "messages/spanish/script.ts"),
     // The page of the pane loads functions.js first, and the pane takes the reading and the check from it.
     taskpane: { import: resolve(src, "pane/taskpane.ts"), dependOn: "functions" },
@@ -115,6 +115,13 @@ const configuration = async (env, mode, address, version) => ({
   infrastructureLogging: { level: "warn" },
   ...(env.WEBPACK_SERVE && { devServer: await devServer(Boolean(env.https)) }),
 });
+
+/** Files as one that imports them all: what only they use can then be put together without names. */
+function inOne(files) {
+  // Named from the root, so that the build is the same wherever it is made.
+  const imports = files.map((file) => `import "./${relative(root, file)}";`);
+  return `data:text/javascript,${encodeURIComponent(imports.join(""))}`;
+}
 
 function page(name, template, chunks, words = {}) {
   return new HtmlWebpackPlugin({

@@ -24,8 +24,8 @@ export interface HeadedColumnsApart extends ColumnsApart {
  * Which columns are set apart from a table of tests by a blank column and are none of its own, such as what
  * formulas make of it, or another table beside it. A blank column alone parts nothing: groups of columns
  * are often written so. Columns behind one are apart where half of them or more are headed like columns of
- * the table, but for those that decide a test and that the table lacks; and where they say nothing that is
- * read.
+ * the table, but for those that decide a test and that the table lacks; and where they stand behind it and
+ * say nothing that is read.
  *
  * @param columns The columns with their headers and some of their cells.
  * @param rows All rows, to see which columns are blank.
@@ -48,9 +48,11 @@ export function columnsApart(
     const { from, all } = piece;
     const fields = fieldsIn(all);
     const again = [...fields].filter((field) => own.has(field)).length;
-    const isLike = again > 0 && again * 2 >= fields.size;
+    // What identifies a test stands before it; what was made of it stands behind.
+    const isBefore = piece.to < table.from;
+    const isLike = again > 0 && (isBefore ? again * 2 > fields.size : again * 2 >= fields.size);
     const belongs =
-      !isLike && (fields.size > 0 || all.some((column) => speaks(column, from, rows)));
+      !isLike && (isBefore || fields.size > 0 || all.some((column) => speaks(column, from, rows)));
     if (piece === table || belongs) {
       for (const field of fields) own.add(field);
       return [];

@@ -4,7 +4,7 @@ import type { Cells } from "./labelled-value";
 import { fieldSaidBy, isLabelText } from "./labels";
 
 /** Whether a cell holds a number, be it as text. */
-function isNumber(cell: CellValue): boolean {
+export function isNumber(cell: CellValue): boolean {
   return (
     typeof cell === "number" || (typeof cell === "string" && /^\s*\d+(?:[.,]\d+)?\s*$/.test(cell))
   );

@@ -3,6 +3,9 @@ import type { SheetColumn } from "./recognition";
 /** Fewer columns have words in common by chance. */
 const ENOUGH = 4;
 
+/** A column or two that somebody put beside an export are headed otherwise: one in so many. */
+const MOST = 4;
+
 /**
  * Leaves out what all headers say alike, for it tells no column from another: a title over the whole
  * table, and words at the beginning of every header, as exports put there. Words at the beginning of most
@@ -25,7 +28,7 @@ export function withoutCommonWords(columns: readonly SheetColumn[]): readonly Sh
   const owns = left.map(({ headers }) => headers.at(-1) ?? "").filter((header) => header !== "");
   const prefix = commonPrefix(owns);
   if (prefix === "") return left;
-  const all = owns.every((header) => header.startsWith(prefix));
+  const all = owns.filter((header) => !header.startsWith(prefix)).length * MOST <= owns.length;
   return left.map(({ headers, cells }) => {
     const own = headers.at(-1) ?? "";
     if (!own.startsWith(prefix)) return { headers, cells };

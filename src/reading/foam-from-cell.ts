@@ -23,7 +23,7 @@ export function foamFromCell(
   { header = "", opposite = false }: Asked,
   decimal: DecimalMark,
 ): Bounded | undefined | Issue {
-  if (opposite || ASKS_FOR_TOO_MUCH.test(folded(header))) {
+  if (opposite || ASKS_FOR_TOO_MUCH.test(folded(header).replace(/\s+/g, " "))) {
     const tooMuch = answer(cell, opposite);
     if (typeof tooMuch === "boolean") return { value: FOAM_LIMIT, than: tooMuch ? "more" : "less" };
   }

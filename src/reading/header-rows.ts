@@ -1,4 +1,5 @@
-import { shownValue, type CellValue } from "../measure/cell-value";
+import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
+import { endsWithColon, isLabelText } from "./labels";
 import { recognise } from "./recognise";
 
 /**
@@ -25,10 +26,20 @@ export function headersByColumn(
   return (rows[0] ?? []).map((_, at) => titles.map((row) => row[at]!));
 }
 
-/** Whether a row may be one of several header rows: texts, and nothing but texts. */
+/** A measured value as a text; "2" may be the header of a second reading. */
+const MEASURED = /^\s*-?\d+[.,]\d+\s*%?\s*$/;
+
+/** Whether a row may be one of several header rows: texts, and nothing but texts that are no values. */
 export function mayBeOneOfSeveral(row: readonly CellValue[]): boolean {
-  const texts = row.every((cell) => cell === null || typeof cell === "string");
+  const texts = row.every(
+    (cell) => cell === null || (typeof cell === "string" && !MEASURED.test(cell)),
+  );
   return texts && row.some((cell) => shownValue(cell).trim() !== "");
+}
+
+/** Whether a row may stand above headers as their titles: no labels with their values, "Date: 3/14/2026". */
+export function mayBeTitles(row: readonly CellValue[]): boolean {
+  return row.every((cell) => isBlank(cell) || (isLabelText(cell) && !endsWithColon(cell)));
 }
 
 /** Header rows as one: each header behind its titles, as far as it says the same alone with them. */

@@ -75,7 +75,7 @@ function isAboveItsValues(block: Cells, row: number): boolean {
   }
   const holds = (cells: Cells[number] | undefined, isValue: (cell: CellValue) => boolean) =>
     fields.some(([column]) => !isBlank(cells?.[column]) && isValue(cells![column]!));
-  const isNumber = (cell: CellValue) => typeof cell !== "string" || /^\d[\d.,\s]*$/.test(cell);
+  const isNumber = (cell: CellValue) => typeof cell !== "string" || /^\s*\d[^\p{L}]*$/u.test(cell);
   return holds(below, saysNothing) && !holds(block[row + 2], isNumber);
 }
 

@@ -1,14 +1,18 @@
 import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
 import { issue, type Issue } from "../measure/issue";
+import { isNumber } from "./columns-of-tests";
 import { READING_FIELDS } from "./fields";
-import { headersByColumn, inOneRow, mayBeOneOfSeveral } from "./header-rows";
+import { headersByColumn, inOneRow, mayBeOneOfSeveral, mayBeTitles } from "./header-rows";
 import { recognise } from "./recognise";
 import type { KeptColumn } from "./recognition";
 import type { SheetTable } from "./sheet-table";
+import { isUnitsRow } from "./units-row";
 
 /** A header row further down than this is not looked for: title rows are few. */
 const DEEPEST_HEADER = 100;
 const MOST_HEADER_ROWS = 3;
+/** A number that counts nothing, kept as a text. */
+const VALUE = /^\s*\d+[.,]\d+\s*$|^\s*\d{2,}\s*$/;
 
 /** The table found in a block of cells. */
 export interface SheetLayout {
@@ -21,6 +25,8 @@ export interface SheetLayout {
 
 interface Likeness {
   readonly fields: number;
+  /** Columns that may be a field and have to be asked about. */
+  readonly asked: number;
   readonly readings: boolean;
 }
 
@@ -29,7 +35,7 @@ interface Likeness {
  * every row below it belongs to the table, blank rows too, so that positions stay those of the sheet.
  *
  * The header is the row in which most columns are recognised. A row with a column of meter readings
- * goes before one without, and of equals the upper one counts. Two or three rows together are the
+ * goes before one without; of equals the one with more columns to ask about, then the upper one. Two or three rows together are the
  * header where more columns are recognised from all of them.
  *
  * @param block Cell values of a rectangle, row by row.
@@ -41,12 +47,15 @@ export function findTable(
   kept?: readonly KeptColumn[],
 ): SheetLayout | Issue {
   const top = block.slice(0, DEEPEST_HEADER);
-  let best: Likeness = { fields: 0, readings: false };
+  let best: Likeness = { fields: 0, asked: 0, readings: false };
   let found: { headers: readonly (readonly string[])[]; last: number } | undefined;
   for (let count = 1; count <= MOST_HEADER_ROWS; count++) {
     for (let last = count - 1; last < top.length; last++) {
       const rows = top.slice(last - count + 1, last + 1);
       if (count > 1 && !rows.every(mayBeOneOfSeveral)) continue;
+      if (!rows.slice(0, -1).every(mayBeTitles)) continue;
+      // A row of units is read with the rows below the header.
+      if (count > 1 && isUnitsRow(rows.at(-1)!)) continue;
       const headers = headersByColumn(rows);
       const likeness = headerLikeness(rows, headers, kept);
       if (isMore(likeness, best)) [found, best] = [{ headers, last }, likeness];
@@ -66,7 +75,8 @@ export function findTable(
 
 function isMore(one: Likeness, other: Likeness): boolean {
   if (one.readings !== other.readings) return one.readings;
-  return one.fields > other.fields;
+  if (one.fields !== other.fields) return one.fields > other.fields;
+  return one.fields > 0 && one.asked > other.asked;
 }
 
 function headerLikeness(
@@ -74,20 +84,27 @@ function headerLikeness(
   headers: readonly (readonly string[])[],
   kept: readonly KeptColumn[] | undefined,
 ): Likeness {
-  const nothing = { fields: 0, readings: false };
+  const nothing = { fields: 0, asked: 0, readings: false };
   const row = rows.at(-1)!;
-  const texts = row.filter((cell) => typeof cell === "string" && !isBlank(cell)).length;
-  const numbers = row.filter((cell) => typeof cell === "number").length;
+  const filled = row.filter((cell) => !isBlank(cell));
+  // Numbers may be kept as texts; "1", "2" and "3" alone may be the headers of three readings.
+  const inTexts = filled.some((cell) => typeof cell === "string" && VALUE.test(cell));
+  const numbers = filled.filter(
+    (cell) => typeof cell === "number" || (inTexts && isNumber(cell)),
+  ).length;
+  const texts = filled.filter((cell) => typeof cell === "string").length - (inTexts ? numbers : 0);
   // A row of results may say "second reading" in a remark, but it holds more numbers than such words.
   if (texts <= numbers) return nothing;
   const columns = headers.map((each, index) => {
     const isText = rows.length > 1 || typeof row[index] === "string";
     return { headers: isText ? each : [""], cells: [] };
   });
-  const fields = Object.keys(recognise(columns, kept).columns);
+  const recognised = recognise(columns, kept);
+  const fields = Object.keys(recognised.columns);
+  const asked = recognised.all.filter(({ state }) => state === "asked").length;
   const readings = READING_FIELDS.some((field) => fields.includes(field));
   if (fields.length <= numbers) return nothing;
   // One word alone over a table is a title, such as "Tests"; a header stands beside others.
   const standsAlone = rows.flat().filter((cell) => shownValue(cell).trim() !== "").length < 2;
-  return standsAlone && !readings ? nothing : { fields: fields.length, readings };
+  return standsAlone && !readings ? nothing : { fields: fields.length, asked, readings };
 }

@@ -48,6 +48,22 @@ function repeatsHeader(row: readonly CellValue[], headers: readonly string[]): b
   return same.length >= 2 && same.length * 2 > filled.length;
 }
 
+/**
+ * Whether a row says nothing but what stands above the headers, on the next page again.
+ *
+ * @param titles For each column the titles above its header.
+ */
+export function repeatsTitles(
+  row: readonly CellValue[],
+  titles: readonly (readonly string[])[],
+): boolean {
+  const filled = [...row.entries()].filter(([, cell]) => !isBlank(cell));
+  return filled.every(([at, cell]) => {
+    if (typeof cell !== "string") return false;
+    return titles[at]?.some((title) => folded(title).trim() === folded(cell).trim()) ?? false;
+  });
+}
+
 /** Whether a row is one or two texts, the first of which begins as remarks and signatures do. */
 function isWrittenBelow(row: readonly CellValue[]): boolean {
   const filled: CellValue[] = [];

@@ -1,6 +1,7 @@
 import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
 import { isIssue, type Issue } from "../measure/issue";
 import { READING_FIELDS, type FieldId } from "./fields";
+import { isNumber } from "./columns-of-tests";
 import { findForms, type FoundForms } from "./find-forms";
 import { fieldSaidBy, isKnownLabel } from "./labels";
 import { findTable, type SheetLayout } from "./layout";
@@ -34,7 +35,7 @@ export function findTestsIn(
   const first = firstOfSeveral(block, kept);
   if (first) return { layout: first };
   const forms = block.length > MOST_ROWS_OF_FORMS ? undefined : findForms(block);
-  if (forms) return { forms };
+  if (forms && (isIssue(layout) || !areRowsApart(block))) return { forms };
   return isIssue(layout) ? layout : { layout };
 }
 
@@ -69,6 +70,12 @@ function firstOfSeveral(
     };
   }
   return undefined;
+}
+
+/** Whether rows look like forms only because of the blank ones between them: they are those of a table. */
+function areRowsApart(block: readonly (readonly CellValue[])[]): boolean {
+  const filled = block.filter((row) => !row.every(isBlank));
+  return filled.length < block.length && findForms(filled) === undefined;
 }
 
 /** The stretches of columns that hold something near the top of a block. */
@@ -106,20 +113,23 @@ export function* readTestsInSteps(
 function isTable({ table, headers }: SheetLayout, kept?: readonly KeptColumn[]): boolean {
   const single = headers.every((each) => each.length === 1);
   // A number is no header of its own: forms number their lines.
-  const isNumber = (at: number) => !/\p{L}/u.test(shownValue(table.headers[at]));
-  const texts = headers.map((each, at) => (single && isNumber(at) ? [""] : each));
-  const columns = texts.map((each) => ({ headers: each, cells: [] }));
+  const isNumbered = (at: number) => !/\p{L}/u.test(shownValue(table.headers[at]));
+  const texts = headers.map((each, at) => (single && isNumbered(at) ? [""] : each));
+  const rows = table.rows.slice(0, ROWS_LOOKED_AT);
+  const columns = texts.map((each, at) => ({
+    headers: each,
+    cells: rows.map((row) => row[at] ?? null),
+  }));
   const found = recognise(columns, kept).columns;
   const own = new Set(Object.keys(found) as FieldId[]);
   const readings = READING_FIELDS.flatMap((field) => found[field] ?? []);
   if (readings.length === 0) return false;
-  const rows = table.rows.slice(0, ROWS_LOOKED_AT);
   if (rows.every((row) => row.every(isBlank))) return !hasNumber(table.headers);
   const isLabel = (cell: CellValue | undefined) => fieldSaidBy(cell) !== undefined;
   // Two tests with a reading, right below a header without a number, are the rows of a table.
   const first = rows.filter((row) => !row.every(isBlank)).slice(0, 2);
   const isRead = (row: readonly CellValue[]) =>
-    readings.some(({ index }) => typeof row[index] === "number") && !row.some(isKnownLabel);
+    readings.some(({ index }) => isNumber(row[index] ?? null)) && !row.some(isKnownLabel);
   if (!hasNumber(table.headers) && first.length === 2 && first.every(isRead)) return true;
   const labelled = readings.some(({ index }) => {
     const below = rows.map((row) => row[index]).filter((cell) => !isBlank(cell));

@@ -14,7 +14,7 @@ import type { SheetReading } from "./sheet-reading";
 import type { SheetTable } from "./sheet-table";
 import type { UnreadColumn } from "./unread-column";
 import { unfitSettings } from "./kept-columns";
-import { isNotATestRow } from "./not-a-test-row";
+import { isNotATestRow, repeatsTitles } from "./not-a-test-row";
 import { recognise } from "./recognise";
 import type { KeptColumn, RecognisedColumn, SheetColumn } from "./recognition";
 import { inOneGo, type Steps } from "./steps";
@@ -56,6 +56,7 @@ export function* readTableInSteps(
   const { columns: found, all } = recognise(sheetColumns, kept);
   const columns = table.titles ? withTitles(found, table.headers) : found;
   const headers = sheetColumns.map(({ headers }) => headers.at(-1) ?? "");
+  const titles = table.titles && sheetColumns.map(({ headers }) => headers.slice(0, -1));
   const places = Object.entries(columns) as [FieldId, ColumnPlace][];
   const blank: boolean[] = [];
   const tests = new ReadTests(blank);
@@ -68,7 +69,8 @@ export function* readTableInSteps(
   let ofSheet: { is?: DecimalMark } | undefined;
   const parts: (() => ReadStretch)[] = [
     () => (from, to) => {
-      for (let row = from; row < to; row++) blank.push(isNoTest(rows[row]!, places, headers));
+      for (let row = from; row < to; row++)
+        blank.push(isNoTest(rows[row]!, places, headers, titles));
     },
     ...places.map(([field, place]) => () => {
       return columnReader(field, place, columns, rows, tests, written);
@@ -183,10 +185,12 @@ function isNoTest(
   row: readonly CellValue[],
   places: readonly (readonly [FieldId, ColumnPlace])[],
   headers: readonly string[],
+  titles: readonly (readonly string[])[] | undefined,
 ): boolean {
   return (
     places.every(([, { index }]) => isBlank(row[index])) ||
     isNotATestRow(row, headers) ||
+    (titles !== undefined && repeatsTitles(row, titles)) ||
     isDayOfTheRowsBelow(row, places)
   );
 }

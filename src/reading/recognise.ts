@@ -9,6 +9,7 @@ import { CLEAR_LEAD, describe, type Rival } from "./described-column";
 import type { FieldId } from "./fields";
 import { finalAsResult } from "./final-result";
 import { letteredTemperatures } from "./lettered-temperatures";
+import { namesOfOtherTests } from "./names-of-other-tests";
 import { readingBeforeAnother } from "./reading-before-another";
 import type {
   KeptColumn,
@@ -67,7 +68,8 @@ function inTheirSheet(
   considered: readonly Considered[],
   columns: readonly SheetColumn[],
 ): readonly Considered[] {
-  const withSpecification = specifiedInOneCell(checkedOn(considered), columns);
+  const named = namesOfOtherTests(checkedOn(considered), columns);
+  const withSpecification = specifiedInOneCell(named, columns);
   const ofReadings = readingBeforeAnother(finalAsResult(withSpecification));
   return whichVessel(temperatureOfConcrete(letteredTemperatures(ofReadings)));
 }

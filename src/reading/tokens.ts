@@ -77,7 +77,8 @@ function cut(header: string): string {
     .replace(FORMULA, "$1")
     .replace(MARKUP, " ")
     .replace(/\u00AD/g, "")
-    .replace(/(\p{Ll})-\s?\n\s?(\p{Ll})/gu, "$1$2");
+    .replace(/(\p{Ll})-\s?\n\s?(\p{Ll})/gu, "$1$2")
+    .replace(/\s+/g, " ");
 }
 
 function splitCamelCase(text: string): string {
