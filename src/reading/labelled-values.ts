@@ -1,5 +1,5 @@
 import { isBlank, type CellValue } from "../measure/cell-value";
-import { columnsOfTests } from "./columns-of-tests";
+import { columnsOfTests, isNumber } from "./columns-of-tests";
 import { crossTables } from "./cross-tables";
 import { DECIDING } from "./deciding";
 import type { FieldId } from "./fields";
@@ -16,7 +16,7 @@ import { namesOfTests } from "./names-of-tests";
 import { sectionOf } from "./section-titles";
 import { strayValues } from "./stray-values";
 import { titlesAtTheLeft } from "./titles-at-the-left";
-import { readHeader } from "./units-in-header";
+import { unitIn } from "./units-row";
 
 /** A merged label covers so many columns before its value. */
 const WIDEST_LABEL = 3;
@@ -120,7 +120,7 @@ function besideIn(block: Cells, row: number, { tests, titles, isCrossed }: Surro
       }
       continue;
     }
-    const unit = unitBehind(cells, value);
+    const unit = unitBehind(cells, column, value);
     pairs.push(labelledValue(text, label, { row, column: value }, { ...under, unit }));
     column = unit === undefined ? value : value + 1;
   }
@@ -193,10 +193,13 @@ function besideLabel(cells: readonly CellValue[], column: number): number | unde
   return undefined;
 }
 
-/** The unit that stands in a cell of its own behind a number. */
-function unitBehind(cells: readonly CellValue[], value: number): string | undefined {
+/**
+ * The unit that stands in a cell of its own behind a number, or what it counts, as the label says it too:
+ * "Calibrated cups", 2, "cups".
+ */
+function unitBehind(cells: readonly CellValue[], label: number, value: number): string | undefined {
   const unit = cells[value + 1];
-  if (typeof cells[value] !== "number" || typeof unit !== "string") return undefined;
-  const { tokens, unit: found } = readHeader(`value (${unit.trim()})`);
-  return found?.dimension && tokens.length === 1 ? unit.trim() : undefined;
+  if (!isNumber(cells[value] ?? null) || typeof unit !== "string") return undefined;
+  const isCounted = isBlank(cells[value + 2]) && fieldSaidBy(unit) === fieldSaidBy(cells[label]);
+  return unitIn(unit) ?? (isCounted && isLabelText(unit) ? unit.trim() : undefined);
 }

@@ -125,6 +125,7 @@ function isTable({ table, headers }: SheetLayout, kept?: readonly KeptColumn[]):
   const readings = READING_FIELDS.flatMap((field) => found[field] ?? []);
   if (readings.length === 0) return false;
   if (rows.every((row) => row.every(isBlank))) return !hasNumber(table.headers);
+  if (table.headers.some((_, at) => isOfLabels(rows.map((row) => row[at] ?? null)))) return false;
   const isLabel = (cell: CellValue | undefined) => fieldSaidBy(cell) !== undefined;
   // Two tests with a reading, right below a header without a number, are the rows of a table.
   const first = rows.filter((row) => !row.every(isBlank)).slice(0, 2);
@@ -145,6 +146,13 @@ function isTable({ table, headers }: SheetLayout, kept?: readonly KeptColumn[]):
     });
     return others.length > 0 && others.length * 2 >= filled.length;
   });
+}
+
+/** Whether the cells of a column are the labels of a form: they name a reading and two things besides. */
+function isOfLabels(cells: readonly CellValue[]): boolean {
+  const labels = cells.filter((cell) => typeof cell === "string" && /\p{L}{3}/u.test(cell));
+  const said = new Set(labels.flatMap((cell) => fieldSaidBy(cell) ?? []));
+  return said.size >= 3 && READING_FIELDS.some((reading) => said.has(reading));
 }
 
 function hasNumber(cells: readonly CellValue[]): boolean {

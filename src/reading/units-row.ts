@@ -31,7 +31,7 @@ export function unitsBelow(
 }
 
 /** The unit that a text is, without its brackets; `undefined` for any other text. */
-function unitIn(text: string): string | undefined {
+export function unitIn(text: string): string | undefined {
   const unit = text.trim().replace(/^[([{]\s*|\s*[)\]}]$/g, "");
   if (unit === "" || unit.length > LONGEST_BESIDE) return undefined;
   return readHeader(`(${unit})`).onlyUnit?.dimension && unit;
