@@ -18,8 +18,10 @@ export interface CheckedSheet {
 }
 
 /**
- * Finds the tests in a sheet and checks them. What cannot be read is said; nothing is thrown.
+ * Finds the tests in a sheet and checks them; where a further header stands below, also the tests under
+ * it, as of a table of its own. What cannot be read is said; nothing is thrown.
  *
+ * @param from The row from which on the sheet is looked at.
  * @param lines Of a stream, the line of each row; it has no cells to name.
  */
 export function checkSheet(
@@ -29,30 +31,48 @@ export function checkSheet(
   options: CheckOptions & ReadingOptions,
   withTests: boolean,
   lines?: readonly number[],
+  from = 0,
 ): CheckedSheet {
   const notChecked = (issue: Issue): CheckedSheet => {
     const amiss = !NO_TESTS.has(issue.id);
     const message = amiss ? issueSentence(issue) : say("sheet-without-tests");
     return { hasTests: false, said: [{ kind: "not read", file, sheet, message, amiss }] };
   };
-  const block = rectangle(rows);
+  const block = rectangle(rows).slice(from);
   const found = findTestsIn(block, options.setup?.columns);
   if (isIssue(found)) return notChecked(found);
-  const result = checkTests(found, options);
-  if (isIssue(result)) return notChecked(result);
-  const inSheet = placeInSheet(file, sheet, 0, result);
+  const checked = checkTests(found, options);
+  if (isIssue(checked)) return notChecked(checked);
+  const { headedAgain, placeOf } = checked.reading;
+  const again = headedAgain && placeOf(headedAgain.record, null).row;
+  const below =
+    again === undefined
+      ? undefined
+      : checkSheet(file, sheet, rows, options, withTests, lines, from + again);
+  // Where the tests of the next table are checked too, nothing is left unread.
+  const findings = checked.findings.filter(
+    ({ rule }) => rule !== "rows-not-read" || !below?.hasTests,
+  );
+  const result = { ...checked, findings };
+  const inSheet = placeInSheet(file, sheet, from, result);
+  const inStream = ({ row }: { readonly row: number }) => ({ row: lines![row - 1]! });
   const place: CheckedPlace = lines
-    ? { file, at: (row, field) => ({ row: lines[inSheet.at(row, field).row - 1]! }) }
+    ? {
+        file,
+        at: (row, field) => inStream(inSheet.at(row, field)),
+        of: (at) => inStream(inSheet.of!(at)),
+      }
     : inSheet;
   const [top, columns] =
     "forms" in found
-      ? [0, block[0]!.length]
-      : [found.layout.headerRow, found.layout.table.headers.length];
-  const bottom = "forms" in found ? block.length - 1 : undefined;
+      ? [from, block[0]!.length]
+      : [from + found.layout.headerRow, found.layout.table.headers.length];
+  const bottom = "forms" in found ? from + block.length - 1 : again && from + again - 1;
   const ofSheet = saidOfSheet(result, place, top, columns, bottom);
   const said = [
     ...saidOfRows(result, place, withTests),
     lines ? { ...ofSheet, area: undefined } : ofSheet,
+    ...(below?.hasTests ? below.said : []),
   ];
   return { hasTests: true, said };
 }

@@ -4,6 +4,7 @@ import type { CheckResult } from "../fieldsheet/check-result";
 import type { CellValue } from "../measure/cell-value";
 import { Problem } from "../measure/problem";
 import { say, sentenceOf } from "../messages/pane-catalogue";
+import type { BlockPlace } from "../reading/block-place";
 import { findTable } from "../reading/layout";
 import { checkSheet } from "./check-sheet";
 import { ReadAlike } from "./read-alike";
@@ -58,6 +59,8 @@ class StreamCheck {
   /** Of the held rows, the first whose findings are still to be said. */
   private next = 0;
   private told = 0;
+  /** Whether another table has begun, of which nothing is read. */
+  private isOver = false;
   private readonly ofTheSheet = new Set<string>();
   private readonly alike = new ReadAlike();
   private readonly total = { tests: 0, valid: 0, void: 0, incomplete: 0, findings: 0 };
@@ -124,6 +127,7 @@ class StreamCheck {
   }
 
   private *add({ cells = [], line }: StreamedRow): Generator<Said> {
+    if (this.isOver) return;
     const width = this.headers!.length;
     const beyond = cells.slice(width).some((cell) => cell !== null && cell !== "");
     if (beyond) yield* this.notReadOnce(new Problem("more-cells-than-headers", { line }), line);
@@ -141,6 +145,12 @@ class StreamCheck {
     const line = this.lines[this.next]!;
     for (const problem of this.alike.differences(result, this.held, line))
       yield this.notRead(problem, line);
+    if (result.reading.headedAgain) {
+      yield* this.say(result, this.held.length);
+      this.isOver = true;
+      this.next = this.held.length;
+      return;
+    }
     yield* this.say(result, until);
     const from = Math.max(0, until - this.size.neighbours);
     this.held = this.held.slice(from);
@@ -150,7 +160,11 @@ class StreamCheck {
 
   private *say(result: CheckResult, until: number): Generator<Said> {
     const { total, next, lines, file } = this;
-    const place = { file, at: (row: number) => ({ row: lines[row]! }) };
+    const place = {
+      file,
+      at: (row: number) => ({ row: lines[row]! }),
+      of: ({ row }: BlockPlace) => ({ row: lines[row - 1]! }),
+    };
     const inside = (row: number) => row >= next && row < until;
     for (const said of saidOfRows(result, place, this.withTests, inside)) {
       if (said.kind === "finding") {

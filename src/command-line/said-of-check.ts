@@ -4,6 +4,7 @@ import { findingSentence } from "../fieldsheet/finding-sentence";
 import type { Finding } from "../fieldsheet/finding";
 import { blockReference, cellReference } from "../files/workbook/cell-reference";
 import { isCellError, type CellValue } from "../measure/cell-value";
+import type { BlockPlace } from "../reading/block-place";
 import type { FieldId } from "../reading/fields";
 import type { SaidFinding, SaidSheet, SaidTest } from "./said";
 
@@ -13,6 +14,8 @@ export interface CheckedPlace {
   readonly sheet?: string;
   /** Where a test or its field stands, its row as people count it. */
   at(row: number, field: FieldId | null): { readonly row: number; readonly cell?: string };
+  /** Where something else of what was checked stands. */
+  of?(place: BlockPlace): { readonly row: number; readonly cell?: string };
 }
 
 /** The place of a check whose table has its header in a row of a sheet, from 0. */
@@ -22,12 +25,11 @@ export function placeInSheet(
   headerRow: number,
   { reading }: CheckResult,
 ): CheckedPlace {
-  const at = (row: number, field: FieldId | null) => {
-    const place = reading.placeOf(row, field);
-    const top = headerRow + place.row;
-    return { row: top + 1, cell: cellReference(top, place.column) };
+  const of = ({ row, column }: BlockPlace) => {
+    const top = headerRow + row;
+    return { row: top + 1, cell: cellReference(top, column) };
   };
-  return { file, sheet, at };
+  return { file, sheet, of, at: (row, field) => of(reading.placeOf(row, field)) };
 }
 
 /**
@@ -88,7 +90,7 @@ function saidOfFinding(
   return {
     kind: "finding",
     ...{ file, sheet },
-    ...(record !== null && place.at(record, field)),
+    ...(record !== null ? place.at(record, field) : finding.place && place.of?.(finding.place)),
     sample: record === null ? "" : (results[record]?.sample ?? ""),
     ...{ rule, weight },
     column: (field !== null && columns[field]?.header) || "",

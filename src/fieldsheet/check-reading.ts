@@ -14,7 +14,7 @@ import type { Rule } from "./rule";
 import { RULES } from "./rules";
 import { setupFindings } from "./setup-findings";
 import { SheetTests } from "./sheet-tests";
-import { columnsApartFindings, unreadFindings } from "./unread-findings";
+import { columnsApartFindings, headedAgainFindings, unreadFindings } from "./unread-findings";
 
 /** Few enough to take some thousandths of a second. */
 const TESTS_IN_A_STEP = 500;
@@ -77,6 +77,7 @@ export function* checkInSteps(
       ...setupFindings(sheet, results, options.setup, specified.notCompared.values()),
       ...unread.map(({ finding }) => finding),
       ...columnsApartFindings(sheet),
+      ...headedAgainFindings(sheet),
       ...findings.ofTheSheet,
       ...findings.ofTests(),
     ],

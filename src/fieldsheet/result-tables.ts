@@ -1,5 +1,6 @@
-import { isCellError, type CellValue } from "../measure/cell-value";
+import { isBlank, isCellError, type CellValue } from "../measure/cell-value";
 import { say } from "../messages/catalogue";
+import type { FieldId } from "../reading/fields";
 import type { CheckResult } from "./check-result";
 import type { TestResult } from "./test-result";
 import { findingSentence } from "./finding-sentence";
@@ -23,13 +24,29 @@ export const FINDINGS_HEADER = [
 export function checkedRows(result: CheckResult): Cell[][] {
   const ofTheSheet = result.findings.filter(({ record }) => record === null);
   const firstTested = result.results.find(({ state }) => state !== "")?.record;
+  const notRead = result.findings.find(({ rule }) => rule === "rows-not-read");
   return result.results.map(({ record, state, air, specification, findings }) => {
+    if (notRead && isBelowAnotherHeader(record, result))
+      return ["", "", "", findingSentence(notRead, result.columns)];
     // What concerns the whole sheet is said once, with its first test, unless it changes every test.
     const more = record === firstTested ? ofTheSheet.filter((one) => !findings.includes(one)) : [];
     const said = more.length > 0 ? [...more, ...findings] : findings;
     const sentences = said.map((finding) => findingSentence(finding, result.columns));
     return [state, air ?? "", specification ?? "", listed(sentences)];
   });
+}
+
+/** Whether a row holds something and stands below a header of another table. */
+function isBelowAnotherHeader(
+  record: number,
+  { reading: { headedAgain, cell }, columns }: CheckResult,
+): boolean {
+  const fields = Object.keys(columns) as FieldId[];
+  return (
+    headedAgain !== undefined &&
+    record >= headedAgain.record &&
+    fields.some((field) => !isBlank(cell(record, field)))
+  );
 }
 
 /**

@@ -1,3 +1,4 @@
+import { quoted } from "../measure/cell-value";
 import { fieldName } from "../reading/fields";
 import type { SheetReading } from "../reading/sheet-reading";
 import type { UnreadColumn } from "../reading/unread-column";
@@ -23,6 +24,19 @@ export function columnsApartFindings({ apart }: SheetReading): readonly Finding[
       : ({ weight: "note", say: from === to ? "column-apart" : "columns-apart" } as const)),
     values: { last },
   }));
+}
+
+/** That another table begins further down, whose rows were not read. */
+export function headedAgainFindings({ headedAgain, placeOf }: SheetReading): readonly Finding[] {
+  if (!headedAgain) return [];
+  const { record, column, header } = headedAgain;
+  const place = { row: placeOf(record, null).row, column };
+  return [
+    {
+      ...{ record: null, field: null, place, rule: "rows-not-read", weight: "error" },
+      ...{ say: "rows-headed-otherwise", values: { header: quoted(header) } },
+    },
+  ];
 }
 
 function findingOf({ index, place, header, mayBe, decides }: UnreadColumn): Finding {

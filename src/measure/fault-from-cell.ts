@@ -58,7 +58,8 @@ export function faultFromCell(
   return yes !== opposite;
 }
 
-const AMOUNT = /^[\d\s.,/¼½¾]*[\d¼½¾]/;
+/** An amount, with or without a unit; "0?" is none. */
+const AMOUNT = /^([\d\s.,/¼½¾]*[\d¼½¾])\s*(?:\p{L}[\p{L}\d³. ]*)?$/u;
 
 /**
  * The same where an amount may be given: 8 or "8 oz" says that there was some, 0 that there was none.
@@ -70,8 +71,9 @@ export function anyFromCell(
   asked: Asked = {},
   decimal: DecimalMark = ".",
 ): boolean | undefined | Issue {
+  if (typeof value === "number" && value >= 0 && value < Infinity) return value > 0;
   const amount = isCellError(value) ? null : AMOUNT.exec(shownValue(value).trim());
   if (!amount) return faultFromCell(value, asked);
-  const read = numberFromText(amount[0], decimal);
+  const read = numberFromText(amount[1]!, decimal);
   return isIssue(read) ? read : read > 0;
 }

@@ -7,6 +7,7 @@ import { columnReader, isWrittenInNumbers, type WrittenIn } from "./column-reade
 import { decimalOfSheet } from "./decimal-of-column";
 import { kindOf, textOf } from "./evidence";
 import { FIELDS, READING_FIELDS, type FieldId } from "./fields";
+import { rowHeadedAgain, withTitlesAbove } from "./headed-again";
 import { rowThatMaySumUp } from "./may-sum-up";
 import { ReadTests } from "./read-tests";
 import type { FieldRecord } from "./record";
@@ -49,7 +50,9 @@ export function* readTableInSteps(
   { decimal = ".", datesFrom, headerRow = 0, kept = [] }: ReadingOptions = {},
 ): Steps<SheetReading> {
   const { rows } = table;
-  const every = columnsOf(table);
+  const again = rowHeadedAgain(table.headers, rows);
+  const end = again < 0 ? rows.length : withTitlesAbove(rows, again);
+  const every = columnsOf(table, end);
   const apart = columnsApart(every, rows, kept);
   const isApart = (index: number) => apart.some(({ from, to }) => index >= from && index <= to);
   const sheetColumns = every.map((column, index) => (isApart(index) ? BLANK_COLUMN : column));
@@ -70,7 +73,7 @@ export function* readTableInSteps(
   const parts: (() => ReadStretch)[] = [
     () => (from, to) => {
       for (let row = from; row < to; row++)
-        blank.push(isNoTest(rows[row]!, places, headers, titles));
+        blank.push(row >= end || isNoTest(rows[row]!, places, headers, titles));
     },
     ...places.map(([field, place]) => () => {
       return columnReader(field, place, columns, rows, tests, written);
@@ -105,6 +108,7 @@ export function* readTableInSteps(
       first: every[run.from]!.headers.at(-1) ?? "",
       last: every[run.to]!.headers.at(-1) ?? "",
     })),
+    ...(again >= 0 && { headedAgain: { record: again, ...headerIn(rows[again]!) } }),
     has: (field) => columns[field] !== undefined,
     cell: (row, field) => rows[row]?.[columns[field]?.index ?? -1] ?? null,
     placeOf: (row, field) => ({
@@ -112,6 +116,15 @@ export function* readTableInSteps(
       column: (field !== null && columns[field]?.index) || 0,
     }),
   };
+}
+
+/** The first header of a row, and its column. */
+function headerIn(headers: readonly CellValue[]): {
+  readonly column: number;
+  readonly header: string;
+} {
+  const column = headers.findIndex((cell) => !isBlank(cell));
+  return { column, header: shownValue(headers[column]) };
 }
 
 /** Reads from one row to before another. */
@@ -125,10 +138,12 @@ export function readTable(table: SheetTable, options?: ReadingOptions): SheetRea
 /** So many cells tell what a column holds. */
 const CELLS_LOOKED_AT = 200;
 
-function columnsOf({ headers, titles, rows }: SheetTable): SheetColumn[] {
+function columnsOf({ headers, titles, rows }: SheetTable, end: number): SheetColumn[] {
   const names = headers.map(shownValue);
   // A mean of readings lies off the scale's grid, and says nothing of the readings.
-  const some = rows.slice(0, CELLS_LOOKED_AT).filter((row) => !isNotATestRow(row, names));
+  const some = rows
+    .slice(0, Math.min(CELLS_LOOKED_AT, end))
+    .filter((row) => !isNotATestRow(row, names));
   const units = unitsBelow(rows);
   return headers.map((header, index) => ({
     headers: titles?.[index] ?? [shownValue(header)],

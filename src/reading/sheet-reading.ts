@@ -28,6 +28,15 @@ export interface SheetReading {
   readonly unread: readonly UnreadColumn[];
   /** Columns beside the table that are none of its own and were not read; none in a form. */
   readonly apart: readonly HeadedColumnsApart[];
+  /**
+   * The first row that heads the columns otherwise, by its position among the tests, and its first header.
+   * What stands in it and below it was not read.
+   */
+  readonly headedAgain?: {
+    readonly record: number;
+    readonly column: number;
+    readonly header: string;
+  };
   /** Whether the sheet has a place for the field. */
   has(field: FieldId): boolean;
   /** What stands in the cell of a field. */

@@ -28,6 +28,8 @@ export const fieldsheetMessages = {
   "readings-apart": ({ last }: Words<"last">) =>
     `it and what follows up to “${last}” stand behind a blank column and hold readings of their own, so they were not read with this table. Check them by themselves.`,
   "column-not-read": "it was not read, because nothing says what it holds.",
+  "rows-headed-otherwise": ({ header }: Words<"header">) =>
+    `A row further down, which begins with “${header}”, heads the columns otherwise than the header above. It and the rows below it were not read: check them by themselves.`,
   "no-tests-below":
     "There are no tests below the headers. Select the headers together with the rows below them.",
   "no-header-row":

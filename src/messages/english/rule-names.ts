@@ -78,5 +78,6 @@ export const ruleNames = {
   "rule-wrong-method-for-aggregate": "wrong method for aggregate",
   "rule-column-may-decide": "column may decide",
   "rule-column-not-read": "column not read",
+  "rule-rows-not-read": "rows not read",
   "rule-setup-not-applied": "setup not applied",
 } as const;

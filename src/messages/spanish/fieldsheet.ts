@@ -29,6 +29,8 @@ export const fieldsheetMessages: SameSentences<typeof english> = {
   "column-not-read": "no se leyó, porque nada dice qué contiene.",
   "no-header-row":
     "No se encontró una fila de encabezados. Seleccione la tabla con sus encabezados, como Muestra, Primera lectura, Segunda lectura, Alcohol (oz).",
+  "rows-headed-otherwise": ({ header }) =>
+    `Una fila más abajo, que empieza con “${header}”, encabeza las columnas de otra manera que el encabezado de arriba. Ni ella ni las filas de debajo se leyeron: revíselas por separado.`,
   "no-tests-below":
     "No hay pruebas debajo de los encabezados. Seleccione los encabezados junto con las filas de abajo.",
   "no-readings-column":

@@ -81,5 +81,6 @@ export const ruleNames: SameSentences<typeof english> = {
   "rule-wrong-method-for-aggregate": "método inadecuado para el agregado",
   "rule-column-may-decide": "columna que puede decidir",
   "rule-column-not-read": "columna sin leer",
+  "rule-rows-not-read": "filas no leídas",
   "rule-setup-not-applied": "configuración sin aplicar",
 };
