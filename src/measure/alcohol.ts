@@ -5,13 +5,16 @@ import type { Value, Values } from "../messages/sentence";
 import { numberFromCell, type DecimalMark } from "./number-from-cell";
 import { saysNone, spelledNumber } from "./spelled-number";
 
-/** Units in which a lab writes down alcohol, as far as the correction table has a column for them. */
-export type WrittenAlcoholUnit = "pt" | "oz" | "L" | "mL";
+/** Units in which the correction table has a column. */
+type TableUnit = "pt" | "oz" | "L";
+
+/** Units in which a lab writes down alcohol, exact multiples of those of the correction table among them. */
+type WrittenAlcoholUnit = TableUnit | "mL" | "cL" | "dL" | "qt";
 
 /** An amount of alcohol as written, in a unit that the correction table has a column for. */
 export interface WrittenAlcohol {
   readonly amount: number;
-  readonly unit: Exclude<WrittenAlcoholUnit, "mL">;
+  readonly unit: TableUnit;
 }
 
 const SPELLINGS: Readonly<Record<WrittenAlcoholUnit, readonly string[]>> = {
@@ -28,6 +31,24 @@ const SPELLINGS: Readonly<Record<WrittenAlcoholUnit, readonly string[]>> = {
     ...["ml", "milliliter", "milliliters", "millilitre", "millilitres", "cc", "cm3", "cm³"],
     ...["mililitro", "mililitros"],
   ],
+  cL: ["cl", "centiliter", "centilitre", "centilitres", "centilitro", "centilitros", "zentiliter"],
+  dL: ["dl", "deciliter", "decilitre", "decilitres", "decilitro", "decilitros", "deziliter"],
+  qt: ["qt", "qts", "quart", "quarts", "us qt", "us quart", "us quarts"],
+};
+/** In a unit of the table: so many of the one are one of the other. */
+const OF_THE_TABLE: Readonly<
+  Record<
+    WrittenAlcoholUnit,
+    { readonly unit: TableUnit; readonly times?: number; readonly over?: number }
+  >
+> = {
+  pt: { unit: "pt" },
+  oz: { unit: "oz" },
+  L: { unit: "L" },
+  mL: { unit: "L", over: 1000 },
+  cL: { unit: "L", over: 100 },
+  dL: { unit: "L", over: 10 },
+  qt: { unit: "pt", times: 2 },
 };
 const UNIT_OF = new Map(
   Object.entries(SPELLINGS).flatMap(([unit, words]) =>
@@ -56,7 +77,7 @@ export function alcoholUnitNamed(word: string): WrittenAlcoholUnit | undefined {
  * @param value A number, or a text with its unit: "48 oz", "1.4 L", "2 1/2 pt", "3 pt IPA", "none".
  * @param unit Unit of a number without one: from the unit argument or the column's header.
  * @param decimal "," where decimals are written with a comma.
- * @returns Amount and unit, millilitres as litres; `undefined` for a blank. 0 needs no unit. The issue
+ * @returns Amount and unit, quarts as pints and parts of a litre as litres; `undefined` for a blank. 0 needs no unit. The issue
  *   `alcohol-not-an-amount`, `alcohol-has-no-unit`, `alcohol-unit-unknown`, `two-ways` for 1400 in a column of
  *   litres, or one of `numberFromCell`.
  */
@@ -86,7 +107,8 @@ export function alcoholFromCell(
       one: inUnit(amount, "L"),
       other: inUnit(amount, "mL"),
     });
-  return named === "mL" ? { amount: amount / 1000, unit: "L" } : { amount, unit: named };
+  const { unit: inTable, times = 1, over = 1 } = OF_THE_TABLE[named];
+  return { amount: (amount * times) / over, unit: inTable };
 }
 
 /** "two pints" as "2 pints". */

@@ -29,6 +29,11 @@ describe("an amount with its unit", () => {
     ["no alcohol", "oz", 0, "pt"],
     ["ninguno", undefined, 0, "pt"],
     [2.4, "L", 2.4, "L"],
+    // A US quart is two pints; both exact by definition.
+    ["1 qt", undefined, 2, "pt"],
+    [1.5, "quarts", 3, "pt"],
+    ["70 cl", undefined, 0.7, "L"],
+    [7, "dL", 0.7, "L"],
   ])("%j in %s: %d %s", (cell, unit, amount, named) => {
     expect(alcoholFromCell(cell, unit)).toEqual({ amount, unit: named });
   });
@@ -70,7 +75,8 @@ test.each([
   [" litre ", "L"],
   ["cm³", "mL"],
   ["gal", undefined],
-  ["quart", undefined],
+  ["quart", "qt"],
+  ["cl", "cL"],
   ["imp pt", undefined],
 ])("the word %j names %s", (word, unit) => {
   expect(alcoholUnitNamed(word)).toBe(unit);

@@ -893,7 +893,7 @@ export const ENGLISH: Vocabulary = {
       thaw, durability, rebound, loss, retention, ph, slump loss, slump retention, air void,
       t500, t 500, u box, v funnel, box test`,
     statistics: `average, mean, running average, moving average, running, moving, moving range, deviation, standard deviation, variance,
-      ucl, lcl, difference, delta, cumulative, sum, coefficient, sigma, control limit, error, bias, range of`,
+      ucl, lcl, difference, diff, delta, cumulative, sum, coefficient, sigma, control limit, error, bias, range of`,
     not: `not, without, never, free of, non, anti`,
     "in-order": `ok, okay, good, fine, acceptable, in order, satisfactory, correct, held, lessthan, under, below,
       less than, within, within limit, not more than, intact`,
