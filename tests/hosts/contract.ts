@@ -261,6 +261,36 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
         expect(await host.readAgain(read)).toMatchObject({ area: { rows: 5, columns: 6 } });
       });
 
+      test("finds the tests behind blank rows, and keeps to them", async () => {
+        sheet.fill(TABLE);
+        const end = TABLE.length;
+        sheet.edit(end + 1, 0, "S-8");
+        TABLE[0]!.forEach((_, column) => {
+          if (column > 0) sheet.edit(end + 1, column, TABLE[1]![column] ?? null);
+        });
+        sheet.edit(end + 3, 0, "to be sent to the north yard");
+        sheet.select([1, 1, 1, 1]);
+        const { read } = (await findTests(host, () => undefined)) as { read: ReadArea };
+        expect(read.area).toMatchObject({ row: 0, rows: end + 2 });
+        expect(read.values[end + 1]![0]).toBe("S-8");
+        expect(read.below).toEqual({ row: end + 3, rows: 1 });
+        expect((await host.readAgain(read)).area.rows).toBe(end + 2);
+      });
+
+      test("leaves what stands below another header, and words below the tests", async () => {
+        sheet.fill(TABLE);
+        const end = TABLE.length;
+        ["Sample", "Slump (in)", "Mix", "Truck"].forEach((header, column) =>
+          sheet.edit(end + 1, column, header),
+        );
+        sheet.edit(end + 2, 0, "S-1");
+        sheet.edit(end + 2, 1, 4);
+        sheet.select([1, 1, 1, 1]);
+        const { read } = (await findTests(host, () => undefined)) as { read: ReadArea };
+        expect(read.area.rows).toBe(end);
+        expect(read.below).toEqual({ row: end + 1, rows: 2 });
+      });
+
       test("leaves aside what is behind a blank column and decides no test", async () => {
         sheet.fill(TABLE);
         sheet.edit(0, 5, "Inspector's car");

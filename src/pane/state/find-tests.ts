@@ -7,6 +7,7 @@ import type { KeptColumn } from "../../reading/recognition";
 import { isSetupSheet } from "../../reading/setup/setup-sheet-name";
 import { sheetColumnsOf } from "./checked-area";
 import { withColumnsApart } from "./columns-apart";
+import { withRowsBelow } from "./rows-below";
 import { READING_FIELDS } from "../../reading/fields";
 import type { SheetLayout } from "../../reading/layout";
 import { findTestsIn, MOST_ROWS_OF_FORMS } from "../../reading/read-sheet";
@@ -47,12 +48,13 @@ export async function findTests(
   progress: (rows: number) => void,
   kept: readonly KeptColumn[] = [],
 ): Promise<FoundTests> {
+  const whole = async (read: ReadArea) =>
+    withRowsBelow(host, await withColumnsApart(host, read, progress, kept), progress, kept);
   let lacking: unknown;
   let piece: ReadArea | undefined;
   try {
     const read = await host.read("table", progress);
-    if (!Problem.unless(testsIn(read, kept)).forms)
-      return { read: await withColumnsApart(host, read, progress, kept) };
+    if (!Problem.unless(testsIn(read, kept)).forms) return { read: await whole(read) };
     // A blank row cuts a form in two.
     piece = read;
   } catch (problem) {
@@ -67,7 +69,7 @@ export async function findTests(
   if (front?.forms) return { read: await host.readAgain(wholeSheet(tops[0]!), progress) };
   if (front) {
     const read = await host.read("table", progress, front.place);
-    return { read: await withColumnsApart(host, read, progress, kept) };
+    return { read: await whole(read) };
   }
   if (piece) return { read: piece };
   const elsewhere = others.filter((sheet) => sheet !== undefined);

@@ -150,6 +150,11 @@ test("what was not read beside and below the checked cells is said", async () =>
     below: { row: 4, rows: 3 },
     beside: [{ column: 7, columns: 20 }],
   });
+  // Below stand words, and no test.
+  host.readAgain = async (before) => ({
+    ...before,
+    values: Array.from({ length: before.area.rows }, () => ["for the north yard"]),
+  });
   await commands.check();
   expect(store.get().status).toContain(say("pane-not-read-below", { from: 5, to: 7 }));
   expect(store.get().status).toContain(say("pane-columns-not-read", { from: "H", to: "AA" }));
