@@ -51,7 +51,8 @@ export function labelsAndValues(block: Cells): readonly LabelledValue[] {
       row++;
     } else pairs.push(...besideIn(block, row, around));
   }
-  pairs.push(...namesOfTests(block, pairs, around.tests));
+  // Where rows and columns of labels cross, what stands above a column says what it holds.
+  if (crossed.pairs.length === 0) pairs.push(...namesOfTests(block, pairs, around.tests));
   return [...pairs, ...strayValues(block, pairs, crossed.places)];
 }
 
