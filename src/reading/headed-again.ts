@@ -1,21 +1,20 @@
 import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
 import { folded } from "../measure/folded";
-import { isNumber } from "./columns-of-tests";
 import type { FieldId } from "./fields";
 import { fieldSaidBy } from "./labels";
 import { readHeader } from "./units-in-header";
+import { isBlankOrWords } from "./units-row";
 
 /** So many different fields are named in a row of headers. */
 const FEWEST_FIELDS = 3;
 
 /** Whether a row is the header of a table: texts only, half of them or more say fields. */
 export function isHeaderRow(row: readonly CellValue[]): boolean {
+  if (!row.every(isBlankOrWords)) return false;
   let texts = 0;
   const said = new Set<FieldId>();
   for (const cell of row) {
     if (isBlank(cell)) continue;
-    // Rows of tests hold numbers, mostly near their beginning.
-    if (typeof cell !== "string" || isNumber(cell)) return false;
     texts++;
     const field = fieldSaidBy(cell);
     if (field) said.add(field);

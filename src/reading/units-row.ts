@@ -1,4 +1,5 @@
 import { isBlank, type CellValue } from "../measure/cell-value";
+import { isNumber } from "./columns-of-tests";
 import { readHeader } from "./units-in-header";
 
 /** What else may stand in a row of units is short: "No.", "Y/N", "hh:mm". */
@@ -9,16 +10,21 @@ const LONGEST_BESIDE = 12;
  * units at least, as many as all the rest, and no figure of a test.
  */
 export function isUnitsRow(row: readonly CellValue[]): boolean {
+  if (!row.every(isBlankOrWords)) return false;
   let units = 0;
   let others = 0;
   for (const cell of row) {
-    if (isBlank(cell)) continue;
-    if (typeof cell !== "string") return false;
+    if (typeof cell !== "string" || isBlank(cell)) continue;
     if (unitIn(cell) !== undefined) units++;
     else if (cell.trim().length > LONGEST_BESIDE || /\d/.test(cell)) return false;
     else others++;
   }
   return units >= 2 && units >= others;
+}
+
+/** Most rows are tests and hold a number; that is seen before a word of them is looked at. */
+export function isBlankOrWords(cell: CellValue): boolean {
+  return isBlank(cell) || (typeof cell === "string" && !isNumber(cell));
 }
 
 /** The unit of each column, from a row of units right below the header; `undefined` without such a row. */
