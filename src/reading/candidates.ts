@@ -93,6 +93,7 @@ function candidateFor(told: Told, field: FieldId): Candidate | undefined {
   // "Do two readings agree?" is a question, and holds no reading.
   const isQuestion = IN_FIGURES.has(field) && cells.yesNo > 0.65 && !own.headed.includes(field);
   if (isQuestion && best.unknown > 0) return undefined;
+  if (IN_FIGURES.has(field) && fit <= 0 && standsUnderTime(told)) return undefined;
   const mayBeAnothers = !own.headed.includes(field) && isAlsoAnothers(told, best);
   if (mayBeAnothers && fit < 0) return undefined;
   // Trucks wait as well as meters.
@@ -125,6 +126,12 @@ function isAlsoAnothers({ own }: Told, { words, plain }: SaidSense): boolean {
 function saysWait({ own }: Told, { words }: SaidSense): boolean {
   const said = own.words.filter(({ text }) => words.includes(text));
   return said.some(({ terms }) => terms.includes("settle") && terms.includes("other-matter"));
+}
+
+/** Whether the title right above says the time and nothing else: "Initial" below it is when one read. */
+function standsUnderTime({ titles: [title] }: Told): boolean {
+  const words = title?.words ?? [];
+  return words.length > 0 && words.every(({ terms }) => terms.includes("time"));
 }
 
 /** Whether a title above is that of the volumetric test. */

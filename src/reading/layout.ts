@@ -101,10 +101,15 @@ function headerLikeness(
   });
   const recognised = recognise(columns, kept);
   const fields = Object.keys(recognised.columns);
-  const asked = recognised.all.filter(({ state }) => state === "asked").length;
-  const readings = READING_FIELDS.some((field) => fields.includes(field));
+  const asked = recognised.all.flatMap((column) => (column.state === "asked" ? [column] : []));
+  // What is asked about without the cells may be plain with them.
+  const readings = READING_FIELDS.some(
+    (field) => fields.includes(field) || asked.some(({ candidates }) => candidates.includes(field)),
+  );
   if (fields.length <= numbers) return nothing;
   // One word alone over a table is a title, such as "Tests"; a header stands beside others.
   const standsAlone = rows.flat().filter((cell) => shownValue(cell).trim() !== "").length < 2;
-  return standsAlone && !readings ? nothing : { fields: fields.length, asked, readings };
+  return standsAlone && !readings
+    ? nothing
+    : { fields: fields.length, asked: asked.length, readings };
 }

@@ -85,3 +85,25 @@ test("a day alone below the header of the days is a test without a reading", () 
   ]);
   expect(records).toHaveLength(2);
 });
+
+test("below a title of times “Initial” is when a reading was taken", () => {
+  const { records, columns } = read([
+    [null, "Time", null, "Meter reading", null, null],
+    ["Sample", "Initial", "Final", "Initial", "Final", "Alcohol (pt)"],
+    ["A", "9:00", "9:08", 5.25, 5.25, 1],
+    ["B", "9:30", "9:38", 5.5, 5.75, 1],
+  ]);
+  expect(columns.first?.index).toBe(3);
+  expect(records.map(({ values }) => values.final)).toEqual([5.25, 5.75]);
+});
+
+test("headers that only their cells make plain are found over two rows", () => {
+  const { records } = read([
+    ["Sample", "Air by roll-a-meter", null, null, "Density"],
+    [null, "1st", "2nd", "Result", "pcf"],
+    ["A", 5.25, 5.25, 5.25, 118],
+    ["B", 5.5, 5.75, 5.75, 117],
+  ]);
+  expect(records.map(({ values }) => values.sample)).toEqual(["A", "B"]);
+  expect(records.map(({ values }) => values.second)).toEqual([5.25, 5.75]);
+});
