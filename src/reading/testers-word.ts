@@ -56,9 +56,9 @@ export function saidOfTest(text: string, header = ""): "void" | "may be void" | 
   const said = parts.map(saidInPart).filter((each) => each !== undefined);
   if (said.length === 0) return undefined;
   if (said.every((each) => each === "not void")) return undefined;
-  return said.includes("void") && !CONDITION.test(written) && !OF_ANOTHER.test(written)
-    ? "void"
-    : "may be void";
+  // "Void, see 110" begins with the word of this test and goes on about another.
+  const isOfThis = VOID.test(parts[0]!) || !OF_ANOTHER.test(written);
+  return said.includes("void") && !CONDITION.test(written) && isOfThis ? "void" : "may be void";
 }
 
 /** Words of another test than the one that they stand beside. */

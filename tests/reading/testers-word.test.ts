@@ -4,6 +4,7 @@ import { saidOfTest, testersWordIn } from "../../src/reading/testers-word";
 
 test.each([
   ...["VOID", "Void.", "VOID!!", "*VOID*", "void – foam", "leak at clamp, test void"],
+  ...["void, see 110", "VOID - replaces S-3", "nulo, ver 110"],
   ...["test was void due to foam", "void: did not settle after 6 min", "VOID – repeated as S-4"],
   ...["not a valid test", "invalid - no alcohol", "Disregard this test", "test rejected"],
   ...["resultado nulo", "prueba no válida", "annulée", "essai non valable", "résultat à écarter"],

@@ -867,7 +867,7 @@ export const ENGLISH: Vocabulary = {
     dimension: `dimension, thickness`,
     wind: `wind`,
     speed: `speed, velocity`,
-    water: `water, h 2 o`,
+    water: `water, h 2 o, h 20`,
     weight: `weight, mass`,
     by: `by, who`,
     person: `technician, tester, inspector, first name, last name, technician name, initials, signature, signed, operator,
