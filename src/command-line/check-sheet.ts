@@ -4,7 +4,8 @@ import type { ReadingOptions } from "../reading/read-table";
 import type { CellValue } from "../measure/cell-value";
 import { isIssue, issueSentence, type Issue } from "../measure/issue";
 import { say } from "../messages/pane-catalogue";
-import { findTestsIn } from "../reading/read-sheet";
+import { findTestsIn, type TestsInBlock } from "../reading/read-sheet";
+import { stackedTables } from "../reading/stacked-tables";
 import type { Said } from "./said";
 import { type CheckedPlace, placeInSheet, saidOfRows, saidOfSheet } from "./said-of-check";
 
@@ -18,10 +19,9 @@ export interface CheckedSheet {
 }
 
 /**
- * Finds the tests in a sheet and checks them; where a further header stands below, also the tests under
- * it, as of a table of its own. What cannot be read is said; nothing is thrown.
+ * Finds the tests in a sheet and checks them, tables that stand below one another one by one. What cannot
+ * be read is said; nothing is thrown.
  *
- * @param from The row from which on the sheet is looked at.
  * @param lines Of a stream, the line of each row; it has no cells to name.
  */
 export function checkSheet(
@@ -31,50 +31,49 @@ export function checkSheet(
   options: CheckOptions & ReadingOptions,
   withTests: boolean,
   lines?: readonly number[],
-  from = 0,
 ): CheckedSheet {
   const notChecked = (issue: Issue): CheckedSheet => {
     const amiss = !NO_TESTS.has(issue.id);
     const message = amiss ? issueSentence(issue) : say("sheet-without-tests");
     return { hasTests: false, said: [{ kind: "not read", file, sheet, message, amiss }] };
   };
-  const block = rectangle(rows).slice(from);
-  const found = findTestsIn(block, options.setup?.columns);
+  const block = rectangle(rows);
+  const kept = options.setup?.columns;
+  const found = findTestsIn(block, kept);
   if (isIssue(found)) return notChecked(found);
-  const checked = checkTests(found, options);
-  if (isIssue(checked)) return notChecked(checked);
-  const { headedAgain, placeOf } = checked.reading;
-  const again = headedAgain && placeOf(headedAgain.record, null).row;
-  const below =
-    again === undefined
-      ? undefined
-      : checkSheet(file, sheet, rows, options, withTests, lines, from + again);
-  // Where the tests of the next table are checked too, nothing is left unread.
-  const findings = checked.findings.filter(
-    ({ rule }) => rule !== "rows-not-read" || !below?.hasTests,
-  );
-  const result = { ...checked, findings };
-  const inSheet = placeInSheet(file, sheet, from, result);
-  const inStream = ({ row }: { readonly row: number }) => ({ row: lines![row - 1]! });
-  const place: CheckedPlace = lines
-    ? {
-        file,
-        at: (row, field) => inStream(inSheet.at(row, field)),
-        of: (at) => inStream(inSheet.of!(at)),
-      }
-    : inSheet;
-  const [top, columns] =
-    "forms" in found
-      ? [from, block[0]!.length]
-      : [from + found.layout.headerRow, found.layout.table.headers.length];
-  const bottom = "forms" in found ? from + block.length - 1 : again && from + again - 1;
-  const ofSheet = saidOfSheet(result, place, top, columns, bottom);
-  const said = [
-    ...saidOfRows(result, place, withTests),
-    lines ? { ...ofSheet, area: undefined } : ofSheet,
-    ...(below?.hasTests ? below.said : []),
-  ];
-  return { hasTests: true, said };
+  const parts: readonly TestsInBlock[] =
+    "forms" in found ? [found] : stackedTables(found.layout, kept).map((layout) => ({ layout }));
+  const said: Said[] = [];
+  let hasTests = false;
+  for (const part of parts) {
+    const result = checkTests(part, options);
+    if (isIssue(result)) {
+      said.push(...notChecked(result).said);
+      continue;
+    }
+    hasTests = true;
+    const place = placeOfCheck(placeInSheet(file, sheet, 0, result), lines);
+    const [top, columns] =
+      "forms" in part
+        ? [0, block[0]!.length]
+        : [part.layout.headerRow, part.layout.table.headers.length];
+    const bottom = "forms" in part ? block.length - 1 : undefined;
+    const ofSheet = saidOfSheet(result, place, top, columns, bottom);
+    for (const each of saidOfRows(result, place, withTests)) said.push(each);
+    said.push(lines ? { ...ofSheet, area: undefined } : ofSheet);
+  }
+  return { hasTests, said };
+}
+
+/** A place in a sheet, or in a stream by its line alone. */
+function placeOfCheck(inSheet: CheckedPlace, lines?: readonly number[]): CheckedPlace {
+  if (!lines) return inSheet;
+  const inStream = ({ row }: { readonly row: number }) => ({ row: lines[row - 1]! });
+  return {
+    file: inSheet.file,
+    at: (row, field) => inStream(inSheet.at(row, field)),
+    of: (place) => inStream(inSheet.of(place)),
+  };
 }
 
 /** Rows of one length, as a table has them; a file leaves blank cells at the end out. */

@@ -15,7 +15,7 @@ export interface CheckedPlace {
   /** Where a test or its field stands, its row as people count it. */
   at(row: number, field: FieldId | null): { readonly row: number; readonly cell?: string };
   /** Where something else of what was checked stands. */
-  of?(place: BlockPlace): { readonly row: number; readonly cell?: string };
+  of(place: BlockPlace): { readonly row: number; readonly cell?: string };
 }
 
 /** The place of a check whose table has its header in a row of a sheet, from 0. */
@@ -90,7 +90,7 @@ function saidOfFinding(
   return {
     kind: "finding",
     ...{ file, sheet },
-    ...(record !== null ? place.at(record, field) : finding.place && place.of?.(finding.place)),
+    ...(record !== null ? place.at(record, field) : finding.place && place.of(finding.place)),
     sample: record === null ? "" : (results[record]?.sample ?? ""),
     ...{ rule, weight },
     column: (field !== null && columns[field]?.header) || "",

@@ -25,9 +25,9 @@ export function checkedRows(result: CheckResult): Cell[][] {
   const ofTheSheet = result.findings.filter(({ record }) => record === null);
   const firstTested = result.results.find(({ state }) => state !== "")?.record;
   const notRead = result.findings.find(({ rule }) => rule === "rows-not-read");
+  const below = notRead && findingSentence(notRead, result.columns);
   return result.results.map(({ record, state, air, specification, findings }) => {
-    if (notRead && isBelowAnotherHeader(record, result))
-      return ["", "", "", findingSentence(notRead, result.columns)];
+    if (below !== undefined && isBelowAnotherHeader(record, result)) return ["", "", "", below];
     // What concerns the whole sheet is said once, with its first test, unless it changes every test.
     const more = record === firstTested ? ofTheSheet.filter((one) => !findings.includes(one)) : [];
     const said = more.length > 0 ? [...more, ...findings] : findings;

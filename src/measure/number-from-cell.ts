@@ -54,7 +54,7 @@ export function numberFromText(written: string, decimal: DecimalMark = "."): num
     return issue("point-is-unclear", { value: quoted(written), whole, read });
   }
   if (decimal === "," && THOUSANDS_BY_POINT.test(text))
-    return Number(text.replaceAll(".", "").replace(",", "."));
+    return cellNumber(Number(text.replaceAll(".", "").replace(",", "."))) ?? notANumber(written);
   const number = cellNumber(comma ? Number(text.replace(",", ".")) : plainNumber(text));
   return number ?? oneOfTwo(text, written) ?? notANumber(written);
 }

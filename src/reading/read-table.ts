@@ -49,10 +49,9 @@ export function* readTableInSteps(
   table: SheetTable,
   { decimal = ".", datesFrom, headerRow = 0, kept = [] }: ReadingOptions = {},
 ): Steps<SheetReading> {
-  const { rows } = table;
-  const again = rowHeadedAgain(table.headers, rows);
-  const end = again < 0 ? rows.length : withTitlesAbove(rows, again);
-  const every = columnsOf(table, end);
+  const again = rowHeadedAgain(table.headers, table.rows);
+  const rows = again < 0 ? table.rows : withoutBelow(table.rows, again);
+  const every = columnsOf({ ...table, rows });
   const apart = columnsApart(every, rows, kept);
   const isApart = (index: number) => apart.some(({ from, to }) => index >= from && index <= to);
   const sheetColumns = every.map((column, index) => (isApart(index) ? BLANK_COLUMN : column));
@@ -73,7 +72,7 @@ export function* readTableInSteps(
   const parts: (() => ReadStretch)[] = [
     () => (from, to) => {
       for (let row = from; row < to; row++)
-        blank.push(row >= end || isNoTest(rows[row]!, places, headers, titles));
+        blank.push(isNoTest(rows[row]!, places, headers, titles));
     },
     ...places.map(([field, place]) => () => {
       return columnReader(field, place, columns, rows, tests, written);
@@ -108,14 +107,22 @@ export function* readTableInSteps(
       first: every[run.from]!.headers.at(-1) ?? "",
       last: every[run.to]!.headers.at(-1) ?? "",
     })),
-    ...(again >= 0 && { headedAgain: { record: again, ...headerIn(rows[again]!) } }),
+    ...(again >= 0 && { headedAgain: { record: again, ...headerIn(table.rows[again]!) } }),
     has: (field) => columns[field] !== undefined,
-    cell: (row, field) => rows[row]?.[columns[field]?.index ?? -1] ?? null,
+    cell: (row, field) => table.rows[row]?.[columns[field]?.index ?? -1] ?? null,
     placeOf: (row, field) => ({
       row: headerRow + (row === null ? 0 : row + 1),
       column: (field !== null && columns[field]?.index) || 0,
     }),
   };
+}
+
+const NOTHING: readonly CellValue[] = [];
+
+/** The rows of a table with nothing in those of the table that begins below it: they say nothing of this one. */
+function withoutBelow(rows: SheetTable["rows"], again: number): SheetTable["rows"] {
+  const end = withTitlesAbove(rows, again);
+  return rows.map((row, at) => (at < end ? row : NOTHING));
 }
 
 /** The first header of a row, and its column. */
@@ -138,12 +145,10 @@ export function readTable(table: SheetTable, options?: ReadingOptions): SheetRea
 /** So many cells tell what a column holds. */
 const CELLS_LOOKED_AT = 200;
 
-function columnsOf({ headers, titles, rows }: SheetTable, end: number): SheetColumn[] {
+function columnsOf({ headers, titles, rows }: SheetTable): SheetColumn[] {
   const names = headers.map(shownValue);
   // A mean of readings lies off the scale's grid, and says nothing of the readings.
-  const some = rows
-    .slice(0, Math.min(CELLS_LOOKED_AT, end))
-    .filter((row) => !isNotATestRow(row, names));
+  const some = rows.slice(0, CELLS_LOOKED_AT).filter((row) => !isNotATestRow(row, names));
   const units = unitsBelow(rows);
   return headers.map((header, index) => ({
     headers: titles?.[index] ?? [shownValue(header)],

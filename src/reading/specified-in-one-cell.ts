@@ -15,7 +15,7 @@ const MOST = 0.65;
 /** Limits of air lie between these, %. */
 const [LEAST_AIR, MOST_AIR] = [1, 15];
 
-const SAYS_SPECIFIED: ReadonlySet<Term> = new Set<Term>(["specified", "limit", "measured"]);
+const SAYS_SPECIFIED: ReadonlySet<Term> = new Set<Term>(["specified", "limit"]);
 
 /**
  * "Spec" alone over "4.5-7.5" or "6 ± 1.5" is the specification of the air, which is what the sheet is

@@ -291,6 +291,15 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
         expect(read.below).toEqual({ row: end + 1, rows: 2 });
       });
 
+      test("leaves a number that stands below a reading with a word beside it", async () => {
+        sheet.fill(TABLE);
+        sheet.edit(TABLE.length + 1, 0, "Low limit");
+        sheet.edit(TABLE.length + 1, 1, 4.5);
+        sheet.select([1, 1, 1, 1]);
+        const { read } = (await findTests(host, () => undefined)) as { read: ReadArea };
+        expect(read.area.rows).toBe(TABLE.length);
+      });
+
       test("leaves aside what is behind a blank column and decides no test", async () => {
         sheet.fill(TABLE);
         sheet.edit(0, 5, "Inspector's car");

@@ -81,6 +81,10 @@ test.each<[text: string, number: number]>([
   expect(numberFromCell(text, ",")).toBe(number);
 });
 
+test("with decimal commas a number that no cell holds is none", () => {
+  expect(numberFromCell(`1${".000".repeat(200)}`, ",")).toMatchObject({ id: "not-a-number" });
+});
+
 test("with decimal commas thousands or decimals behind a point are asked about", () => {
   const values = { value: "1.250", whole: "1250", read: "1,250" };
   expect(numberFromCell("1.250", ",")).toMatchObject({ id: "point-is-unclear", values });

@@ -80,3 +80,16 @@ test("and says where one begins that holds no tests", () => {
   );
   expect(said[0]).toMatchObject({ kind: "finding", rule: "rows-not-read", cell: "A4", row: 4 });
 });
+
+test("thousands of tables below one another are checked one by one", () => {
+  const rows = Array.from({ length: 2000 }, (_, i) => [i % 2 ? OUNCES : HEADERS, FIRST]).flat();
+  const { said } = checkSheet("log.csv", undefined, rows, {}, false);
+  expect(said.filter(({ kind }) => kind === "sheet")).toHaveLength(2000);
+  expect(said.at(-1)).toMatchObject({ area: "A3999:E4000", tests: 1 });
+});
+
+test("the dates of another table settle nothing for this one", () => {
+  const dated = (header: string) => ["Date", ...HEADERS.slice(1, 4), header];
+  const block = [dated("Air"), ["3/4/2026", 5, 5, 1, 5], dated("Mix"), ["3/14/2026", 5, 5, 1, "L"]];
+  expect(checkedSheet(block).result.results[0]!.unreadable.date?.id).toBe("date-is-unclear");
+});

@@ -1,6 +1,6 @@
 import { EVERY_SIDE } from "../../hosts/area-around";
 import type { ReadArea, SheetHost } from "../../hosts/sheet-host";
-import { shownValue, type CellValue } from "../../measure/cell-value";
+import { isBlank, shownValue, type CellValue } from "../../measure/cell-value";
 import { isIssue } from "../../measure/issue";
 import { isNumber } from "../../reading/columns-of-tests";
 import { READING_FIELDS } from "../../reading/fields";
@@ -9,6 +9,9 @@ import { isNotATestRow } from "../../reading/not-a-test-row";
 import { findTestsIn } from "../../reading/read-sheet";
 import { recognise } from "../../reading/recognise";
 import type { KeptColumn } from "../../reading/recognition";
+
+/** So many rows tell what the columns of a table hold. */
+const ROWS_LOOKED_AT = 200;
 
 /**
  * A table with those of its tests that blank rows set apart from it: rows further below with a number under
@@ -44,22 +47,31 @@ function testRow(
   const found = findTestsIn(values, kept);
   if (isIssue(found) || !("layout" in found)) return undefined;
   const { table, headers } = found.layout;
-  const cells = (at: number) => table.rows.map((row) => row[at] ?? null);
+  const some = table.rows.slice(0, ROWS_LOOKED_AT);
+  const cells = (at: number) => some.map((row) => row[at] ?? null);
   const { columns } = recognise(
     headers.map((each, at) => ({ headers: each, cells: cells(at) })),
     kept,
   );
   const readings = READING_FIELDS.flatMap((field) => columns[field]?.index ?? []);
   const names = table.headers.map(shownValue);
+  const usual = Math.max(0, ...some.map(filledIn));
   return (rows) => {
     const again = rowHeadedAgain(table.headers, rows);
     const own = again < 0 ? rows : rows.slice(0, again);
+    // "Low limit, 4.5" below a table has a number under a reading, and little else.
     const isTest = (row: Rows[number]) =>
-      readings.some((at) => isNumber(row[at] ?? null)) && !isNotATestRow(row, names);
+      readings.some((at) => isNumber(row[at] ?? null)) &&
+      filledIn(row) * 2 > usual &&
+      !isNotATestRow(row, names);
     let last = own.length - 1;
     while (last >= 0 && !isTest(own[last]!)) last--;
     return last;
   };
+}
+
+function filledIn(row: Rows[number]): number {
+  return row.filter((cell) => !isBlank(cell)).length;
 }
 
 /** The rows of an area further below over the columns of one above. */
