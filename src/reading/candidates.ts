@@ -1,4 +1,5 @@
 import { DECIDING } from "./deciding";
+import type { Evidence } from "./evidence";
 import { FIELDS, READING_FIELDS, type FieldId } from "./fields";
 import { fitOf } from "./fit";
 import { GRAMMAR, mayHaveUnit, NOT_LOOSE } from "./grammar";
@@ -36,11 +37,14 @@ const NOT_OUTRIGHT = 52;
 /** What small remarks in brackets take off. */
 const MOST_UNKNOWN_IN_QUESTION = 6;
 
-/** A word that is not known beside "reading" may say which of several it is. */
-const PLAIN_ONLY: ReadonlySet<FieldId> = new Set<FieldId>(["final"]);
+/** A word that is not known beside "reading" may say which of several it is, beside "date" of what. */
+const PLAIN_ONLY: ReadonlySet<FieldId> = new Set<FieldId>(["final", "date"]);
 
 /** What is written in figures: below "Initial" a person's letters are no reading. */
 const IN_FIGURES: ReadonlySet<FieldId> = new Set<FieldId>(READING_FIELDS);
+
+/** "Limit, min" over 90 is no air of 90 %: asked about, however many words say it. */
+const LIMITS_OF_AIR: ReadonlySet<FieldId> = new Set<FieldId>(["low", "high", "target"]);
 
 /** Fields that stand under any title. */
 const ANYWHERE: ReadonlySet<FieldId> = new Set<FieldId>(["sample", "load", "date", "mix", "time"]);
@@ -106,7 +110,7 @@ function candidateFor(told: Told, field: FieldId): Candidate | undefined {
   const yesNoAsked = best.opposite && cells.yesNo > 0.65;
   const agreed = yesNoAsked ? 1 : fit;
   let score = best.score + (agreed > 0 ? FITS : 0);
-  if (agreed < 0) score -= doesNotFit(field, best.plain, cells.text + cells.yesNo > 0.9);
+  if (agreed < 0) score -= doesNotFit(field, best.plain, cells);
   const unsure = mayBeAnothers && !isUnderItsTest && (agreed === 0 || cells.whole > 0.9);
   const isPlain = !PLAIN_ONLY.has(field) || best.unknown === 0;
   // What is not known beside a question may turn it round: "lack of tightness".
@@ -141,8 +145,10 @@ function standsUnderTheTest({ titles }: Told): boolean {
   );
 }
 
-function doesNotFit(field: FieldId, words: number, inWords: boolean): number {
+function doesNotFit(field: FieldId, words: number, cells: Evidence): number {
+  if (LIMITS_OF_AIR.has(field) && cells.number > 0.65) return DOES_NOT_FIT_ONE_WORD;
   if (words > 1) return DOES_NOT_FIT;
+  const inWords = cells.text + cells.yesNo > 0.9;
   if (IN_FIGURES.has(field) && inWords) return DOES_NOT_FIT_AND_DECIDES_NOTHING;
   return DECIDING.has(field) ? DOES_NOT_FIT_ONE_WORD : DOES_NOT_FIT_AND_DECIDES_NOTHING;
 }

@@ -101,6 +101,7 @@ export class Dictionary {
       const long = span.flatMap((text) => this.shortForms.get(text) ?? [text]);
       const entry =
         this.exact.get(span.join(" ")) ??
+        this.exact.get(long.join(" ")) ??
         this.entries.get(this.keyOf(long)) ??
         this.entries.get(this.keyOf(span));
       if (entry) return { entry, length };

@@ -99,8 +99,8 @@ const JUDGES: Readonly<Record<FieldId, Judge>> = {
   nominalSlump: (cells) =>
     cells.text > FEW ? 0 : cells.amount > MOST ? 1 : numeric(cells, 0, 400),
   concreteTemperature: (cells, unit) => temperature(cells, unit),
-  slumpLow: () => 0,
-  slumpHigh: () => 0,
+  slumpLow: theSameForAll,
+  slumpHigh: theSameForAll,
   temperatureLow: (cells, unit) => temperature(cells, unit),
   temperatureHigh: (cells, unit) => temperature(cells, unit),
   airTemperature: (cells, unit) => temperature(cells, unit),
@@ -130,6 +130,12 @@ function numeric(cells: Evidence, low: number, high: number, likely = true): Fit
   // One slip of the pen is no proof of another quantity.
   if (cells.least > high || cells.most < low) return -1;
   return share > MOST && likely && cells.least >= low && cells.most <= high ? 1 : 0;
+}
+
+/** A limit is the same for every test; two tests alike prove nothing. */
+function theSameForAll(cells: Evidence): Fit {
+  const alike = cells.distinct === 1 && cells.count >= ENOUGH;
+  return cells.amount > MOST && alike ? 1 : numeric(cells, 0, 400, alike);
 }
 
 function reading(cells: Evidence): Fit {

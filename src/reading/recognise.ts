@@ -1,6 +1,6 @@
 import type { CellValue } from "../measure/cell-value";
 import { assign, type Assigned } from "./assignment";
-import { SURE } from "./candidates";
+import { SURE, type Candidate } from "./candidates";
 import { checkedOn } from "./checked-on";
 import type { ColumnPlace, Columns } from "./column-place";
 import { withoutCommonWords } from "./common-words";
@@ -41,7 +41,7 @@ export function recognise(
   const considered = inTheirSheet(consider(columns, withUnitsBelow(columns), kept), columns);
   const assigned = assign(
     considered.flatMap(({ candidates }, column) =>
-      candidates.map(({ field, score }) => ({ column, field, score })),
+      inTheRunning(candidates).map(({ field, score }) => ({ column, field, score })),
     ),
   );
   const read = readOf(considered, assigned);
@@ -51,6 +51,15 @@ export function recognise(
   const among = { considered, read, missing, header, rivals: rivalsIn(considered) };
   const all = considered.map((column, index) => describe(column, index, among));
   return { all, columns: columnsOf(all) };
+}
+
+/**
+ * What could only be asked about gives no column away that something else says for sure: "slump before
+ * water" is not the water, so that "slump after water" were the only slump.
+ */
+function inTheRunning(candidates: readonly Candidate[]): readonly Candidate[] {
+  const sure = candidates.filter(({ score }) => score >= SURE);
+  return sure.length > 0 ? sure : candidates;
 }
 
 /** The headers without what all have in common, and with the units of a row below them. */

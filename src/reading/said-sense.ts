@@ -108,6 +108,18 @@ function wordsThatSay({ own, titles, terms }: Told, { needs, ordered }: Sense) {
   return { taken, fromTitle };
 }
 
+/** What is done in the test itself, not to the load. */
+const OF_THE_TEST: ReadonlySet<Term> = new Set<Term>([
+  "roll",
+  "inversion",
+  "reading",
+  "settle",
+  "zero",
+  "alcohol",
+  "correction",
+  "corrected",
+]);
+
 const PARTIES: ReadonlySet<string> = new Set(["person", "company"]);
 const isParty = ({ terms }: Word) => !terms.includes("by") && PARTIES.has(guardOf(terms) ?? "");
 
@@ -126,6 +138,7 @@ function besideThem(
   const isPlace = ({ terms }: Word) =>
     WAYS.has(guardOf(terms) ?? "") || (terms.length === 1 && terms[0] === "truck");
   const atAPlace = measuring && own.words.some((word) => !taken.includes(word) && isPlace(word));
+  const from = grammar.again && measuring ? stageIn(own.words, taken) : Infinity;
   const ofAParty = measuring && own.words.some((word) => !taken.includes(word) && isParty(word));
   let takenOff = 0;
   let unknown = 0;
@@ -133,6 +146,7 @@ function besideThem(
   for (const [at, word] of own.words.entries()) {
     const { terms, text, aside } = word;
     const guard = guardOfWord(word, at, own.words);
+    if (at >= from) continue;
     if (word.misspelt) takenOff += MISSPELT;
     const isBy = terms.includes("by") && !guard;
     if (taken.includes(word) || isBy || explains(grammar, word, needs)) continue;
@@ -150,5 +164,14 @@ function besideThem(
     outright &&= slight;
   }
   takenOff += Math.min(unknown, MOST_FOR_UNKNOWN_WORDS);
-  return { takenOff, unknown, outright, atAPlace, ofAParty };
+  return { takenOff, unknown, outright, atAPlace: atAPlace || from < Infinity, ofAParty };
+}
+
+/** Where a header goes on with what was done to the load before or after: "after water", "before pumping". */
+function stageIn(words: readonly Word[], taken: readonly Word[]): number {
+  const from = words.findIndex(({ terms }) => terms.includes("before") || terms.includes("after"));
+  const acts = words.slice(from + 1);
+  const isOfTheLoad =
+    acts.length > 0 && acts.every(({ terms }) => !terms.some((t) => OF_THE_TEST.has(t)));
+  return from > 0 && isOfTheLoad && !taken.some((word) => acts.includes(word)) ? from : Infinity;
 }

@@ -22,6 +22,8 @@ export interface FieldGrammar {
   readonly beside: ReadonlySet<Term>;
   /** What its unit may measure. */
   readonly units: readonly Dimension[];
+  /** Whether it is measured again after something was done to the load: water added, the concrete pumped. */
+  readonly again?: true;
 }
 
 /** What is said less plainly, in hundredths. */
@@ -46,6 +48,11 @@ export function field(senses: string, beside: string, units: string): FieldGramm
     beside: new Set(listed(beside) as Term[]),
     units: listed(units) as Dimension[],
   };
+}
+
+/** A field of the load itself, which is measured once more when something was done to it. */
+export function measuredAgain(senses: string, beside: string, units: string): FieldGrammar {
+  return { ...field(senses, beside, units), again: true };
 }
 
 /** A field that is known by its whole headings only. */

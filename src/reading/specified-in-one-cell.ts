@@ -1,8 +1,9 @@
 import { isBlank, type CellValue } from "../measure/cell-value";
 import { isIssue } from "../measure/issue";
 import { specificationFromCell } from "../measure/specification";
-import type { Candidate } from "./candidates";
 import type { Considered } from "./considered";
+import type { Word } from "./dictionary";
+import type { FieldId } from "./fields";
 import type { SheetColumn } from "./recognition";
 import type { Term } from "./terms";
 
@@ -15,11 +16,14 @@ const MOST = 0.65;
 /** Limits of air lie between these, %. */
 const [LEAST_AIR, MOST_AIR] = [1, 15];
 
-const SAYS_SPECIFIED: ReadonlySet<Term> = new Set<Term>(["specified", "limit"]);
+const SAYS_SPECIFIED: ReadonlySet<Term> = new Set<Term>(["specified", "limit", "allowed"]);
+const OF_AIR: ReadonlySet<Term> = new Set<Term>(["air", "content", "share", "of", "volumetric"]);
+const ENDS: ReadonlySet<Term> = new Set<Term>(["low", "high"]);
+const IN_TWO_COLUMNS: ReadonlySet<FieldId> = new Set<FieldId>(["low", "high"]);
 
 /**
  * "Spec" alone over "4.5-7.5" or "6 ± 1.5" is the specification of the air, which is what the sheet is
- * about; beside a slump it is asked about.
+ * about; beside a slump it is asked about. "Air limits" and "Min/max air" over the same are the air's.
  */
 export function specifiedInOneCell(
   considered: readonly Considered[],
@@ -28,15 +32,29 @@ export function specifiedInOneCell(
   const isSlump = ({ candidates: [best] }: Considered) => best?.field === "slump";
   const score = considered.some(isSlump) ? ASKED : READ;
   return considered.map((column, at) => {
-    const { own, titles } = column.told;
-    const isAlone = own.words.length > 0 && titles.length === 0 && !column.kept && !column.other;
-    const says = own.words.every(({ terms }) => terms.some((term) => SAYS_SPECIFIED.has(term)));
-    if (!isAlone || !says || column.candidates.length > 0) return column;
+    const { own } = column.told;
+    const said = saidBy(column);
+    const isOpen = column.candidates.every(({ field }) => IN_TWO_COLUMNS.has(field));
+    if (said === undefined || !isOpen || column.kept || column.other) return column;
     if (!mostAreLimitsOfAir(columns[at]!.cells)) return column;
     const words = own.words.map(({ text }) => text);
-    const found: Candidate = { field: "target", score, opposite: false, words, fit: 1 };
-    return { ...column, candidates: [found] };
+    const found = { field: "target", opposite: false, words, fit: 1 } as const;
+    return { ...column, candidates: [{ ...found, score: said === "of air" ? READ : score }] };
   });
+}
+
+/** Whether a header says that limits stand below it, and of what. */
+function saidBy({ told: { own, titles } }: Considered): "of air" | "of something" | undefined {
+  const has = (set: ReadonlySet<Term>) => (word: Word) => word.terms.some((term) => set.has(term));
+  const others = own.words.filter((word) => !has(OF_AIR)(word));
+  const bothEnds = [...ENDS].every((end) => others.some(({ terms }) => terms.includes(end)));
+  const says = bothEnds || others.some(has(SAYS_SPECIFIED));
+  if (!says || !others.every((word) => has(SAYS_SPECIFIED)(word) || (bothEnds && has(ENDS)(word))))
+    return undefined;
+  const above = titles.flatMap(({ words }) => words);
+  const all = [...own.words, ...above];
+  if (all.some(({ terms }) => terms.includes("air"))) return "of air";
+  return titles.length === 0 ? "of something" : undefined;
 }
 
 function mostAreLimitsOfAir(cells: readonly CellValue[]): boolean {

@@ -33,7 +33,7 @@ const SPELLINGS: readonly (readonly [Dimension, spellings: string, known?: strin
   ["density", "pcf"],
   ["speed", "mph kph kmh knots"],
   ["divisions", "div divs division divisions graduations"],
-  ["divisions", "divisiones teilstriche teilstrich skt graduaciones", "divisions"],
+  ["divisions", "divisiones teilstriche teilstrich skt graduaciones grad grads", "divisions"],
   ["yes-no", "yn jn"],
   ["bulk", "yd yds cy cuyd yd3 m3 cf ft3 cuft"],
   ["mass", "lb lbs kg g tons"],

@@ -72,7 +72,10 @@ function withoutComposed({ text, aside }: Part): { found?: HeaderUnit; pieces: s
   // In brackets it is yes or no in Spanish; elsewhere it is a serial number.
   const written = aside && /^s ?\/ ?n$/i.test(text) ? "si/no" : text;
   const counted = aside ? written.replace(SHARE_ASIDE, " ") : written.replace(SHARE_OF, " ");
-  let spelled = spelledOut(counted.replace(FRACTION, " ")).replace(FLUID_OUNCES, "oz");
+  let spelled = spelledOut(counted.replace(ROUNDED_TO, " ").replace(FRACTION, " ")).replace(
+    FLUID_OUNCES,
+    "oz",
+  );
   let found: HeaderUnit | undefined;
   for (const [dimension, pattern] of COMPOSED) {
     const match = pattern.exec(spelled);
@@ -94,9 +97,11 @@ const SHARE_OF =
 const SHARE_ASIDE = /^\d+(?:[.,]\d+)?\s?%$/i;
 /** Fractions of a unit, to which a result is rounded: "nearest 1/4 %". */
 const FRACTION = /(?<![\d/.])\d\s?\/\s?\d{1,2}(?=\s?(?:%|"|″|in\b|div|pt|oz))/giu;
+/** To what a result is rounded, whatever its unit: "to 0.25", "nearest 1/4". */
+const ROUNDED_TO = /(?<!\d )\b(?:to )?(?:the )?(?:nearest|to) (?:\d\s?\/\s?\d{1,2}|\d?[.,]\d+)/giu;
 
-/** "Cups put back in": no inches. */
-const PUT_IN = /\b(?:back|put|poured|added|filled) in$/;
+/** "Cups put back in", "cups in": no inches. */
+const PUT_IN = /\b(?:back|put|poured|added|filled|cups?|alcohol|ipa|water) in$/;
 
 /** A piece of a header that may be a word. */
 type Piece = Pick<Token, "text" | "timeUnit">;

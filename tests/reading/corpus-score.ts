@@ -34,6 +34,8 @@ const NEWER: ReadonlySet<FieldId> = new Set<FieldId>([
   "specifiedStrength",
   "curingLow",
   "curingHigh",
+  "slumpLow",
+  "slumpHigh",
 ]);
 
 /** How one column came out. */

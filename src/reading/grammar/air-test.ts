@@ -1,4 +1,4 @@
-import { field } from "../sense";
+import { field, measuredAgain } from "../sense";
 
 /** Terms under whose titles the air test and its parts stand. */
 const AIR_TEST =
@@ -53,7 +53,7 @@ export const AIR_TEST_GRAMMAR = {
     "left meter roll inversion water after",
     "yes-no",
   ),
-  air: field(
+  air: measuredAgain(
     `air, air content, air result|reported|corrected|final, volumetric reported|corrected|result,
       volumetric air final, ?meter corrected`,
     "volumetric total method meter content number result reported corrected final amount volume",

@@ -1,8 +1,8 @@
-import { field } from "../sense";
+import { field, measuredAgain } from "../sense";
 
 /** Density and yield of the same sample. */
 export const DENSITY_GRAMMAR = {
-  density: field(
+  density: measuredAgain(
     "density, density weight, density gravimetric, density result|measured|reported|fresh",
     "result reported",
     "density",
@@ -10,8 +10,8 @@ export const DENSITY_GRAMMAR = {
   theoreticalDensity: field("density theoretical", "weight", "density"),
   gravimetricAir: field("gravimetric air, gravimetric", "content result by density", "percent"),
   densityTarget: field("density specified", "weight", "density"),
-  densityLow: field("density low", "specified limit weight", "density"),
-  densityHigh: field("density high", "specified limit weight", "density"),
+  densityLow: field("density low", "specified limit tolerance weight", "density"),
+  densityHigh: field("density high", "specified limit tolerance weight", "density"),
   relativeYield: field("yield relative, ?yield", "", "percent"),
   measureVolume: field(
     "measure volume, measure density, measure bulk, measure",

@@ -8,7 +8,7 @@ export const IDENTITY_GRAMMAR = {
     "",
   ),
   load: field(
-    "load number, load, load truck, truck number~, truck~, batch number~, batch~",
+    "load number, load, load truck~, truck number~, truck~, batch number~, batch~",
     "number mix",
     "",
   ),

@@ -135,7 +135,7 @@ export const GERMAN: Vocabulary = {
     test: `Prüfung, Versuch, Test, Prüf, geprüft, Messung, Prüfungs`,
     set: `Satz, Serie, Serie Nr`,
     number: `Nummer, Nr, Kennung, Bezeichnung, Code, Kennzeichnung, id, laufende Nummer der Probe, no`,
-    load: `Lieferschein, Lieferung, Fuhre, Ladung, Lieferscheinnummer, Lieferbeleg, Lieferticket, ls, Lief, Abruf, Liefernummer, Anlieferung`,
+    load: `Lieferschein, Lieferung, Fuhre, Ladung, Lieferscheinnummer, Lieferbeleg, Lieferticket, ls, Lief, Abruf, Liefernummer, Anlieferung, Schein`,
     truck: `Fahrzeug, Fahrmischer, LKW, Mischerfahrzeug, Mischfahrzeug, Transportbetonfahrzeug, kfz, Betonmischer, Mischer,
       Kennz, Kennzeichen, amtliches Kennzeichen`,
     batch: `Charge, Chargen, Mischungscharge, Ansatz`,

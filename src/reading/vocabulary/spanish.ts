@@ -49,7 +49,16 @@ export const SPANISH: Vocabulary = {
     waterCementLimit: ["a/c máxima", "relación a/c máxima", "a/mc máxima"],
     loadDecision: ["aceptado rechazado", "aceptada rechazada"],
     exposureClass: ["clase de exposición", "categoría de exposición"],
-    cylinders: ["cilindros elaborados", "número de cilindros", "cilindros moldeados"],
+    cylinders: [
+      "cilindros elaborados",
+      "número de cilindros",
+      "cantidad de cilindros",
+      "no de cilindros",
+      "no cilindros",
+      "cilindros moldeados",
+      "número de probetas",
+      "cantidad de probetas",
+    ],
     cylinderSize: ["tamaño de los cilindros", "tamaño del cilindro"],
     firstCylinder: [
       "28 d cilindro 1",
