@@ -35,7 +35,7 @@ export function rulesPage(): string {
       Object.entries(FIELDS).map(([field, { kind }]) => [
         nameInSetup(field as FieldId),
         kind,
-        ENGLISH.headings[field as FieldId]!.join(", "),
+        ENGLISH.headings[field as FieldId]!.replace(/\s+/g, " "),
       ]),
     ),
   );

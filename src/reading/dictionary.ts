@@ -62,7 +62,7 @@ export class Dictionary {
         this.shortForms.set(wordsOf(form).join(" "), wordsOf(long));
     }
     for (const [field, list] of Object.entries(vocabulary.headings)) {
-      for (const heading of list) {
+      for (const heading of list.split(",")) {
         const words = wordsOf(heading);
         const keys = new Set([this.keyOf(words), this.keyOf(withoutLinks(words))]);
         for (const key of keys) push(this.headings, key, field as FieldId);

@@ -11,7 +11,7 @@ function recognised(header: string): [field: string | undefined, unit: string | 
 describe("every heading of a field is that field alone", () => {
   test.each(
     Object.entries(ENGLISH.headings).flatMap(([field, headings]) =>
-      headings.map((heading) => [heading, field] as const),
+      headings.split(",").map((heading) => [heading.trim(), field] as const),
     ),
   )("%s: %s", (heading, field) => {
     expect(recognised(heading)[0]).toBe(field);

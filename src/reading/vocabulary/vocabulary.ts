@@ -5,7 +5,7 @@ import type { Term } from "../terms";
 export interface Vocabulary {
   readonly language: "en" | "es" | "fr" | "de";
   /** Whole headings of a field, the plainest first. */
-  readonly headings: Readonly<Partial<Record<FieldId, readonly string[]>>>;
+  readonly headings: Readonly<Partial<Record<FieldId, string>>>;
   /** Words and phrases by what they mean. One that stands under several terms may mean any of them. */
   readonly words: Readonly<Partial<Record<Term, string>>>;
   /** Words with their short forms: "long = short, shorter". */
