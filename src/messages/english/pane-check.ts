@@ -59,6 +59,10 @@ export const paneCheckMessages = {
   "pane-live": "Check again after every edit",
   "pane-marked": ({ cells, notes }: Words<"cells" | "notes">) =>
     `Marked cells: ${cells}. With a note: ${notes}.`,
+  "pane-marks-kept-of": ({ addresses }: Words<"addresses">) =>
+    `The marks of ${addresses} are among them: nothing was changed there since.`,
+  "pane-marks-gone-of": ({ addresses }: Words<"addresses">) =>
+    `The earlier marks of ${addresses} were taken off, because something else stands there by now: check it again.`,
   "pane-unmarked": ({ cells, notes }: Words<"cells" | "notes">) =>
     `Marks removed: ${cells}. Notes removed: ${notes}.`,
   "pane-results-sheet-name": "Findings",

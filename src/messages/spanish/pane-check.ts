@@ -58,6 +58,10 @@ export const paneCheckMessages: SameSentences<typeof english> = {
   "pane-write-results": "Escribir una hoja de resultados",
   "pane-live": "Revisar de nuevo después de cada cambio",
   "pane-marked": ({ cells, notes }) => `Celdas marcadas: ${cells}. Con nota: ${notes}.`,
+  "pane-marks-kept-of": ({ addresses }) =>
+    `Entre ellas están las marcas de ${addresses}: allí no cambió nada desde entonces.`,
+  "pane-marks-gone-of": ({ addresses }) =>
+    `Se quitaron las marcas anteriores de ${addresses}, porque ahora hay allí otra cosa: revise de nuevo esas celdas.`,
   "pane-unmarked": ({ cells, notes }) => `Marcas quitadas: ${cells}. Notas quitadas: ${notes}.`,
   "pane-results-sheet-name": "Hallazgos",
   "pane-results-written": ({ sheet }) => `Los resultados están en la hoja “${sheet}”.`,

@@ -6,6 +6,7 @@ import { say } from "../../messages/pane-catalogue";
 import { checkRead } from "./check-read";
 import type { CheckedArea } from "./checked-area";
 import { marksInSteps } from "./marks-of-findings";
+import { MarkedTables, type OtherTables } from "./marked-tables";
 import type { Job } from "./one-at-a-time";
 import type { PaneStore } from "./pane-state";
 
@@ -28,6 +29,7 @@ export interface Marking {
 
 export function marking(store: PaneStore, host: SheetHost): Marking {
   let marked = false;
+  const tables = new MarkedTables();
   const upToDate: Marking["upToDate"] = async (checked, job) => {
     const read = await host.readAgain(checked.read);
     if (sameRead(read, checked.read)) return { checked, said: [] };
@@ -45,12 +47,17 @@ export function marking(store: PaneStore, host: SheetHost): Marking {
       for (let attempt = 1; ; attempt += 1) {
         const { checked, said } = await upToDate(before, job);
         try {
-          const marks = await inSlices(marksInSteps(checked), job.pause);
+          const others = await tables.beside(checked, host);
+          const now = [...others.kept, checked];
+          const marks = [];
+          for (const table of now) marks.push(...(await inSlices(marksInSteps(table), job.pause)));
           job.ifStopped(say("pane-stopped-marking"));
           const given = [marks, withNotes, checked.read, job.pause] as const;
           const { cells, notes, remarks } = await host.mark(...given);
           marked = cells > 0;
-          return [...said, say("pane-marked", { cells, notes }), ...remarks].join(" ");
+          tables.nowMarked(now);
+          const done = [say("pane-marked", { cells, notes }), ...saidOfOthers(others)];
+          return [...said, ...done, ...remarks].join(" ");
         } catch (error) {
           const changed = error instanceof Problem && error.id === "table-changed";
           if (!changed || attempt === MOST_ATTEMPTS) throw error;
@@ -62,7 +69,18 @@ export function marking(store: PaneStore, host: SheetHost): Marking {
       job.ifStopped(say("pane-stopped-unmarking"));
       const { cells, notes, remarks } = await host.unmark(job.pause);
       marked = false;
+      tables.none();
       return [say("pane-unmarked", { cells, notes }), ...remarks].join(" ");
     },
   };
+}
+
+/** What became of the marks of other tables on the sheet. */
+function saidOfOthers({ kept, changed }: OtherTables): string[] {
+  const addresses = (tables: OtherTables["kept"]) =>
+    tables.map(({ read }) => read.address).join(", ");
+  return [
+    ...(kept.length > 0 ? [say("pane-marks-kept-of", { addresses: addresses(kept) })] : []),
+    ...(changed.length > 0 ? [say("pane-marks-gone-of", { addresses: addresses(changed) })] : []),
+  ];
 }
