@@ -14,7 +14,12 @@ import type { Rule } from "./rule";
 import { RULES } from "./rules";
 import { setupFindings } from "./setup-findings";
 import { SheetTests } from "./sheet-tests";
-import { columnsApartFindings, headedAgainFindings, unreadFindings } from "./unread-findings";
+import {
+  columnsApartFindings,
+  headedAgainFindings,
+  togetherFindings,
+  unreadFindings,
+} from "./unread-findings";
 
 /** Few enough to take some thousandths of a second. */
 const TESTS_IN_A_STEP = 500;
@@ -78,6 +83,7 @@ export function* checkInSteps(
       ...unread.map(({ finding }) => finding),
       ...columnsApartFindings(sheet),
       ...headedAgainFindings(sheet),
+      ...togetherFindings(sheet),
       ...findings.ofTheSheet,
       ...findings.ofTests(),
     ],

@@ -39,6 +39,14 @@ export function headedAgainFindings({ headedAgain, placeOf }: SheetReading): rea
   ];
 }
 
+/** That the readings of a test, which stand in rows of their own, were put together. */
+export function togetherFindings({ together }: SheetReading): readonly Finding[] {
+  if (!together) return [];
+  const { column, header } = together;
+  const at = { record: null, field: null, column, header } as const;
+  return [{ ...at, rule: "readings-in-rows", weight: "note", say: "readings-in-rows", values: {} }];
+}
+
 function findingOf({ index, place, header, mayBe, decides }: UnreadColumn): Finding {
   const where = { record: null, field: null, column: index, header, ...(place && { place }) };
   const at = { ...where, values: { mayBe: { either: mayBe.map(fieldName) } } };

@@ -5,22 +5,23 @@ import type { ColumnPlace, Columns } from "./column-place";
 import { columnsApart } from "./columns-apart";
 import { columnReader, isWrittenInNumbers, type WrittenIn } from "./column-reader";
 import { decimalOfSheet } from "./decimal-of-column";
-import { kindOf, textOf } from "./evidence";
-import { FIELDS, READING_FIELDS, type FieldId } from "./fields";
+import { READING_FIELDS, type FieldId } from "./fields";
 import { rowHeadedAgain, withTitlesAbove } from "./headed-again";
 import { rowThatMaySumUp } from "./may-sum-up";
 import { ReadTests } from "./read-tests";
 import type { FieldRecord } from "./record";
+import { sheetColumns } from "./sheet-columns";
 import type { SheetReading } from "./sheet-reading";
 import type { SheetTable } from "./sheet-table";
 import type { UnreadColumn } from "./unread-column";
 import { unfitSettings } from "./kept-columns";
-import { isNotATestRow, repeatsTitles } from "./not-a-test-row";
+import { isNoTest } from "./no-test";
+import { asItStands } from "./readings-as-they-stand";
+import { readingsInRows } from "./readings-in-rows";
 import { recognise } from "./recognise";
 import type { KeptColumn, RecognisedColumn, SheetColumn } from "./recognition";
 import { inOneGo, type Steps } from "./steps";
 import { wordsBeside } from "./testers-words";
-import { unitsBelow } from "./units-row";
 
 /** What a reading may be told besides the cells. */
 export interface ReadingOptions {
@@ -47,19 +48,31 @@ const ROWS_IN_A_STEP = 5000;
  */
 export function* readTableInSteps(
   table: SheetTable,
-  { decimal = ".", datesFrom, headerRow = 0, kept = [] }: ReadingOptions = {},
+  options: ReadingOptions = {},
+): Steps<SheetReading> {
+  const together = readingsInRows(table, options.kept ?? []);
+  if (!together) return yield* readRowsInSteps(table, options);
+  const read = yield* readRowsInSteps(together.table, { ...options, kept: together.kept });
+  return asItStands(read, together, table);
+}
+
+/** The same where every row holds a whole test. */
+function* readRowsInSteps(
+  table: SheetTable,
+  { decimal = ".", datesFrom, headerRow = 0, kept = [] }: ReadingOptions,
 ): Steps<SheetReading> {
   const again = rowHeadedAgain(table.headers, table.rows);
   const rows = again < 0 ? table.rows : withoutBelow(table.rows, again);
-  const every = columnsOf({ ...table, rows });
+  const every = sheetColumns({ ...table, rows });
   const apart = columnsApart(every, rows, kept);
   const isApart = (index: number) => apart.some(({ from, to }) => index >= from && index <= to);
-  const sheetColumns = every.map((column, index) => (isApart(index) ? BLANK_COLUMN : column));
-  const { columns: found, all } = recognise(sheetColumns, kept);
+  const own = every.map((column, index) => (isApart(index) ? BLANK_COLUMN : column));
+  const { columns: found, all } = recognise(own, kept);
   const columns = table.titles ? withTitles(found, table.headers) : found;
-  const headers = sheetColumns.map(({ headers }) => headers.at(-1) ?? "");
-  const titles = table.titles && sheetColumns.map(({ headers }) => headers.slice(0, -1));
+  const headers = own.map(({ headers }) => headers.at(-1) ?? "");
+  const titles = table.titles && own.map(({ headers }) => headers.slice(0, -1));
   const places = Object.entries(columns) as [FieldId, ColumnPlace][];
+  const tableOfTests = { rows, places, headers, titles };
   const blank: boolean[] = [];
   const tests = new ReadTests(blank);
   const records: FieldRecord[] = [];
@@ -71,8 +84,7 @@ export function* readTableInSteps(
   let ofSheet: { is?: DecimalMark } | undefined;
   const parts: (() => ReadStretch)[] = [
     () => (from, to) => {
-      for (let row = from; row < to; row++)
-        blank.push(isNoTest(rows[row]!, places, headers, titles));
+      for (let row = from; row < to; row++) blank.push(isNoTest(row, tableOfTests));
     },
     ...places.map(([field, place]) => () => {
       return columnReader(field, place, columns, rows, tests, written);
@@ -100,7 +112,7 @@ export function* readTableInSteps(
     columns,
     records,
     recognised: all,
-    unfit: unfitSettings(sheetColumns, kept),
+    unfit: unfitSettings(own, kept),
     unread: unreadColumns(all, rows),
     apart: apart.map((run) => ({
       ...run,
@@ -140,21 +152,6 @@ type ReadStretch = (from: number, to: number) => void;
 /** The same in one go. */
 export function readTable(table: SheetTable, options?: ReadingOptions): SheetReading {
   return inOneGo(readTableInSteps(table, options));
-}
-
-/** So many cells tell what a column holds. */
-const CELLS_LOOKED_AT = 200;
-
-function columnsOf({ headers, titles, rows }: SheetTable): SheetColumn[] {
-  const names = headers.map(shownValue);
-  // A mean of readings lies off the scale's grid, and says nothing of the readings.
-  const some = rows.slice(0, CELLS_LOOKED_AT).filter((row) => !isNotATestRow(row, names));
-  const units = unitsBelow(rows);
-  return headers.map((header, index) => ({
-    headers: titles?.[index] ?? [shownValue(header)],
-    unitBelow: units?.[index],
-    cells: some.map((row) => row[index] ?? null),
-  }));
 }
 
 /** The columns of the fields that are written in numbers. */
@@ -198,33 +195,4 @@ function sumLeftOpen(rows: SheetTable["rows"], columns: Columns, tests: ReadTest
     tests.column(field)[row] = undefined;
     tests.cannotRead(row, field, issue("may-sum-up"));
   };
-}
-
-/** Whether a row holds no test: every cell of a field is blank, or it is a sum, a header or a remark. */
-function isNoTest(
-  row: readonly CellValue[],
-  places: readonly (readonly [FieldId, ColumnPlace])[],
-  headers: readonly string[],
-  titles: readonly (readonly string[])[] | undefined,
-): boolean {
-  return (
-    places.every(([, { index }]) => isBlank(row[index])) ||
-    isNotATestRow(row, headers) ||
-    (titles !== undefined && repeatsTitles(row, titles)) ||
-    isDayOfTheRowsBelow(row, places)
-  );
-}
-
-/** Whether a row is nothing but a day, in a column of something else: the title of the tests below it. */
-function isDayOfTheRowsBelow(
-  row: readonly CellValue[],
-  places: readonly (readonly [FieldId, ColumnPlace])[],
-): boolean {
-  const at = row.findIndex((cell) => !isBlank(cell));
-  const cell = row[at] ?? null;
-  if (row.some((other, column) => column > at && !isBlank(other))) return false;
-  const isOfDays = places.some(
-    ([field, { index }]) => index === at && FIELDS[field].kind === "date",
-  );
-  return !isOfDays && kindOf(cell, textOf(cell)) === "date";
 }

@@ -37,6 +37,12 @@ export interface SheetReading {
     readonly column: number;
     readonly header: string;
   };
+  /** Where every row holds one reading: the column that counts them, and the test to which a row belongs. */
+  readonly together?: {
+    readonly column: number;
+    readonly header: string;
+    readonly testOf: (row: number) => number;
+  };
   /** Whether the sheet has a place for the field. */
   has(field: FieldId): boolean;
   /** What stands in the cell of a field. */

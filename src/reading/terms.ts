@@ -12,6 +12,7 @@ export const TERMS = [
   "initial",
   "final",
   "confirming",
+  "attempt",
   "cup",
   "alcohol",
   "foam",

@@ -30,6 +30,8 @@ export const fieldsheetMessages = {
   "column-not-read": "it was not read, because nothing says what it holds.",
   "rows-headed-otherwise": ({ header }: Words<"header">) =>
     `A row further down, which begins with “${header}”, heads the columns otherwise than the header above. It and the rows below it were not read: check them by themselves.`,
+  "readings-in-rows":
+    "it counts the readings of a test, so the rows of a test are read as one, in the row of its first reading. Where every row is a test of its own, call the column “not ours” in the setup.",
   "no-tests-below":
     "There are no tests below the headers. Select the headers together with the rows below them.",
   "no-header-row":

@@ -79,5 +79,6 @@ export const ruleNames = {
   "rule-column-may-decide": "column may decide",
   "rule-column-not-read": "column not read",
   "rule-rows-not-read": "rows not read",
+  "rule-readings-in-rows": "readings in rows",
   "rule-setup-not-applied": "setup not applied",
 } as const;

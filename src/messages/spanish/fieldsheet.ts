@@ -31,6 +31,8 @@ export const fieldsheetMessages: SameSentences<typeof english> = {
     "No se encontró una fila de encabezados. Seleccione la tabla con sus encabezados, como Muestra, Primera lectura, Segunda lectura, Alcohol (oz).",
   "rows-headed-otherwise": ({ header }) =>
     `Una fila más abajo, que empieza con “${header}”, encabeza las columnas de otra manera que el encabezado de arriba. Ni ella ni las filas de debajo se leyeron: revíselas por separado.`,
+  "readings-in-rows":
+    'cuenta las lecturas de una prueba, así que las filas de una prueba se leen como una sola, en la fila de su primera lectura. Si cada fila es una prueba aparte, llame a la columna "not ours" en la configuración.',
   "no-tests-below":
     "No hay pruebas debajo de los encabezados. Seleccione los encabezados junto con las filas de abajo.",
   "no-readings-column":

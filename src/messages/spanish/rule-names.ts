@@ -82,5 +82,6 @@ export const ruleNames: SameSentences<typeof english> = {
   "rule-column-may-decide": "columna que puede decidir",
   "rule-column-not-read": "columna sin leer",
   "rule-rows-not-read": "filas no leídas",
+  "rule-readings-in-rows": "lecturas en filas",
   "rule-setup-not-applied": "configuración sin aplicar",
 };

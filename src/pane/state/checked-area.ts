@@ -105,8 +105,9 @@ export function rowAt(checked: CheckedArea, place: CellPlace): TestResult | unde
     place.column >= area.column &&
     place.column < area.column + area.columns;
   if (!inside) return undefined;
-  const { forms, columns, placeOf: placeIn } = result.reading;
-  if (forms === undefined) return result.results[place.row - area.row - headerRow - 1];
+  const { forms, columns, placeOf: placeIn, together } = result.reading;
+  const row = place.row - area.row - headerRow - 1;
+  if (forms === undefined) return result.results[together?.testOf(row) ?? row];
   const fields = Object.keys(columns) as FieldId[];
   return result.results.find(({ record }) =>
     fields.some((field) => {

@@ -167,6 +167,7 @@ export const ENGLISH: Vocabulary = {
     initial: `initial, start reading, preliminary, starting, beginning, original`,
     final: `final, last`,
     confirming: `confirming, confirmation, confirm, confirmed, confirmatory, verifying, verification, recheck`,
+    attempt: `trial, attempt, try`,
     cup: `cup, calibrated cup, measuring cup, cupful, water addition, 1 percent water addition,
       1 percent addition, cup of water, cup count, water cup, water increment, increment of water, 1 increment`,
     alcohol: `alcohol, isopropyl, isopropyl alcohol, isopropanol, propan 2 ol, 2 propanol,

@@ -50,6 +50,7 @@ export const FRENCH: Vocabulary = {
     final: `finale, final, dernière, dernier, définitive`,
     confirming: `confirmation, vérification, de vérification, contrôle, de confirmation, contrôle de lecture, de contrôle,
       confirmée, confirmé, confirmative`,
+    attempt: `passage, tentative`,
     cup: `godet, tasse, godet calibré, tasse calibrée, gobelet, gobelet étalonné, godet étalonné, tasse d'eau, godet d'eau, ajout d'eau, mesure d'eau, dose d'eau, doses d'eau, mesure calibrée, tasse étalonnée,
       doseur, coupelle, verre gradué, pot doseur,
       mesure d eau, mesure de 1, coupe, coupe d eau, godet de 1, petite tasse, mesurette, tasses`,

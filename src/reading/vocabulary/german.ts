@@ -56,6 +56,7 @@ export const GERMAN: Vocabulary = {
     initial: `Anfang, anfangs, Start, anfänglich, Anfangswert`,
     final: `End, letzte, letzter, endgültig, Schluss, endgültige, abschließend, Letzte, letztes, letztmals, Endwert`,
     confirming: `Bestätigung, Kontroll, bestätigend, Bestätigungs, Gegen, bestätigte, bestätigter, bestätigt`,
+    attempt: `Durchgang, Durchlauf, Rollgang`,
     cup: `Becher, Messbecher, Kalibrierbecher, Eichbecher, Wasserzugabe, Becher Wasser, kalibrierte Becher, Wasserbecher, Messgefäß klein,
       Näpfchen, Schöpfbecher`,
     alcohol: `Alkohol, Isopropanol, Isopropylalkohol, Isopropyl, Propanol, 2 Propanol, Propan 2 ol`,

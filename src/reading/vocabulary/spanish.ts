@@ -50,6 +50,7 @@ export const SPANISH: Vocabulary = {
     final: `final, última, último, definitiva, definitivo`,
     confirming: `confirmación, verificación, de verificación, de confirmación, confirmatoria, comprobación, de comprobación,
       repetida, repetición de lectura, confirmada, comprobatoria, confirmado, control, de control`,
+    attempt: `intento, intentos, pasada, vuelta`,
     cup: `copa, vaso, taza, copa calibrada, vaso calibrado, taza calibrada, copa de agua, vaso de agua,
       taza de agua, adición de agua, medida de agua, copilla, vasito, copita, medida calibrada, vaso medidor,
       copa de calibración, vaso de calibración, vaso graduado,
