@@ -78,7 +78,10 @@ export function decidingByWords({ own, unit, cells }: Told): readonly FieldId[] 
   // A correction in figures was worked out from what stands in other columns.
   const isCorrection = own.words.some(({ terms }) => terms.includes("correction"));
   if (isCorrection && cells.number > 0.65) return [];
-  const fields = own.words.flatMap(({ terms }) => terms.flatMap((term) => SPEAKS_OF[term] ?? []));
+  // A time of the level or of a reading may be the one that it took to settle.
+  const speaksOf = (term: Term) =>
+    term === "reading" && unit === "duration" ? (["settle"] as const) : (SPEAKS_OF[term] ?? []);
+  const fields = own.words.flatMap(({ terms }) => terms.flatMap(speaksOf));
   return [...new Set(fields)].filter((field) => mayHaveUnit(field, unit));
 }
 

@@ -2,7 +2,7 @@ import type { CellValue } from "../measure/cell-value";
 import { folded } from "../measure/folded";
 import type { BlockPlace } from "./block-place";
 import type { FieldId } from "./fields";
-import { fieldSaidBy, labelAndValue } from "./labels";
+import { fieldSaidBy, labelAndValue, nameInTitle } from "./labels";
 
 /** A label of a form and the place of the value that it names. */
 export interface LabelledValue {
@@ -29,7 +29,7 @@ export type Cells = readonly (readonly CellValue[])[];
 export function cellOf(block: Cells, { label, value }: LabelledValue): CellValue {
   const cell = block[value.row]?.[value.column] ?? null;
   const isOwn = label.row === value.row && label.column === value.column;
-  return (isOwn ? labelAndValue(cell)?.value : undefined) ?? cell;
+  return (isOwn ? (labelAndValue(cell) ?? nameInTitle(cell))?.value : undefined) ?? cell;
 }
 
 /** A label with the value that it names. */

@@ -12,7 +12,7 @@ import {
   labelAndValue,
   saysNothing,
 } from "./labels";
-import { namesOfTests } from "./names-of-tests";
+import { namesOfTests, withNamesInTitles } from "./names-of-tests";
 import { sectionOf } from "./section-titles";
 import { strayValues } from "./stray-values";
 import { titlesAtTheLeft } from "./titles-at-the-left";
@@ -53,7 +53,8 @@ export function labelsAndValues(block: Cells): readonly LabelledValue[] {
   }
   // Where rows and columns of labels cross, what stands above a column says what it holds.
   if (crossed.pairs.length === 0) pairs.push(...namesOfTests(block, pairs, around.tests));
-  return [...pairs, ...strayValues(block, pairs, crossed.places)];
+  const named = withNamesInTitles(block, pairs);
+  return [...named, ...strayValues(block, named, crossed.places)];
 }
 
 /** Whether a row is labels only, with one row of values below it. */

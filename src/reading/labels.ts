@@ -63,6 +63,22 @@ export function labelAndValue(
   return { label, value };
 }
 
+/** What a test or its load is called, behind the word for it: "Sample A", "Ticket #101". */
+const NAMED =
+  /^\s*(\p{L}[\p{L} .]*?)\s*(?:#|№|N[o°º]\.?|Nr\.?)?\s*((?:\p{L}{0,4}[-/]?)?\d[\w/-]*|\p{Lu})\s*$/u;
+const NAMES: ReadonlySet<FieldId> = new Set<FieldId>(["sample", "load"]);
+
+/** The name of a test or its load in a title, with the word before it; `undefined` for any other cell. */
+export function nameInTitle(
+  cell: CellValue | undefined,
+): { readonly label: string; readonly value: string } | undefined {
+  if (!isLabelText(cell)) return undefined;
+  const [, label, value] = NAMED.exec(cell) ?? [];
+  if (label === undefined || value === undefined) return undefined;
+  const field = fieldSaidBy(label);
+  return field && NAMES.has(field) ? { label, value } : undefined;
+}
+
 /** Whether a cell may be a label: a short text with letters. */
 export function isLabelText(cell: CellValue | undefined): cell is string {
   return (

@@ -1,6 +1,6 @@
 import { isBlank } from "../measure/cell-value";
-import { labelledValue, type Cells, type LabelledValue } from "./labelled-value";
-import { isLabelText } from "./labels";
+import { cellOf, labelledValue, type Cells, type LabelledValue } from "./labelled-value";
+import { isLabelText, nameInTitle } from "./labels";
 
 /**
  * The names above columns of tests, as of their samples: the texts of the lowest row above the readings
@@ -28,4 +28,25 @@ export function namesOfTests(
     }
     return [];
   });
+}
+
+/**
+ * The names in the titles of forms, "Sample A" over the first and "Sample B" over the second, where no label
+ * names the samples or loads.
+ */
+export function withNamesInTitles(
+  block: Cells,
+  pairs: readonly LabelledValue[],
+): readonly LabelledValue[] {
+  const isName = ({ field }: LabelledValue) => field === "sample" || field === "load";
+  if (pairs.some((pair) => isName(pair) && !isBlank(cellOf(block, pair)))) return pairs;
+  const names = block.flatMap((cells, row) =>
+    cells.flatMap((cell, column) => {
+      const found = nameInTitle(cell);
+      return found ? [labelledValue(found.label, { row, column }, { row, column })] : [];
+    }),
+  );
+  const isTitle = ({ label }: LabelledValue) =>
+    names.some((name) => name.label.row === label.row && name.label.column === label.column);
+  return [...pairs.filter((pair) => !isTitle(pair)), ...names];
 }

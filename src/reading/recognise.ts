@@ -38,7 +38,8 @@ export function recognise(
   columns: readonly SheetColumn[],
   kept: readonly KeptColumn[] = [],
 ): Recognition {
-  const considered = inTheirSheet(consider(columns, withUnitsBelow(columns), kept), columns);
+  const each = inTheirSheet(consider(columns, withUnitsBelow(columns), kept), columns);
+  const considered = emptyOnesLast(each);
   const assigned = assign(
     considered.flatMap(({ candidates }, column) =>
       inTheRunning(candidates).map(({ field, score }) => ({ column, field, score })),
@@ -58,7 +59,7 @@ export function recognise(
  * water" is not the water, so that "slump after water" were the only slump.
  */
 function inTheRunning(candidates: readonly Candidate[]): readonly Candidate[] {
-  const sure = candidates.filter(({ score }) => score >= SURE);
+  const sure = candidates.filter(isSure);
   return sure.length > 0 ? sure : candidates;
 }
 
@@ -82,6 +83,29 @@ function inTheirSheet(
   const ofReadings = readingBeforeAnother(finalAsResult(withSpecification));
   return whichVessel(temperatureOfConcrete(letteredTemperatures(ofReadings)));
 }
+
+/**
+ * A column in which nothing stands, such as the title of a section of a form, is no rival of one that holds
+ * something.
+ */
+function emptyOnesLast(considered: readonly Considered[]): readonly Considered[] {
+  const held = new Map<FieldId, number>();
+  for (const { told, candidates } of considered) {
+    if (told.cells.count === 0) continue;
+    for (const { field, score } of candidates.filter(isSure))
+      held.set(field, Math.max(score, held.get(field) ?? 0));
+  }
+  if (held.size === 0) return considered;
+  return considered.map((column) => {
+    if (column.told.cells.count > 0 || column.kept) return column;
+    const candidates = column.candidates.filter(
+      ({ field, score }) => (held.get(field) ?? 0) <= score - CLEAR_LEAD,
+    );
+    return { ...column, candidates };
+  });
+}
+
+const isSure = ({ score }: Candidate) => score >= SURE;
 
 /** The fields that are read for sure, by column. */
 function readOf(

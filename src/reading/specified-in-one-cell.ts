@@ -23,14 +23,15 @@ const IN_TWO_COLUMNS: ReadonlySet<FieldId> = new Set<FieldId>(["low", "high"]);
 
 /**
  * "Spec" alone over "4.5-7.5" or "6 ± 1.5" is the specification of the air, which is what the sheet is
- * about; beside a slump it is asked about. "Air limits" and "Min/max air" over the same are the air's.
+ * about; where there is a slump, only right behind the air, else it is asked about. "Air limits" and "Min/max air" over the same are the air's.
  */
 export function specifiedInOneCell(
   considered: readonly Considered[],
   columns: readonly SheetColumn[],
 ): readonly Considered[] {
   const isSlump = ({ candidates: [best] }: Considered) => best?.field === "slump";
-  const score = considered.some(isSlump) ? ASKED : READ;
+  const isAir = (column: Considered | undefined) => column?.candidates[0]?.field === "air";
+  const hasSlump = considered.some(isSlump);
   return considered.map((column, at) => {
     const { own } = column.told;
     const said = saidBy(column);
@@ -39,7 +40,8 @@ export function specifiedInOneCell(
     if (!mostAreLimitsOfAir(columns[at]!.cells)) return column;
     const words = own.words.map(({ text }) => text);
     const found = { field: "target", opposite: false, words, fit: 1 } as const;
-    return { ...column, candidates: [{ ...found, score: said === "of air" ? READ : score }] };
+    const isOfAir = said === "of air" || !hasSlump || isAir(considered[at - 1]);
+    return { ...column, candidates: [{ ...found, score: isOfAir ? READ : ASKED }] };
   });
 }
 

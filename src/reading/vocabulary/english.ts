@@ -175,7 +175,7 @@ export const ENGLISH: Vocabulary = {
     foam: `foam, bubble, froth, suds, foaming, foamed`,
     settle: `settle, settling, settlement, settled, stable, stabilise, stabilize, stabilisation,
       stabilization, stabilised, stabilized, stabilising, stabilizing, stability, equilibrate,
-      come to rest, still after, level still, steady, clear, cleared,
+      come to rest, stands still, standing still, stood still, still after, level still, steady, clear, cleared,
       equilibration, to equilibrium, liquid equilibrium, standing, standing time, air to rise, bubbles to rise, rise, calm, quiet, quiescent, at rest, rest, hold still, no change, unchanged, constant, stop moving, settles, stabilizes, stabilises,
       wait before reading, waiting time before reading, wait to read, wait for reading, waited before reading, waiting for stable,
       bubble out, bubbles out, bubbles gone, wait, waiting, waited`,
