@@ -64,6 +64,7 @@ function oneOfTwo(text: string, written: string): Issue | undefined {
   const found = WHOLE_AND_FRACTION.test(text) ? null : EITHER.exec(text);
   if (!found) return undefined;
   const [one, other] = [found[1]!, found[2]!];
+  if (one === other) return undefined;
   return issue("two-ways", { value: quoted(written), one: quoted(one), other: quoted(other) });
 }
 

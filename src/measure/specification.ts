@@ -137,7 +137,8 @@ function plain(written: string): string {
     .replace(/%|\bpercent\b|\bpct\b/g, " ")
     .replace(/\s+/g, " ")
     .replace(/ (?=[)])/g, "")
-    .trim();
+    .trim()
+    .replace(/^[([]([^()[\]]*)[)\]]$/, "$1");
 }
 
 /** A comma between figures of a specification is a decimal comma: no limit of air has thousands. */

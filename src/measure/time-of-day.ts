@@ -9,7 +9,8 @@ const MINUTES_IN_A_DAY = 1440;
 const CLOCK = /^(\d{1,2})(?::| ?h ?)(\d{2})(?::\d{2})? ?(?:h|hrs?|uhr)?(?:([ap])(?: ?m)?)?$/;
 const CLOCK_WITH_POINT = /^(\d{1,2})\.(\d{2}) ?uhr$/;
 const FULL_HOUR = /^(\d{1,2}) ?(?:h|uhr)$/;
-const FOUR_FIGURES = /^([01]\d|2[0-3])([0-5]\d)$/;
+const FULL_HOUR_OF_HALF = /^(\d{1,2})()([ap])m$/;
+const FOUR_FIGURES = /^([01]\d|2[0-3])([0-5]\d) ?(?:h|hrs?|hours|uhr)?$/;
 
 /**
  * The time of day in a cell, in minutes since midnight; `undefined` for a blank.
@@ -35,8 +36,10 @@ function clockTime(written: string): number | undefined {
   const plain = folded(written.trim())
     .replace(/([ap])\.? ?m\.?$/, "$1m")
     .replace(/\s+/g, " ");
+  const half = plain.replace(/ (?=[ap]m?$)/, "");
   const clock =
-    CLOCK.exec(plain.replace(/ (?=[ap]m?$)/, "")) ??
+    CLOCK.exec(half) ??
+    FULL_HOUR_OF_HALF.exec(half) ??
     CLOCK_WITH_POINT.exec(plain) ??
     FOUR_FIGURES.exec(plain) ??
     FULL_HOUR.exec(plain);

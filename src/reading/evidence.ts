@@ -36,7 +36,7 @@ type Kind = "number" | "date" | "clock" | "yesNo" | "amount" | "text";
 const YES_NO =
   /^(?:y|n|yes|no|true|false|x|ok|none|nil|✓|✔|✗|s|si|sí|ninguna?|o|oui|non|neant|aucune?|j|ja|nein|keine?)$/;
 const CLOCK =
-  /^\d{1,2}\.\d{2}\s?uhr$|^\d{1,2}\s?(?::|h)\s?\d{2}(?::\d{2})?\s?(?:[ap](?:\.?m\.?)?|uhr|h)?$/;
+  /^\d{1,2}\.\d{2}\s?uhr$|^\d{1,2}\s?[ap]\.?\s?m\.?$|^\d{4}\s?(?:h|hrs?|hours|uhr)$|^\d{1,2}\s?(?::|h)\s?\d{2}(?::\d{2})?\s?(?:[ap](?:\.?m\.?)?|uhr|h)?$/;
 const DATE =
   /^(?:\d{4}[-/.]\d{1,2}[-/.]\d{1,2}(?!\d)|\d{1,2}[-/. ]\s?(?:\d{1,2}|[a-z]{3,10}\.?)[-/. ]\s?\d{2,4}$|[a-z]{3,10}\.? \d{1,2},? \d{4}$|\d{1,2}\.\s?\d{1,2}\.$)/;
 const AMOUNT =
