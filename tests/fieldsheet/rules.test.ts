@@ -7,7 +7,7 @@ import { recogniseColumns } from "../../src/reading/columns";
 import { FIELDS, type FieldId } from "../../src/reading/fields";
 import { sentence } from "../../scripts/reference/markdown";
 import type { SheetTable } from "../../src/reading/sheet-table";
-import { saidBy, sheetFor, type RuleCases } from "./rule-cases";
+import { saidBy, sheetFor, type Cells, type RuleCases } from "./rule-cases";
 
 const FOLDER = "tests/fieldsheet/rules";
 const tables = new Map<string, RuleCases>(
@@ -49,6 +49,25 @@ describe("every rule has what it must have", () => {
   });
 });
 
+/** Rules that speak because something is not there, or where two of three are enough. */
+const SPEAKS_OF_BLANKS: ReadonlySet<string> = new Set([
+  "second-reading-missing",
+  "alcohol-missing",
+  "decided-all-the-same",
+  "cylinders-apart",
+]);
+
+/** Rules that are about the method itself, so that another one is another case. */
+const OF_THE_METHOD: ReadonlySet<string> = new Set([
+  "wrong-method-for-aggregate",
+  "other-method",
+  "pressure-check-due",
+  "pressure-check-may-be-due",
+]);
+
+/** What a sentence holds where a value was missing behind it. */
+const NONSENSE = /\bNaN\b|\bundefined\b|\bnull\b|Infinity/;
+
 describe.each([...tables])("%s", (id, { silent, speaks }) => {
   test("has cases of both kinds", () => {
     expect(silent.length).toBeGreaterThan(0);
@@ -75,6 +94,40 @@ describe.each([...tables])("%s", (id, { silent, speaks }) => {
       const sheet = sheetFor(records);
       for (const field of needs) expect(saidWithout(id, sheet, [field])).toEqual([]);
       if (needsOneOf.length > 0) expect(saidWithout(id, sheet, needsOneOf)).toEqual([]);
+    }
+  });
+
+  const rule = RULES.find((each) => each.id === id)!;
+  const ofOneTest = rule.kind !== "looks across the sheet" && !OF_THE_METHOD.has(id);
+  if (ofOneTest) {
+    test("looks at a test by the pressure method only where it says so", () => {
+      for (const [records] of speaks) {
+        const given = (Array.isArray(records) ? records : [records]) as readonly Cells[];
+        const sheet = sheetFor(given.map((record) => ({ ...record, Method: "pressure" })));
+        if ("anyMethod" in rule) expect(saidBy(id, sheet)).not.toEqual([]);
+        else expect(saidBy(id, sheet)).toEqual([]);
+      }
+    });
+  }
+
+  const isMissed = SPEAKS_OF_BLANKS.has(id);
+  test("says nothing of a blank that it needs, and nothing that makes no sense", () => {
+    const { needs } = rule;
+    for (const [records] of speaks) {
+      const sheet = sheetFor(records);
+      const columns = recogniseColumns(sheet.headers);
+      for (const [column, header] of sheet.headers.entries()) {
+        const field = needs.find((need) => columns[need]?.index === column);
+        for (const at of sheet.rows.keys()) {
+          const rows = sheet.rows.map((row, i) =>
+            i === at ? row.map((cell, c) => (c === column ? null : cell)) : row,
+          );
+          const said = saidBy(id, { ...sheet, rows });
+          for (const [, , text] of said) expect(text).not.toMatch(NONSENSE);
+          if (field && !isMissed)
+            expect([header, said.filter(([row]) => row === at + 1)]).toEqual([header, []]);
+        }
+      }
     }
   });
 });

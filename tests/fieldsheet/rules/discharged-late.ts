@@ -4,6 +4,9 @@ const OLD = "trade news: 90 min and 300 revolutions in old editions of ASTM C94"
 
 export const cases: RuleCases = {
   silent: [
+    [{ Revolutions: 310, "Delivery standard": "EN 206" }, "no limit of that standard"],
+    [{ Batched: "10:00", "Discharge limit": 60 }, "not discharged yet"],
+    [{ Revolutions: 300, "Delivery standard": "ASTM C94-98" }, OLD],
     [
       { Batched: "10:00", Discharged: "12:31" },
       "trade news on C94/C94M-21: no limit that nobody stated",

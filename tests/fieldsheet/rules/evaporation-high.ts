@@ -4,6 +4,24 @@ export const cases: RuleCases = {
   silent: [
     [
       {
+        "Concrete temperature (°F)": 90,
+        "Air temperature (°F)": 90,
+        Humidity: -5,
+        "Wind (mph)": 25,
+      },
+      "no humidity",
+    ],
+    [
+      {
+        "Concrete temperature (°F)": 90,
+        "Air temperature (°F)": 90,
+        Humidity: 105,
+        "Wind (mph)": 25,
+      },
+      "no humidity",
+    ],
+    [
+      {
         "Concrete temp (°F)": 80,
         "Air temp (°F)": 80,
         "Relative humidity (%)": 50,

@@ -26,6 +26,21 @@ export const cases: RuleCases = {
   speaks: [
     [
       [
+        test("2026-03-02", "2026-03-02", "pass"),
+        test("2026-06-08", "2026-06-08", "fail"),
+        test("2026-06-11", "2026-06-11", "pass"),
+      ],
+      [
+        [
+          2,
+          "Meter check result",
+          "The meter failed its check of 2026-06-08; it last passed on 2026-03-02. Results since then are in doubt: 2 in this sheet. Find out by how much it was off, and judge them again.",
+        ],
+      ],
+      `${PRACTICE}; counted by hand: rows 1 and 2, and not the one of the next check`,
+    ],
+    [
+      [
         test("2026-02-27", "2026-01-05", "pass"),
         test("2026-03-02", "2026-03-02", "pass"),
         test("2026-05-04", "2026-03-02", "pass"),

@@ -2,6 +2,13 @@ import type { RuleCases } from "../rule-cases";
 
 export const cases: RuleCases = {
   silent: [
+    [{ "Slump (mm)": 100, "Lowest slump (in)": 5 }, "two systems are not compared"],
+    [{ "Slump (in)": 7, "Lowest slump (in)": 3 }, "no most slump is specified"],
+    [{ "Slump (in)": 3, "Highest slump (in)": 5 }, "no least slump is specified"],
+    [
+      { "Slump (in)": 3, "Lowest slump (in)": 3, "Highest slump (in)": 5 },
+      "a limit itself is within",
+    ],
     [{ "Slump (in)": 2.5, "Specified slump": 2 }, "from memory, ASTM C94: 2 ± 1/2"],
     [{ "Slump (in)": 5, "Specified slump": 4 }, "from memory, ASTM C94: 4 ± 1"],
     [{ Slump: "6 1/2 in", "Nominal slump": "5 in" }, "from memory, ASTM C94"],
@@ -9,6 +16,33 @@ export const cases: RuleCases = {
     [{ "Slump (mm)": 100, "Specified slump (in)": 4 }, "two systems are not compared"],
   ],
   speaks: [
+    [
+      { "Slump (mm)": 130, "Highest slump (mm)": 125 },
+      [
+        [
+          1,
+          "Slump (mm)",
+          "The slump, 130 mm, is above the 125 mm specified. A check test on another portion of the same sample decides.",
+        ],
+      ],
+      "a limit of the sheet",
+    ],
+    [
+      {
+        "Slump (in)": 2.75,
+        "Lowest slump (in)": 3,
+        "Highest slump (in)": 5,
+        "Specified slump (in)": 2.5,
+      },
+      [
+        [
+          1,
+          "Slump (in)",
+          "The slump, 2.75 in, is below the 3 in specified. A check test on another portion of the same sample decides.",
+        ],
+      ],
+      "limits of the sheet go before a tolerance",
+    ],
     [
       { "Slump (in)": 2.75, "Specified slump": 2 },
       [
