@@ -11,7 +11,8 @@ const MOST = 4;
  * table, and words at the beginning of every header, as exports put there. Words at the beginning of most
  * headers become a title above these, for they tell what these are parts of.
  */
-export function withoutCommonWords(columns: readonly SheetColumn[]): readonly SheetColumn[] {
+export function withoutCommonWords(written: readonly SheetColumn[]): readonly SheetColumn[] {
+  const columns = withoutNumbers(written.map(withoutMark));
   const headed = columns.filter(({ headers }) => headers.some((header) => header.trim() !== ""));
   if (headed.length < ENOUGH) return columns;
   const isCommon = (level: number) => {
@@ -35,6 +36,34 @@ export function withoutCommonWords(columns: readonly SheetColumn[]): readonly Sh
     const title = all ? [] : [prefix.replace(/_/g, " ").trim()];
     return { headers: [...headers.slice(0, -1), ...title, own.slice(prefix.length)], cells };
   });
+}
+
+/** A colon behind a header, or the star of what has to be filled in. */
+const MARK = /\s*[:*]+\s*$/;
+
+function withoutMark(column: SheetColumn): SheetColumn {
+  const own = column.headers.at(-1) ?? "";
+  if (!MARK.test(own)) return column;
+  return { ...column, headers: [...column.headers.slice(0, -1), own.replace(MARK, "")] };
+}
+
+/** The number of a column before its header: "3. Ticket", "(4) First reading", "5) Cups". */
+const NUMBER = /^\s*(?:\((\d{1,2})\)|(\d{1,2})[.)])(?:\s+(?=\S)|(?=\p{L}))/u;
+
+/** Leaves out the numbers of columns, where most headers have one and they count on from left to right. */
+function withoutNumbers(columns: readonly SheetColumn[]): readonly SheetColumn[] {
+  const owns = columns.map(({ headers }) => headers.at(-1) ?? "");
+  const numbers = owns.flatMap((own) => {
+    const [, inBrackets, alone] = NUMBER.exec(own) ?? [];
+    return (inBrackets ?? alone) === undefined ? [] : [Number(inBrackets ?? alone)];
+  });
+  const headed = owns.filter((own) => own.trim() !== "").length;
+  const countOn = numbers.every((number, i) => i === 0 || number > numbers[i - 1]!);
+  if (numbers.length < ENOUGH || numbers.length * 2 <= headed || !countOn) return columns;
+  return columns.map((column) => ({
+    ...column,
+    headers: [...column.headers.slice(0, -1), (column.headers.at(-1) ?? "").replace(NUMBER, "")],
+  }));
 }
 
 /** Names such as "air.reading1", which exports give to what they nest. */

@@ -16,12 +16,15 @@ const said = remembered(
   (headers) => headers.join("\n"),
 );
 
+/** "A-1" and "M-2" in a cell are names of samples or meters; headers may be readings so. */
+const NAME_WITH_HYPHEN = /^\s*\p{L}-\d+\s*$/u;
+
 /** The field that a text says outright, below its titles. */
 export function fieldSaidBy(
   cell: CellValue | undefined,
   titles: readonly string[] = [],
 ): FieldId | undefined {
-  if (!isLabelText(cell)) return undefined;
+  if (!isLabelText(cell) || NAME_WITH_HYPHEN.test(cell)) return undefined;
   const found = said([...titles, cell.trim()]);
   return found.state === "read" ? found.field : undefined;
 }

@@ -7,12 +7,15 @@ import { fieldSaidBy, isKnownLabel } from "./labels";
 import { findTable, type SheetLayout } from "./layout";
 import { readFormsInSteps } from "./read-forms";
 import { readTableInSteps, type ReadingOptions } from "./read-table";
+import { isNotATestRow } from "./not-a-test-row";
 import { recognise } from "./recognise";
 import type { KeptColumn } from "./recognition";
 import type { SheetReading } from "./sheet-reading";
 
 /** Forms are short; a block of more rows is a table. */
 export const MOST_ROWS_OF_FORMS = 1000;
+/** Fewer fields may be the labels of a form by chance. */
+const FIELDS_OF_A_HEADER = 3;
 /** So many rows below a header tell whether it is one. */
 const ROWS_LOOKED_AT = 200;
 
@@ -34,6 +37,7 @@ export function findTestsIn(
   if (!isIssue(layout) && isTable(layout, kept)) return { layout };
   const first = firstOfSeveral(block, kept);
   if (first) return { layout: first };
+  if (!isIssue(layout) && headsOtherTests(layout, kept)) return { layout };
   const forms = block.length > MOST_ROWS_OF_FORMS ? undefined : findForms(block);
   if (forms && (isIssue(layout) || !areRowsApart(block))) return { forms };
   return isIssue(layout) ? layout : { layout };
@@ -147,6 +151,28 @@ function isTable({ table, headers }: SheetLayout, kept?: readonly KeptColumn[]):
     return others.length > 0 && others.length * 2 >= filled.length;
   });
 }
+
+/**
+ * Whether a header heads rows, and no form, though it has no reading: what names a row there, such as "R1", is no
+ * label of a form.
+ */
+function headsOtherTests({ table, headers }: SheetLayout, kept?: readonly KeptColumn[]): boolean {
+  const names = table.headers.map(shownValue);
+  const isOfTests = (row: readonly CellValue[]) =>
+    !row.every(isBlank) && !isNotATestRow(row, names);
+  const rows = table.rows.slice(0, ROWS_LOOKED_AT).filter(isOfTests);
+  const cellsOf = (at: number) => rows.map((row) => row[at] ?? null);
+  const columns = headers.map((each, at) => ({ headers: each, cells: cellsOf(at) }));
+  const found = Object.values(recognise(columns, kept).columns);
+  if (found.length < FIELDS_OF_A_HEADER || rows.length < 2 || hasNumber(table.headers))
+    return false;
+  const isFilled = (row: readonly CellValue[]) =>
+    found.every(({ index }) => !isBlank(row[index]) && !isLabelInWords(row[index]));
+  return rows.slice(0, 2).every(isFilled) && !rows.some((row) => row.some(isLabelInWords));
+}
+
+const isLabelInWords = (cell: CellValue | undefined) =>
+  typeof cell === "string" && /\p{L}{3}/u.test(cell) && fieldSaidBy(cell) !== undefined;
 
 /** Whether the cells of a column are the labels of a form: they name a reading and two things besides. */
 function isOfLabels(cells: readonly CellValue[]): boolean {
