@@ -4,7 +4,7 @@ import type { ReadingOptions } from "../reading/read-table";
 import type { CellValue } from "../measure/cell-value";
 import { isIssue, issueSentence, type Issue } from "../measure/issue";
 import { say } from "../messages/pane-catalogue";
-import { findTestsIn, type TestsInBlock } from "../reading/read-sheet";
+import { findTestsIn, tableIn, type TestsInBlock } from "../reading/read-sheet";
 import { stackedTables } from "../reading/stacked-tables";
 import type { Said } from "./said";
 import { type CheckedPlace, placeInSheet, saidOfRows, saidOfSheet } from "./said-of-check";
@@ -41,8 +41,11 @@ export function checkSheet(
   const kept = options.setup?.columns;
   const found = findTestsIn(block, kept);
   if (isIssue(found)) return notChecked(found);
+  const [first, ...below] = "forms" in found ? [] : stackedTables(found.layout, kept);
   const parts: readonly TestsInBlock[] =
-    "forms" in found ? [found] : stackedTables(found.layout, kept).map((layout) => ({ layout }));
+    first === undefined
+      ? [found]
+      : [{ ...found, layout: first }, ...below.map((layout) => tableIn(block, layout))];
   const said: Said[] = [];
   let hasTests = false;
   for (const part of parts) {

@@ -47,8 +47,13 @@ export function togetherFindings({ together }: SheetReading): readonly Finding[]
   return [{ ...at, rule: "readings-in-rows", weight: "note", say: "readings-in-rows", values: {} }];
 }
 
-function findingOf({ index, place, header, mayBe, decides }: UnreadColumn): Finding {
+function findingOf({ index, place, header, mayBe, decides, asks }: UnreadColumn): Finding {
   const where = { record: null, field: null, column: index, header, ...(place && { place }) };
+  if (asks === "title-of-another-method") {
+    const values = { title: quoted(header) };
+    return { record: null, field: null, place, rule: asks, weight: "error", say: asks, values };
+  }
+  if (asks) return { ...where, rule: asks, weight: "error", say: asks, values: {} };
   const at = { ...where, values: { mayBe: { either: mayBe.map(fieldName) } } };
   if (decides) {
     return { ...at, rule: "column-may-decide", weight: "error", say: "column-may-decide" };

@@ -57,7 +57,10 @@ export function findTable(
       // A row of units is read with the rows below the header.
       if (count > 1 && isUnitsRow(rows.at(-1)!)) continue;
       const headers = headersByColumn(rows);
+      const above = top[last - count];
       const likeness = headerLikeness(rows, headers, kept);
+      const ofAnother = likeness.readings && above && areOfAnotherTest([above, ...rows], kept);
+      if (ofAnother) continue;
       if (isMore(likeness, best)) [found, best] = [{ headers, last }, likeness];
     }
   }
@@ -71,6 +74,32 @@ export function findTable(
     headerRow: last,
     headers,
   };
+}
+
+/** Whether the titles in the first of some rows make other tests' of all the readings below them. */
+function areOfAnotherTest(
+  rows: readonly (readonly CellValue[])[],
+  kept: readonly KeptColumn[] | undefined,
+): boolean {
+  const [above, ...own] = rows as [readonly CellValue[], ...(readonly CellValue[])[]];
+  if (!mayBeOneOfSeveral(above) || !mayBeTitles(above)) return false;
+  // One title from the first column on is of the whole sheet, and is asked about.
+  const firstIn = (row: readonly CellValue[]) => row.findIndex((cell) => !isBlank(cell));
+  const titles = above.filter((cell) => !isBlank(cell)).length;
+  if (titles === 1 && firstIn(above) <= firstIn(own.at(-1)!)) return false;
+  const read = (headers: readonly (readonly string[])[]) =>
+    recognise(
+      headers.map((each) => ({ headers: each, cells: [] })),
+      kept,
+    );
+  const { columns } = read(headersByColumn(own));
+  const readings = READING_FIELDS.flatMap((field) => columns[field]?.index ?? []);
+  const { all } = read(headersByColumn(rows));
+  const isOfAnother = (at: number) => {
+    const column = all[at];
+    return column?.state === "not ours" && column.guard === "other test";
+  };
+  return readings.length > 0 && readings.every(isOfAnother);
 }
 
 function isMore(one: Likeness, other: Likeness): boolean {

@@ -11,6 +11,11 @@ import { isNotATestRow } from "./not-a-test-row";
 import { recognise } from "./recognise";
 import type { KeptColumn } from "./recognition";
 import type { SheetReading } from "./sheet-reading";
+import {
+  titleOfAnotherMethod,
+  withTitle,
+  type TitleOfAnotherMethod,
+} from "./title-of-another-method";
 
 /** Forms are short; a block of more rows is a table. */
 export const MOST_ROWS_OF_FORMS = 1000;
@@ -20,7 +25,9 @@ const FIELDS_OF_A_HEADER = 3;
 const ROWS_LOOKED_AT = 200;
 
 /** What holds the tests of a block: a table, or forms. */
-export type TestsInBlock = { readonly layout: SheetLayout } | { readonly forms: FoundForms };
+export type TestsInBlock = ({ readonly layout: SheetLayout } | { readonly forms: FoundForms }) & {
+  readonly title?: TitleOfAnotherMethod | undefined;
+};
 
 /**
  * Finds the tests in a block of cells: a table with one test a row, else forms with labels beside or
@@ -30,6 +37,29 @@ export type TestsInBlock = { readonly layout: SheetLayout } | { readonly forms: 
  * @returns The issue `no-header-row` where there are none.
  */
 export function findTestsIn(
+  block: readonly (readonly CellValue[])[],
+  kept?: readonly KeptColumn[],
+): TestsInBlock | Issue {
+  const found = testsIn(block, kept);
+  return isIssue(found) ? found : { ...found, title: titleOfAnotherMethod(block, topOf(found)) };
+}
+
+/** One of the tables below one another in a block, each under its own title. */
+export function tableIn(
+  block: readonly (readonly CellValue[])[],
+  layout: SheetLayout,
+): TestsInBlock {
+  return { layout, title: titleOfAnotherMethod(block, topOf({ layout }), true) };
+}
+
+/** The first row of what holds the tests, be it of the titles of groups above their headers. */
+function topOf(found: TestsInBlock): number {
+  if ("forms" in found) return Math.min(...found.forms.labels.map(({ row }) => row));
+  const { headerRow, headers } = found.layout;
+  return headerRow + 1 - Math.max(...headers.map((each) => each.length));
+}
+
+function testsIn(
   block: readonly (readonly CellValue[])[],
   kept?: readonly KeptColumn[],
 ): TestsInBlock | Issue {
@@ -105,9 +135,10 @@ export function* readTestsInSteps(
   found: TestsInBlock,
   options: ReadingOptions = {},
 ): Generator<number, SheetReading> {
-  if ("forms" in found) return yield* readFormsInSteps(found.forms, options);
+  const { title } = found;
+  if ("forms" in found) return withTitle(yield* readFormsInSteps(found.forms, options), title);
   const { table, headerRow } = found.layout;
-  return yield* readTableInSteps(table, { ...options, headerRow });
+  return withTitle(yield* readTableInSteps(table, { ...options, headerRow }), title);
 }
 
 /**

@@ -7,6 +7,7 @@ import { columnReader, isWrittenInNumbers, type WrittenIn } from "./column-reade
 import { decimalOfSheet } from "./decimal-of-column";
 import { READING_FIELDS, type FieldId } from "./fields";
 import { rowHeadedAgain, withTitlesAbove } from "./headed-again";
+import { mayBeByPressure } from "./may-be-by-pressure";
 import { rowThatMaySumUp } from "./may-sum-up";
 import { ReadTests } from "./read-tests";
 import type { FieldRecord } from "./record";
@@ -107,13 +108,14 @@ function* readRowsInSteps(
       yield (i + from / rows.length) / parts.length;
     }
   }
+  const unread = unreadColumns(all, rows);
   return {
     decimal,
     columns,
     records,
     recognised: all,
     unfit: unfitSettings(own, kept),
-    unread: unreadColumns(all, rows),
+    unread: [...unread, ...mayBeByPressure(columns, records, unread)],
     apart: apart.map((run) => ({
       ...run,
       first: every[run.from]!.headers.at(-1) ?? "",

@@ -15,6 +15,8 @@ export interface UnreadColumn {
   /** Whether one of these could decide a test, so that the tests it touches are not called valid. */
   readonly decides: boolean;
   readonly because: Because;
+  /** What is asked of the tests themselves, where it is not what the column holds. */
+  readonly asks?: "title-of-another-method" | "may-be-by-pressure";
   /** The tests for which it holds something. */
   readonly touches: (record: number) => boolean;
 }

@@ -245,4 +245,10 @@ export const INTENDED_CHANGES: readonly IntendedChange[] = [
     reason:
       "A density is read with its unit, in that of its column; foam is read as a yes or a no; thousands are read where the sheet shows its decimal mark; a total says nothing of what its column holds.",
   },
+  {
+    of: ["check", "findings"],
+    tag: "column aggregateFactor",
+    reason:
+      "Readings beside an aggregate correction factor, in a sheet without anything of the volumetric test, may be of a pressure meter: that is asked, and the tests are incomplete.",
+  },
 ];

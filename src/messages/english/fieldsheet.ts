@@ -30,6 +30,10 @@ export const fieldsheetMessages = {
   "column-not-read": "it was not read, because nothing says what it holds.",
   "rows-headed-otherwise": ({ header }: Words<"header">) =>
     `A row further down, which begins with “${header}”, heads the columns otherwise than the header above. It and the rows below it were not read: check them by themselves.`,
+  "title-of-another-method": ({ title }: Words<"title">) =>
+    `The title “${title}” speaks of another method, so it is open whether these readings are of a volumetric meter, and the tests are incomplete. Where they are, add a column Method, or leave the title out of what is checked.`,
+  "may-be-by-pressure":
+    "the sheet corrects its readings for the aggregate and records neither alcohol nor cups, as tests by the pressure meter do. Whether they are of a volumetric meter is open, so they are incomplete: add a column Method.",
   "readings-in-rows":
     "it counts the readings of a test, so the rows of a test are read as one, in the row of its first reading. Where every row is a test of its own, call the column “not ours” in the setup.",
   "no-tests-below":

@@ -80,5 +80,7 @@ export const ruleNames = {
   "rule-column-not-read": "column not read",
   "rule-rows-not-read": "rows not read",
   "rule-readings-in-rows": "readings in rows",
+  "rule-title-of-another-method": "title of another method",
+  "rule-may-be-by-pressure": "may be by pressure",
   "rule-setup-not-applied": "setup not applied",
 } as const;

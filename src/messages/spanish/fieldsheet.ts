@@ -31,6 +31,10 @@ export const fieldsheetMessages: SameSentences<typeof english> = {
     "No se encontró una fila de encabezados. Seleccione la tabla con sus encabezados, como Muestra, Primera lectura, Segunda lectura, Alcohol (oz).",
   "rows-headed-otherwise": ({ header }) =>
     `Una fila más abajo, que empieza con “${header}”, encabeza las columnas de otra manera que el encabezado de arriba. Ni ella ni las filas de debajo se leyeron: revíselas por separado.`,
+  "title-of-another-method": ({ title }) =>
+    `El título “${title}” habla de otro método, así que queda abierto si estas lecturas son de un medidor volumétrico, y las pruebas están incompletas. Si lo son, agregue una columna Método, o deje el título fuera de lo que se revisa.`,
+  "may-be-by-pressure":
+    "la hoja corrige sus lecturas por el agregado y no registra ni alcohol ni tazas, como las pruebas con el medidor a presión. Queda abierto si son de un medidor volumétrico, así que están incompletas: agregue una columna Método.",
   "readings-in-rows":
     'cuenta las lecturas de una prueba, así que las filas de una prueba se leen como una sola, en la fila de su primera lectura. Si cada fila es una prueba aparte, llame a la columna "not ours" en la configuración.',
   "no-tests-below":

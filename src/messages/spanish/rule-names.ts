@@ -83,5 +83,7 @@ export const ruleNames: SameSentences<typeof english> = {
   "rule-column-not-read": "columna sin leer",
   "rule-rows-not-read": "filas no leídas",
   "rule-readings-in-rows": "lecturas en filas",
+  "rule-title-of-another-method": "título de otro método",
+  "rule-may-be-by-pressure": "puede ser por presión",
   "rule-setup-not-applied": "configuración sin aplicar",
 };
