@@ -6,7 +6,7 @@ import { gzipSync } from "node:zlib";
  * the number in the commit that needs it, and say there what the reader gets for the wait.
  */
 const MOST: Readonly<Record<string, number>> = {
-  "functions.js": 149,
+  "functions.js": 152,
   "functions.json": 10,
   "spanish.js": 34,
   "taskpane.js": 75,
