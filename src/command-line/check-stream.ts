@@ -1,11 +1,15 @@
-import { checkTable } from "../fieldsheet/check-table";
+import { checkTests } from "../fieldsheet/check-table";
 import type { CheckOptions } from "../fieldsheet/check-options";
 import type { CheckResult } from "../fieldsheet/check-result";
-import type { CellValue } from "../measure/cell-value";
+import { shownValue, type CellValue } from "../measure/cell-value";
 import { Problem } from "../measure/problem";
 import { say, sentenceOf } from "../messages/pane-catalogue";
 import type { BlockPlace } from "../reading/block-place";
 import { findTable } from "../reading/layout";
+import {
+  titleOfAnotherMethod,
+  type TitleOfAnotherMethod,
+} from "../reading/title-of-another-method";
 import { checkSheet } from "./check-sheet";
 import { ReadAlike } from "./read-alike";
 import { rowsOfStream } from "./rows-of-stream";
@@ -59,6 +63,7 @@ class StreamCheck {
   /** Of the held rows, the first whose findings are still to be said. */
   private next = 0;
   private told = 0;
+  private title: TitleOfAnotherMethod | undefined;
   /** Whether another table has begun, of which nothing is read. */
   private isOver = false;
   private readonly ofTheSheet = new Set<string>();
@@ -122,6 +127,7 @@ class StreamCheck {
     const block = rows.map((row) => padded(row, width));
     const { table, headerRow } = Problem.unless(findTable(block, this.options.setup?.columns));
     this.headers = table.headers;
+    this.title = titleOfAnotherMethod(block, headerRow);
     for (const row of this.beginning.slice(headerRow + 1)) yield* this.add(row);
     this.beginning = [];
   }
@@ -140,8 +146,12 @@ class StreamCheck {
   /** Checks what is held and says what was found in the rows up to a position. */
   private *check(until: number): Generator<Said> {
     if (until <= this.next) return;
-    const table = { headers: this.headers!, rows: this.held };
-    const result = Problem.unless(checkTable(table, this.options));
+    const headers = this.headers!;
+    const layout = {
+      ...{ table: { headers, rows: this.held }, headerRow: 0 },
+      headers: headers.map((header) => [shownValue(header)]),
+    };
+    const result = Problem.unless(checkTests({ layout, title: this.title }, this.options));
     const line = this.lines[this.next]!;
     for (const problem of this.alike.differences(result, this.held, line))
       yield this.notRead(problem, line);

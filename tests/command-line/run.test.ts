@@ -122,6 +122,29 @@ test("a stream of many batches says what the same file says in one", async () =>
   expect(said.at(-1)).toEqual({ ...sheet, file: "-" });
 });
 
+test.each([
+  [
+    "a row for each reading",
+    "Sample,Roll,Reading (%),Alcohol (pt)",
+    (i: number) => `S-${i},1,5.5,2\nS-${i},2,5.5,2\nS-${i},3,5.75,2`,
+  ],
+  [
+    "a title of another method",
+    "Air by pressure meter,,,\nSample,First reading,Second reading,Alcohol (pt)",
+    (i: number) => `S-${i},5.5,5.5,2`,
+  ],
+])("a stream in batches counts the tests that the file has: %s", async (_, header, test) => {
+  const csv = `${header}\n${Array.from({ length: 900 }, (_, i) => test(i)).join("\n")}\n`;
+  const file = await runOn("--json day.csv", { "day.csv": csv });
+  const said: Said[] = [];
+  const size = { rows: 250, neighbours: 20 };
+  for await (const each of checkStream("-", piecesOf(csv, 4096), {}, false, size)) said.push(each);
+  const { area, ...sheet } = file.sheets[0]!;
+  expect(area).toMatch(/^A\d:D\d+$/);
+  expect(said.at(-1)).toEqual({ ...sheet, file: "-" });
+  expect(sheet.tests).toBe(900);
+});
+
 test("a stream says where its later lines are read otherwise than those above", async () => {
   const rows = (from: number, date: (day: number) => string, foam: (i: number) => string) =>
     Array.from(
