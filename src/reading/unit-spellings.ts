@@ -37,7 +37,7 @@ const SPELLINGS: readonly (readonly [Dimension, spellings: string, known?: strin
   ["yes-no", "yn jn"],
   ["bulk", "yd yds cy cuyd yd3 m3 cf ft3 cuft"],
   ["mass", "lb lbs kg g tons"],
-  ["stress", "psi mpa kpa bar ksi"],
+  ["stress", "psi mpa kpa bar ksi lbf kips kip kn"],
 ];
 /** What a word of a header measures, and the spelling that the readers of cells know. */
 export const UNITS: ReadonlyMap<string, { readonly unit: string; readonly dimension: Dimension }> =
