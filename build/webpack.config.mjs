@@ -83,11 +83,16 @@ const configuration = async (env, mode, address, version) => ({
     page("taskpane", "pane/taskpane.html", ["spanish", "functions", "taskpane"], { version }),
     // The workbench loads functions.js itself, once it stands in for Excel.
     page("workbench", "workbench/workbench.html", ["spanish", "workbench"], { version }),
-    page("index", "start-page/index.html", ["start-page"], {
-      version,
-      ways: waysToInstall(resolve(root, "docs/install.md")),
-      manifest: escaped(readFileSync(resolve(root, "manifest.xml"), "utf8")),
-    }),
+    ...[
+      ["index", "install.md"],
+      ["instalar", "instalar.md"],
+    ].map(([name, steps]) =>
+      page(name, `start-page/${name}.html`, ["start-page"], {
+        version,
+        ways: waysToInstall(resolve(root, "docs", steps)),
+        manifest: escaped(readFileSync(resolve(root, "manifest.xml"), "utf8")),
+      }),
+    ),
     page("from-elsewhere", "start-page/from-elsewhere.html", ["from-elsewhere"]),
     new EmitFiles(() => ({
       ...hostFiles(),

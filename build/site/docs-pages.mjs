@@ -28,6 +28,7 @@ export const PAGES = [
 export const PAGES_IN_SPANISH = [
   ["inicio", "Para qué sirve", "index"],
   ["diez-minutos", "Diez minutos", "ten-minutes"],
+  ["instalar", "Instalar", "install"],
   ["funciones", "Funciones", "functions"],
   ["reglas", "Reglas", "rules"],
   ["privacidad", "Privacidad", "privacy"],
@@ -38,6 +39,7 @@ export const PAGES_IN_SPANISH = [
 const AROUND = {
   en: {
     pages: PAGES,
+    start: "index.html",
     skip: "To the text",
     list: "Pages",
     foot: (version) =>
@@ -45,6 +47,7 @@ const AROUND = {
   },
   es: {
     pages: PAGES_IN_SPANISH,
+    start: "instalar.html",
     skip: "Al texto",
     list: "Páginas",
     foot: (version) =>
@@ -81,7 +84,7 @@ function otherLanguage(name, language) {
 }
 
 function documentPage(name, markdown, version, language) {
-  const { pages, skip, list, foot } = AROUND[language];
+  const { pages, skip, list, foot, start } = AROUND[language];
   const title = /^# (.*)$/m.exec(markdown)[1].replaceAll("`", "");
   const links = pages.map(([page, label]) => {
     const here = page === name ? ' aria-current="page"' : "";
@@ -101,7 +104,7 @@ function documentPage(name, markdown, version, language) {
   <body>
     <a class="skip" href="#text">${skip}</a>
     <header>
-      <a class="home" href="../index.html">Fresh Concrete Functions</a>
+      <a class="home" href="../${start}">Fresh Concrete Functions</a>
       <nav aria-label="${list}"><ul>${links.join("")}${otherLanguage(name, language)}</ul></nav>
     </header>
     <main id="text">

@@ -1,9 +1,12 @@
-import { startPageMessages } from "../messages/english/start-page";
+import { startPageMessages as english } from "../messages/english/start-page";
+import { startPageMessages as spanish } from "../messages/spanish/start-page";
 import { askHost } from "./ask-host";
 import { needsOf, type HostNeed } from "./host-check";
 import { addressOfPage, manifestFor } from "./manifest-for";
 import "./site.css";
 
+/** Each language has a page of its own. */
+const startPageMessages = document.documentElement.lang === "es" ? spanish : english;
 const part = (id: string) => document.getElementById(id)!;
 const address = addressOfPage(location.href);
 const https = address.startsWith("https://");
