@@ -13,9 +13,12 @@ const MOST_READINGS = 6;
 const ONE_FIGURE = /^\D{0,20}([1-6])\D{0,4}$/;
 const SAID: Readonly<Partial<Record<FieldId, number>>> = { first: 1, second: 2, third: 3 };
 /** What is counted where the readings of a test stand below each other. */
-const COUNTS_READINGS: ReadonlySet<Term> = new Set<Term>(["roll", "reading", "attempt"]);
+const COUNTS_READINGS: ReadonlySet<Term> = new Set<Term>(["roll", "reading"]);
 /** More of the tests than these have a row for each reading. */
 const MOST = 0.5;
+
+/** What may be a reading, or a test of its own: "Trial 2". */
+const MAY_COUNT_READINGS: ReadonlySet<Term> = new Set<Term>(["attempt"]);
 
 /** Which reading of its test a cell says it is, from 1; `undefined` where it says none. */
 export function orderSaidBy(cell: CellValue | undefined): number | undefined {
@@ -34,6 +37,10 @@ export interface OrderColumn {
   readonly at: number;
   /** Whether its header says so, and not only what stands in it. */
   readonly byHeader: boolean;
+  /** Whether the readings of a test follow each other, and are not sorted otherwise. */
+  readonly inTurn: boolean;
+  /** Whether it may as well count the tests of a sample. */
+  readonly isOpen: boolean;
 }
 
 /**
@@ -44,13 +51,25 @@ export function orderColumn(headers: readonly CellValue[], rows: Rows): OrderCol
   const some = rows.slice(0, CELLS_LOOKED_AT);
   const languages = languagesOf(headers.map(shownValue));
   for (const [at, header] of headers.entries()) {
-    if (!countsAgain(some.map((row) => row[at]))) continue;
+    const cells = some.map((row) => row[at]);
+    const inTurn = countsAgain(cells);
+    if (!inTurn && !countsOnly(cells)) continue;
     const { words } = understand(shownValue(header), languages);
-    const byHeader = words.some(({ terms }) => terms.some((term) => COUNTS_READINGS.has(term)));
+    const says = (terms: ReadonlySet<Term>) =>
+      words.some((word) => word.terms.some((term) => terms.has(term)));
+    const counts = says(COUNTS_READINGS);
+    const byHeader = counts || says(MAY_COUNT_READINGS);
     const inWords = some.every((row) => isBlank(row[at]) || fieldSaidBy(row[at]) !== undefined);
-    if (byHeader || inWords) return { at, byHeader };
+    if (byHeader || (inTurn && inWords))
+      return { at, byHeader, inTurn, isOpen: !counts && !inWords };
   }
   return undefined;
+}
+
+/** Whether cells hold numbers of readings and nothing else, first and second ones among them. */
+function countsOnly(cells: readonly (CellValue | undefined)[]): boolean {
+  const orders = cells.filter((cell) => !isBlank(cell)).map(orderSaidBy);
+  return !orders.includes(undefined) && orders.includes(1) && orders.includes(2);
 }
 
 /** Whether cells count 1, 2 … anew for most tests, and hold nothing else; part of a sheet may begin within a test. */

@@ -17,7 +17,7 @@ import type { SheetTable } from "./sheet-table";
 import type { UnreadColumn } from "./unread-column";
 import { unfitSettings } from "./kept-columns";
 import { isNoTest } from "./no-test";
-import { asItStands } from "./readings-as-they-stand";
+import { asItStands, withRowsLeftOpen } from "./readings-as-they-stand";
 import { readingsInRows } from "./readings-in-rows";
 import { recognise } from "./recognise";
 import type { KeptColumn, RecognisedColumn, SheetColumn } from "./recognition";
@@ -52,7 +52,10 @@ export function* readTableInSteps(
   options: ReadingOptions = {},
 ): Steps<SheetReading> {
   const together = readingsInRows(table, options.kept ?? []);
-  if (!together) return yield* readRowsInSteps(table, options);
+  if (!together || together.isOpen) {
+    const read = yield* readRowsInSteps(table, options);
+    return together ? withRowsLeftOpen(read, together, table) : read;
+  }
   const read = yield* readRowsInSteps(together.table, { ...options, kept: together.kept });
   return asItStands(read, together, table);
 }

@@ -1,6 +1,7 @@
 import { shownValue } from "../measure/cell-value";
 import type { Columns } from "./column-place";
-import type { PutTogether } from "./readings-in-rows";
+import { orderSaidBy } from "./order-of-readings";
+import type { LeftOpen, PutTogether } from "./readings-in-rows";
 import type { RecognisedColumn } from "./recognition";
 import type { SheetReading } from "./sheet-reading";
 import type { SheetTable } from "./sheet-table";
@@ -47,4 +48,18 @@ export function asItStands(
     const at = { index: order, header: headerOfOrder! };
     return { ...at, state: "not ours", guard: "running number", because };
   }
+}
+
+/** Rows of which it cannot be told which are the readings of one test: that is asked of each of them. */
+export function withRowsLeftOpen(
+  read: SheetReading,
+  { order, asks }: LeftOpen,
+  { headers, rows }: SheetTable,
+): SheetReading {
+  const asked = {
+    ...{ index: order, header: shownValue(headers[order]), mayBe: [], decides: true },
+    ...{ asks, because: { say: asks, values: {} } },
+    touches: (row: number) => orderSaidBy(rows[row]?.[order]) !== undefined,
+  };
+  return { ...read, unread: [...read.unread.filter(({ index }) => index !== order), asked] };
 }

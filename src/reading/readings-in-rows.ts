@@ -2,10 +2,11 @@ import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
 import type { Columns } from "./column-place";
 import { FIELDS, READING_FIELDS, type FieldId } from "./fields";
 import { plainly } from "./kept-columns";
-import { orderColumn, orderSaidBy } from "./order-of-readings";
+import { orderColumn } from "./order-of-readings";
 import { recognise } from "./recognise";
 import type { KeptColumn } from "./recognition";
 import { CELLS_LOOKED_AT, sheetColumns } from "./sheet-columns";
+import { rowsOfOneName, rowsThatFollow, type RowsOfTests } from "./rows-of-tests";
 import type { SheetTable } from "./sheet-table";
 
 type Row = readonly CellValue[];
@@ -25,12 +26,20 @@ export interface PutTogether {
   /** What the columns of the readings are. */
   readonly kept: readonly KeptColumn[];
   /** The column that counts the readings, and the one that holds them. */
+  readonly isOpen: false;
   readonly order: number;
   readonly reading: number;
-  /** By test and column, how many rows below the first a value stands. */
+  /** By test and column, how many rows below the first reading a value stands; above, where the sheet was sorted. */
   readonly below: ReadonlyMap<number, readonly number[]>;
   /** The first row of the test to which a further row belongs. */
   readonly firstOf: ReadonlyMap<number, number>;
+}
+
+/** Rows that hold one reading each, of which it cannot be told which belong together. */
+export interface LeftOpen {
+  readonly isOpen: true;
+  readonly order: number;
+  readonly asks: "rows-of-readings" | "rows-may-be-readings";
 }
 
 /**
@@ -38,12 +47,13 @@ export interface PutTogether {
  * anew for each test, another holds them, and the rows of a test have one name.
  *
  * @param kept What the user has said of columns: nothing is put together against it.
- * @returns `undefined` where every row is a test, as in most tables.
+ * @returns That it is open where a sheet was sorted and a name has a reading twice; `undefined` where every row is
+ *   a test, as in most tables.
  */
 export function readingsInRows(
   table: SheetTable,
   kept: readonly KeptColumn[],
-): PutTogether | undefined {
+): PutTogether | LeftOpen | undefined {
   const { headers, rows } = table;
   const found = orderColumn(headers, rows);
   if (found === undefined) return undefined;
@@ -54,22 +64,25 @@ export function readingsInRows(
   // Two meters are numbered too, "M-1" and "M-2", and the samples of a load, "1st" and "2nd".
   const itself = recognise(all, kept).all[order]!;
   if (itself.state === "read" && !MAY_COUNT.has(itself.field)) return undefined;
-  if (itself.state === "read" && itself.field === "sample" && !found.byHeader) return undefined;
+  const mayBeName = itself.state === "read" && itself.field === "sample";
+  if (mayBeName && !found.byHeader) return undefined;
   const others = all.map((column, at) => (at === order ? NOTHING_THERE : column));
   const { columns } = recognise(others, kept);
   const readings = READING_FIELDS.flatMap((field) => columns[field] ?? []);
   const only = columns.final ?? columns.first;
   const name = (columns.sample ?? columns.load)?.index;
   if (only === undefined || readings.length > 1 || name === undefined) return undefined;
-  const tests = testsIn(rows, order, name);
+  const tests = (found.inTurn ? rowsThatFollow : rowsOfOneName)(rows, order, name);
+  if (!tests) return { order, isOpen: true, asks: "rows-of-readings" };
   // Where names change from reading to reading, they are of readings and not of tests.
   const first = tests.filter(([row]) => row! < CELLS_LOOKED_AT);
   if (!first.some((test) => test.length > 1)) return undefined;
+  if (found.isOpen) return { order, isOpen: true, asks: "rows-may-be-readings" };
   const reading = only.index;
   const named = ORDER.map((_, i) => `${shownValue(headers[reading])} ${i + 1}`);
   const keptOthers = kept.filter((each) => plainly(each.header) !== header(reading));
   return {
-    ...{ order, reading },
+    ...{ order, reading, isOpen: false },
     ...joined({ ...table, headers: withReadings(headers, named, order, reading) }, tests, {
       ...{ order, reading, columns },
     }),
@@ -85,23 +98,6 @@ function withReadings(headers: Row, named: readonly string[], order: number, rea
   return [...own, ...named.slice(1)];
 }
 
-/** The rows of each test, by the numbers of its readings and its name; a row without a number is for itself. */
-function testsIn(rows: SheetTable["rows"], order: number, name: number): number[][] {
-  const tests: number[][] = [];
-  let before: { order: number; name: CellValue } | undefined;
-  rows.forEach((row, at) => {
-    const is = orderSaidBy(row[order]);
-    const own = row[name] ?? null;
-    const goesOn = before !== undefined && is === before.order + 1;
-    const isNamed = goesOn && !isBlank(before!.name);
-    const isSame = isNamed && (isBlank(own) || shownValue(own) === shownValue(before!.name));
-    if (isSame) tests.at(-1)!.push(at);
-    else tests.push([at]);
-    before = is === undefined ? undefined : { order: is, name: isSame ? before!.name : own };
-  });
-  return tests;
-}
-
 interface Where {
   readonly order: number;
   readonly reading: number;
@@ -110,7 +106,7 @@ interface Where {
 
 function joined(
   { headers, titles, rows }: SheetTable,
-  tests: readonly (readonly number[])[],
+  tests: RowsOfTests,
   { order, reading, columns }: Where,
 ): Pick<PutTogether, "table" | "below"> {
   const width = headers.length - 2;
@@ -135,7 +131,7 @@ function joined(
     if (test.length > 1) put(width, [rows[test[1]!]![reading] ?? null, test[1]!]);
     if (test.length > 2) put(width + 1, oneOf(test.slice(2), rows, reading, "third"));
     all[top] = cells;
-    if (places.some((place) => place > 0)) below.set(top, places);
+    if (places.some((place) => place !== 0)) below.set(top, places);
   }
   const more = titles && [...titles, ...headers.slice(width).map((each) => [shownValue(each)])];
   const own = more?.map((each, at) => [...each.slice(0, -1), shownValue(headers[at])]);

@@ -16,7 +16,8 @@ export interface UnreadColumn {
   readonly decides: boolean;
   readonly because: Because;
   /** What is asked of the tests themselves, where it is not what the column holds. */
-  readonly asks?: "title-of-another-method" | "may-be-by-pressure";
+  readonly asks?:
+    "title-of-another-method" | "may-be-by-pressure" | "rows-of-readings" | "rows-may-be-readings";
   /** The tests for which it holds something. */
   readonly touches: (record: number) => boolean;
 }

@@ -93,6 +93,19 @@ const TOGETHER: readonly (readonly [
     [7.5, "", 6, ""],
   ],
   [
+    "blank rows between",
+    HEADERS,
+    LONG.flatMap((row) => [row, HEADERS.map(() => null)]),
+    [5.5, "", "", "", 6.25, "", "", "", "", ""],
+  ],
+  [
+    "sorted by the number of the reading",
+    HEADERS,
+    [...LONG].sort((a, b) => Number(a[1]) - Number(b[1])),
+    [5.5, 6.25, "", "", ""],
+  ],
+  ["the other way round", HEADERS, [...LONG].reverse(), ["", "", 6.25, "", 5.5]],
+  [
     "cups that differ are asked about, not chosen",
     HEADERS,
     [
@@ -207,6 +220,24 @@ test("what the user calls none of ours is not used to put rows together", () => 
   const { results, reading } = checked(HEADERS, LONG, { kept });
   expect(reading.together).toBeUndefined();
   expect(results.map(({ state }) => state)).not.toContain("");
+});
+
+test("sorted, with a sample that was tested twice, it is asked which rows are one test", () => {
+  const rows = [...LONG, ...LONG.slice(0, 2)].sort((a, b) => Number(a[1]) - Number(b[1]));
+  const { results, findings } = checked(HEADERS, rows);
+  expect(new Set(results.map(({ state }) => state))).toEqual(new Set(["incomplete"]));
+  expect(findings.map(({ rule }) => rule)).toContain("rows-of-readings");
+});
+
+test("a trial may be a reading or a test, and is asked about", () => {
+  const headers = HEADERS.map((header) => (header === "Roll" ? "Trial" : header));
+  const { results, findings } = checked(headers, LONG);
+  expect(new Set(results.map(({ state }) => state))).toEqual(new Set(["incomplete"]));
+  expect(findings.map(({ rule }) => rule)).toContain("rows-may-be-readings");
+  const kept = [{ header: "Trial", field: "not ours" } as const];
+  expect(checked(headers, LONG, { kept }).results.map(({ state }) => state)).not.toContain(
+    "incomplete",
+  );
 });
 
 test("a value leads to its own cell, and a further row to its test", () => {

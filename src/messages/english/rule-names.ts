@@ -81,6 +81,8 @@ export const ruleNames = {
   "rule-rows-not-read": "rows not read",
   "rule-readings-in-rows": "readings in rows",
   "rule-title-of-another-method": "title of another method",
+  "rule-rows-of-readings": "rows of readings",
+  "rule-rows-may-be-readings": "rows may be readings",
   "rule-may-be-by-pressure": "may be by pressure",
   "rule-setup-not-applied": "setup not applied",
 } as const;

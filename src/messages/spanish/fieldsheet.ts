@@ -35,6 +35,10 @@ export const fieldsheetMessages: SameSentences<typeof english> = {
     `El título “${title}” habla de otro método, así que queda abierto si estas lecturas son de un medidor volumétrico, y las pruebas están incompletas. Si lo son, agregue una columna Método, o deje el título fuera de lo que se revisa.`,
   "may-be-by-pressure":
     "la hoja corrige sus lecturas por el agregado y no registra ni alcohol ni tazas, como las pruebas con el medidor a presión. Queda abierto si son de un medidor volumétrico, así que están incompletas: agregue una columna Método.",
+  "rows-may-be-readings":
+    'puede contar las lecturas de una prueba, o las pruebas de una muestra, así que las pruebas están incompletas. Encabécela "Lectura N°" si cada fila es una lectura; si cada una es una prueba, llámela "not ours" en la configuración.',
+  "rows-of-readings":
+    "cuenta las lecturas de una prueba, y una muestra tiene una de ellas dos veces, así que queda abierto qué filas son una prueba; están incompletas. Dé a cada prueba un nombre propio, o ponga sus lecturas en una fila.",
   "readings-in-rows":
     'cuenta las lecturas de una prueba, así que las filas de una prueba se leen como una sola, en la fila de su primera lectura. Si cada fila es una prueba aparte, llame a la columna "not ours" en la configuración.',
   "no-tests-below":

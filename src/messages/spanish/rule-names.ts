@@ -84,6 +84,8 @@ export const ruleNames: SameSentences<typeof english> = {
   "rule-rows-not-read": "filas no leídas",
   "rule-readings-in-rows": "lecturas en filas",
   "rule-title-of-another-method": "título de otro método",
+  "rule-rows-of-readings": "filas de lecturas",
+  "rule-rows-may-be-readings": "las filas pueden ser lecturas",
   "rule-may-be-by-pressure": "puede ser por presión",
   "rule-setup-not-applied": "configuración sin aplicar",
 };
