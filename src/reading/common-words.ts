@@ -41,10 +41,13 @@ export function withoutCommonWords(written: readonly SheetColumn[]): readonly Sh
 /** A colon behind a header, or the star of what has to be filled in. */
 const MARK = /\s*[:*]+\s*$/;
 
+/** What a spreadsheet or a program calls a column that nobody named. */
+const UNNAMED = /^\s*(?:column|columna|colonne|spalte|unnamed:?)\s?\d{1,4}\s*$/i;
+
 function withoutMark(column: SheetColumn): SheetColumn {
   const own = column.headers.at(-1) ?? "";
-  if (!MARK.test(own)) return column;
-  return { ...column, headers: [...column.headers.slice(0, -1), own.replace(MARK, "")] };
+  const plain = UNNAMED.test(own) ? "" : own.replace(MARK, "");
+  return plain === own ? column : { ...column, headers: [...column.headers.slice(0, -1), plain] };
 }
 
 /** The number of a column before its header: "3. Ticket", "(4) First reading", "5) Cups". */

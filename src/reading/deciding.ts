@@ -1,7 +1,9 @@
+import type { Evidence } from "./evidence";
 import type { FieldId } from "./fields";
 import { mayHaveUnit } from "./grammar";
 import { GUARD_TERMS, type Term } from "./terms";
 import type { Told } from "./told";
+import { UNITS } from "./unit-spellings";
 
 /** Fields that can decide whether a test stands, or its air. */
 export const DECIDING: ReadonlySet<FieldId> = new Set<FieldId>([
@@ -85,6 +87,14 @@ export function decidingByWords({ own, unit, cells }: Told): readonly FieldId[] 
   return [...new Set(fields)].filter((field) => mayHaveUnit(field, unit));
 }
 
+const isLiquid = (unit: string | undefined) =>
+  unit !== undefined && UNITS.get(unit)?.dimension === "liquid";
+
+/** Amounts of alcohol come again; what is another number in every row counts or names. */
+function mayBeAmounts({ distinct, count }: Evidence): boolean {
+  return count < 4 || distinct < count;
+}
+
 /**
  * The deciding fields that a column may hold by its unit and its cells, where no known word says what
  * it is about.
@@ -104,17 +114,28 @@ export function decidingByContents(
   return thinkable().filter(missing);
 
   function thinkable(): readonly FieldId[] {
-    if (unit === "liquid") return ["alcohol", "lateAlcohol"];
+    if (unit === "liquid" || isLiquid(cells.unit)) return ["alcohol", "lateAlcohol"];
     if (unit === "divisions") return ["first", "second", "final", "foam"];
     if (unit === "duration") return ["settle"];
     if (unit === "yes-no") return ["packed", "leak", "lateAlcohol"];
     if (cells.count === 0 || (unit !== undefined && unit !== "percent")) return [];
     if (cells.yesNo > 0.65) return ["packed", "leak", "lateAlcohol"];
     const { number, least, most, whole, quarters } = cells;
-    if (number < 0.65 || least < 0 || most > 15) return [];
+    if (number < 0.65 || least < 0) return [];
+    const measured = cells.asMeasuredOut && mayBeAmounts(cells);
+    // Of what was added late there is none in most tests.
+    const alcohol: readonly FieldId[] = !measured
+      ? []
+      : least === 0 && whole < 1
+        ? ["alcohol", "lateAlcohol"]
+        : ["alcohol"];
+    if (most > 15) return alcohol;
     if (/^\p{L}$/u.test(own.text)) return ["cups", "foam"];
-    if (whole > 0.9 && cells.distinct < Math.max(3, cells.count)) return ["cups"];
+    const countsOn = most - least < cells.count;
+    const isRunning = least > 0 && countsOn && cells.distinct >= Math.max(3, cells.count);
+    if (whole > 0.9 && !isRunning) return ["cups", ...alcohol];
     const varies = cells.distinct > 1 || cells.count < 3;
-    return quarters > 0.9 && whole < 0.9 && varies ? ["first", "second", "third", "final"] : [];
+    const isRead = quarters > 0.6 && whole < 0.9 && varies;
+    return [...(isRead ? (["first", "second", "third", "final"] as const) : []), ...alcohol];
   }
 }

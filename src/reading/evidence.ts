@@ -25,6 +25,8 @@ export interface Evidence {
   readonly whole: number;
   readonly quarters: number;
   readonly distinct: number;
+  /** Whether the numbers are amounts of alcohol as they are measured out, in one of the usual units. */
+  readonly asMeasuredOut: boolean;
   /** Share of the numbers that may be hours and minutes, such as 1310. */
   readonly hoursMinutes: number;
   /** The unit that stands behind most of the numbers. */
@@ -46,6 +48,19 @@ const VULGAR: Readonly<Record<string, string>> = { "¼": "1/4", "½": "1/2", "¾
 
 /** The part of a serial day number that a sheet of our days can hold: 1982 to 2091. */
 const isDayNumber = (value: number) => value >= 30_000 && value < 70_000;
+
+const isStep = (value: number, step: number) => Number.isInteger(value / step);
+/** Whether millilitres are a quarter of a US pint, 118.29 mL, or several, rounded to 1 mL. */
+const isPints = (millilitres: number) =>
+  Math.abs(millilitres - Math.round(millilitres / 118.294) * 118.294) < 1;
+/** Amounts of alcohol in pints, ounces, litres and millilitres, as people measure them out (common practice). */
+const MEASURES: readonly ((value: number) => boolean)[] = [
+  (pints) => pints >= 0.5 && pints <= 6 && isStep(pints, 0.25),
+  (ounces) => ounces >= 8 && ounces <= 96 && isStep(ounces, 4),
+  (litres) => litres >= 0.2 && litres <= 2.9 && isStep(Math.round(litres * 100), 5),
+  (millilitres) =>
+    millilitres >= 200 && millilitres <= 2900 && (isStep(millilitres, 10) || isPints(millilitres)),
+];
 
 /** Looks at the cells of a column, at most 200 of them. */
 export function evidenceOf(cells: readonly CellValue[]): Evidence {
@@ -88,6 +103,8 @@ export function evidenceOf(cells: readonly CellValue[]): Evidence {
     whole: share(numbers.filter(Number.isInteger).length, numbers.length),
     quarters: share(numbers.filter((value) => Number.isInteger(value * 4)).length, numbers.length),
     distinct: seen.size,
+    asMeasuredOut:
+      numbers.length > 0 && MEASURES.some((fits) => numbers.every((n) => n === 0 || fits(n))),
     hoursMinutes: share(numbers.filter(isHoursMinutes).length, numbers.length),
     unit: unitOf(units, count),
   };

@@ -87,11 +87,15 @@ describe("what the user has said of a column", () => {
       [{ header: "spirit", field: "alcohol", unit: "pt" }],
       ["alcohol", "air"],
     ],
-    ["not ours", [{ header: "Air", field: "not ours" }], ["may be cups", "not ours: setup"]],
+    [
+      "not ours",
+      [{ header: "Air", field: "not ours" }],
+      ["may be cups alcohol", "not ours: setup"],
+    ],
     [
       "a header that is not there",
       [{ header: "Ethanol", field: "alcohol" }],
-      ["may be cups", "air"],
+      ["may be cups alcohol", "air"],
     ],
   ])("%s", (_, kept, expected) => {
     expect(recognise(sheet, kept).all.map(said).slice(0, 2)).toEqual(expected);
