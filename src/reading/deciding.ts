@@ -80,9 +80,14 @@ export function decidingByWords({ own, unit, cells }: Told): readonly FieldId[] 
   // A correction in figures was worked out from what stands in other columns.
   const isCorrection = own.words.some(({ terms }) => terms.includes("correction"));
   if (isCorrection && cells.number > 0.65) return [];
+  const isVolumeAlone = own.words.every(({ terms }) => terms.includes("volume"));
   // A time of the level or of a reading may be the one that it took to settle.
-  const speaksOf = (term: Term) =>
-    term === "reading" && unit === "duration" ? (["settle"] as const) : (SPEAKS_OF[term] ?? []);
+  const speaksOf = (term: Term): readonly FieldId[] => {
+    if (term === "reading" && unit === "duration") return ["settle"];
+    // "Vol" over amounts of alcohol is not the volume of a load.
+    if (term === "volume" && isVolumeAlone && cells.asMeasuredOut) return ["alcohol"];
+    return SPEAKS_OF[term] ?? [];
+  };
   const fields = own.words.flatMap(({ terms }) => terms.flatMap(speaksOf));
   return [...new Set(fields)].filter((field) => mayHaveUnit(field, unit));
 }

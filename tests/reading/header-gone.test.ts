@@ -76,3 +76,20 @@ test.each([
   const tables = TABLES.filter((_, at) => at % PARTS === 0);
   expect(misled(tables, header).filter((each) => !ONLY_BY_HEADER.has(each))).toEqual([]);
 });
+
+test("“Vol” over amounts of alcohol is asked about, over the volume of loads it is not", () => {
+  const block = (volumes: readonly number[]): Row[] => [
+    ["Sample", "First reading", "Second reading", "Vol"],
+    ...volumes.map((volume, at) => [`S-${at}`, 5.5, 5.5, volume]),
+  ];
+  expect(resultsOf(block([2, 2, 3]))!.map(({ state }) => state)).toEqual([
+    "incomplete",
+    "incomplete",
+    "incomplete",
+  ]);
+  expect(resultsOf(block([9, 9, 8.5]))!.map(({ state }) => state)).toEqual([
+    "valid",
+    "valid",
+    "valid",
+  ]);
+});
