@@ -5,6 +5,7 @@ import { escaped, htmlOf } from "./markdown.mjs";
 export const PAGES = [
   ["index", "What it is for"],
   ["ten-minutes", "Ten minutes"],
+  ["sheets", "Sheets"],
   ["setup", "Setup"],
   ["install", "Install"],
   ["functions", "Functions"],
