@@ -1,6 +1,7 @@
 import { isBlank, type CellValue } from "../measure/cell-value";
 import { yesOrNoFromCell } from "../measure/words-from-cell";
 import type { BlockPlace } from "./block-place";
+import { kindOf, textOf } from "./evidence";
 import type { Cells, LabelledValue } from "./labelled-value";
 import { testersWordIn } from "./testers-word";
 
@@ -51,5 +52,7 @@ const wordIn = testersWordIn("");
 
 function saysSomething(cell: CellValue): boolean {
   if (typeof cell !== "string") return true;
+  const kind = kindOf(cell, textOf(cell));
+  if (kind === "number" || kind === "amount") return true;
   return wordIn(cell) !== undefined || typeof yesOrNoFromCell(cell) === "boolean";
 }
