@@ -4,6 +4,18 @@ const MANUAL = "a meter maker's manual (2019), describing ASTM C173";
 
 export const cases: RuleCases = {
   silent: [
+    [
+      { "Second reading": undefined, "First reading": 5, "Final reading": 6, Method: "pressure" },
+      "another method",
+    ],
+    [
+      { "Second reading": undefined, "First reading": 5, "Final reading": null },
+      "one of the two is not there",
+    ],
+    [
+      { "Second reading": undefined, "First reading": null, "Final reading": 6 },
+      "one of the two is not there",
+    ],
     [{}, "the sheet has two readings"],
     [
       { "Second reading": undefined, "Final reading": 6.25 },

@@ -10,6 +10,8 @@ const said = (count: number, range: number, most: number): [number, string, stri
 
 export const cases: RuleCases = {
   silent: [
+    [{ [header]: 0, "Cylinder 2 (psi)": 0 }, "a strength of none is no strength"],
+    [{ [header]: -4180, "Cylinder 2 (psi)": 3820 }, "no strength is below zero"],
     // 320 of 4,000 is 8.0 %.
     [{ [header]: 4160, "Cylinder 2 (psi)": 3840, "Cylinder size": "6x12" }, C39],
     // 360 of 4,000 is 9.0 %; without a size the wider pair is held.

@@ -4,6 +4,14 @@ const TABLE = "derived from C173 Table 1 (0 to 0.9 %)";
 
 export const cases: RuleCases = {
   silent: [
+    [
+      { Cups: 2, "Alcohol (oz)": null, Low: 4.5, High: 7.5 },
+      "derived: 8.00 less 0 to 0.9 lies on both sides",
+    ],
+    [
+      { "First reading": 5, "Second reading": 6, "Third reading": null, Low: 7, High: 9 },
+      "a third reading may lie anywhere",
+    ],
     [{ Low: 4.5, High: 7.5 }, "nothing is missing"],
     [{ "Alcohol (oz)": null, Low: 5.5, High: 7.5 }, `${TABLE}: 5.10 is below, 6.00 is within`],
     [{ "Alcohol (oz)": null }, "no limits"],

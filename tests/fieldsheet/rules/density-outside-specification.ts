@@ -3,6 +3,10 @@ import type { RuleCases } from "../rule-cases";
 export const cases: RuleCases = {
   silent: [
     [
+      { "Density (kg/m³)": 1835, "Specified density": 1800, "Delivery standard": "ASTM C94" },
+      "35 kg/m³ are within the 48 of common practice, and EN 206 is not named",
+    ],
+    [
       { Density: 118, "Specified density": 115 },
       "±3 lb/ft³, common practice: on the limit is within",
     ],
@@ -28,6 +32,17 @@ export const cases: RuleCases = {
     [{ Density: null, "Specified density": 115 }, "a blank is not a zero"],
   ],
   speaks: [
+    [
+      { "Density (kg/m³)": 2035, "Specified density": 2000, "Delivery standard": "EN 206" },
+      [
+        [
+          1,
+          "Density (kg/m³)",
+          "The fresh density, 2035 kg/m³, is above the 2030 kg/m³ allowed. Look at the air content and at the weighing; a check test decides.",
+        ],
+      ],
+      "EN 206: 2,000 kg/m³ is lightweight, ± 30 for a single result",
+    ],
     [
       { Density: 118.2, "Specified density": 115 },
       [

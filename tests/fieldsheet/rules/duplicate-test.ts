@@ -2,6 +2,13 @@ import type { RuleCases } from "../rule-cases";
 
 export const cases: RuleCases = {
   silent: [
+    [
+      [
+        { Sample: "S-1", "First reading": null, "Second reading": null },
+        { Sample: "S-1", "First reading": null, "Second reading": null },
+      ],
+      "no test was made",
+    ],
     [[{ Sample: "S-1" }, { Sample: "S-2" }], "two samples may give one result"],
     [[{ Sample: "S-1" }, { Sample: "S-1", "Alcohol (oz)": 24 }], "a repeat"],
     [[{ Sample: undefined }, {}], "samples cannot be told apart"],
