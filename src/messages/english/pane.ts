@@ -41,7 +41,7 @@ export const paneMessages = {
   "pane-not-read-below": ({ from, to }: Words<"from" | "to">) =>
     from === to
       ? `Row ${from} below it was not read.`
-      : `Not read: what stands further below, in rows ${from} to ${to}.`,
+      : `Not read: what stands further below, in rows ${from} to ${to}. If tests stand there too, select one of their cells and check again.`,
   "pane-columns-not-read": ({ from, to }: Words<"from" | "to">) =>
     from === to
       ? `Column ${from} beside it was not read.`

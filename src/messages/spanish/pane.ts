@@ -43,7 +43,7 @@ export const paneMessages: SameSentences<typeof english> = {
   "pane-not-read-below": ({ from, to }) =>
     from === to
       ? `La fila ${from}, más abajo, no se leyó.`
-      : `No se leyó lo que está más abajo, en las filas ${from} a ${to}.`,
+      : `No se leyó lo que está más abajo, en las filas ${from} a ${to}. Si allí también hay pruebas, seleccione una de sus celdas y revise otra vez.`,
   "pane-columns-not-read": ({ from, to }) =>
     from === to
       ? `La columna ${from}, al lado, no se leyó.`
