@@ -22,7 +22,7 @@ const FROM_MEMORY = [
   "ASTM C173: a cup is 1.00 % of the bowl, the result is reported to the nearest 0.25 %, the rows of the correction table below 2 pt subtract nothing, and the table is for a 0.075 ft³ bowl with a top section 1.2 times as large. The rows from 2 pt on were read in a meter maker's manual (2019); between rows the correction is interpolated, which was not read.",
   "Precision of the methods, and so every chance, guarded limit and agreement that rests on it; that of ASTM C173 is the least sure, and that of ASTM C231 is for meters of Type A and air up to 7 %. A deviation of your own can be given instead.",
   "Specified air of CSA A23.1 and EN 206, the formulas for wet-sieved samples, the calculated oven-dry density of ASTM C567, water density of ASTM C29, and the evaporation formula in US units.",
-  "Specified air of ACI 318-19 was read in two transcriptions that agree, not in the code itself. ACI 318-25 was not looked at, and its table may differ.",
+  "Specified air of ACI 318-19 was read in two copies that agree, not in the code itself. ACI 318-25 was not looked at, and its table may differ.",
 ];
 
 /** The reference page of the worksheet functions, from their declarations. */

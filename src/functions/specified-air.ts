@@ -14,7 +14,7 @@ import { units } from "./runner/units-argument";
  * @param [source] "ACI 318-19" unless given; also "ACI 211.1", "CSA A23.1", "EN 206", "DIN 1045-2", "UFC 3-250-04FA".
  * @param [units] "us" or "si"; "us" unless given.
  * @returns Air content in %.
- * @example =FRESH.AIR.SPECIFIED("3/4 in", "F2") gives 6 [ACI 318-19 Table 19.3.3.1, two transcriptions]
+ * @example =FRESH.AIR.SPECIFIED("3/4 in", "F2") gives 6 [ACI 318-19 Table 19.3.3.1, two copies]
  * @example =FRESH.AIR.SPECIFIED(0.75, "F3", 5500) gives 5 [6.0 − 1.0 for a strength over 5,000 psi; ACI 318-19, trade question and answer]
  * @example =FRESH.AIR.SPECIFIED("20 mm", "category 1", , "CSA A23.1", "si") gives 6.5 [middle of 5 to 8; from memory, CSA A23.1]
  */

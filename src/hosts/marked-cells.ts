@@ -1,7 +1,7 @@
 import { WEIGHTS, type Weight } from "../fieldsheet/finding";
 import { blockAddress } from "./cell-address";
 import { atOnce, each, type Steps } from "./in-slices";
-import type { CellPlace, Mark } from "./sheet-host";
+import type { CellPlace, Mark, ReadArea } from "./sheet-host";
 
 /** A cell to be marked: the gravest weight of its findings, and the sentences of all of them. */
 export interface MarkedCell extends CellPlace {
@@ -12,19 +12,19 @@ export interface MarkedCell extends CellPlace {
 /**
  * Brings the marks of one cell together, gravest first, by sheet.
  *
- * @param sheetId A sheet that is there also without a mark.
+ * @param checked The checked tables: their sheets are there also without a mark.
  */
 export function markedCellsBySheet(
   marks: readonly Mark[],
-  sheetId?: string,
+  checked: readonly ReadArea[] = [],
 ): Map<string, MarkedCell[]> {
-  return atOnce(markedCellsInSteps(marks, sheetId));
+  return atOnce(markedCellsInSteps(marks, checked));
 }
 
 /** The same in steps. */
 export function* markedCellsInSteps(
   marks: readonly Mark[],
-  sheetId?: string,
+  checked: readonly ReadArea[] = [],
 ): Steps<Map<string, MarkedCell[]>> {
   const byPlace = new Map<string, Mark[]>();
   yield* each(marks, (mark) => {
@@ -33,7 +33,7 @@ export function* markedCellsInSteps(
     if (there) there.push(mark);
     else byPlace.set(place, [mark]);
   });
-  const bySheet = new Map<string, MarkedCell[]>(sheetId === undefined ? [] : [[sheetId, []]]);
+  const bySheet = new Map<string, MarkedCell[]>(checked.map(({ area }) => [area.sheetId, []]));
   yield* each([...byPlace.values()], (ofCell) => {
     const sorted = [...ofCell].sort((a, b) => gravity(a.weight) - gravity(b.weight));
     const { sheetId, row, column, weight } = sorted[0]!;

@@ -136,14 +136,15 @@ export interface SheetHost {
   /**
    * Takes our earlier marks off the sheets of these marks and puts these on: one conditional format
    * a weight and sheet, recognised by its formula, and a note where the user has none.
-   * @param checked What was checked: the earlier marks on its sheet go also where nothing was found.
+   * @param checked The tables that were checked: the earlier marks on their sheets go also where nothing
+   *   was found.
    * @param pause Where it ends the work, none of these marks is on the sheets; earlier ones may be gone.
-   * @throws Problem `table-changed` where it holds something else by now; then no mark of ours is on it.
+   * @throws Problem `table-changed` where one holds something else by now; then no mark of ours is on it.
    */
   mark(
     marks: readonly Mark[],
     withNotes: boolean,
-    checked?: ReadArea,
+    checked?: readonly ReadArea[],
     pause?: Pause,
   ): Promise<MarkReport>;
   /**

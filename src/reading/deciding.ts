@@ -1,5 +1,5 @@
 import type { Evidence } from "./evidence";
-import type { FieldId } from "./fields";
+import { READING_FIELDS, type FieldId } from "./fields";
 import { mayHaveUnit } from "./grammar";
 import { GUARD_TERMS, type Term } from "./terms";
 import type { Told } from "./told";
@@ -7,10 +7,7 @@ import { UNITS } from "./unit-spellings";
 
 /** Fields that can decide whether a test stands, or its air. */
 export const DECIDING: ReadonlySet<FieldId> = new Set<FieldId>([
-  "first",
-  "second",
-  "third",
-  "final",
+  ...READING_FIELDS,
   "cups",
   "alcohol",
   "foam",
@@ -22,7 +19,7 @@ export const DECIDING: ReadonlySet<FieldId> = new Set<FieldId>([
 
 /** Words that speak of what decides a test, and the fields that they may mean. */
 const SPEAKS_OF: Readonly<Partial<Record<Term, readonly FieldId[]>>> = {
-  reading: ["first", "second", "third", "final"],
+  reading: READING_FIELDS,
   confirming: ["second"],
   cup: ["cups"],
   alcohol: ["alcohol", "lateAlcohol"],
@@ -141,6 +138,6 @@ export function decidingByContents(
     if (whole > 0.9 && !isRunning) return ["cups", ...alcohol];
     const varies = cells.distinct > 1 || cells.count < 3;
     const isRead = quarters > 0.6 && whole < 0.9 && varies;
-    return [...(isRead ? (["first", "second", "third", "final"] as const) : []), ...alcohol];
+    return [...(isRead ? READING_FIELDS : []), ...alcohol];
   }
 }

@@ -1,6 +1,6 @@
 import { READING_FIELDS, type FieldId } from "./fields";
 import type { SheetReading } from "./sheet-reading";
-import type { UnreadColumn } from "./unread-column";
+import { askedOfTests, type UnreadColumn } from "./unread-column";
 
 /** What a sheet of volumetric tests has, and one of pressure meters has not. */
 const OF_THE_VOLUMETRIC_TEST: readonly FieldId[] = [
@@ -30,11 +30,6 @@ export function mayBeByPressure(
   const isOpen = columns.aggregateFactor && !OF_THE_VOLUMETRIC_TEST.some(mayHave);
   if (!reading || !isOpen) return [];
   const { index, header } = reading;
-  return [
-    {
-      ...{ index, header, mayBe: [], decides: true, asks: "may-be-by-pressure" },
-      because: { say: "may-be-by-pressure", values: {} },
-      touches: (record) => records[record]?.blank === false,
-    },
-  ];
+  const isTest = (record: number) => records[record]?.blank === false;
+  return [askedOfTests("may-be-by-pressure", { index, header }, isTest)];
 }

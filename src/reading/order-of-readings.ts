@@ -54,7 +54,10 @@ export function orderColumn(headers: readonly CellValue[], rows: Rows): OrderCol
     const cells = some.map((row) => row[at]);
     const inTurn = countsAgain(cells);
     if (!inTurn && !countsOnly(cells)) continue;
-    const { words } = understand(shownValue(header), languages);
+    const { words, unit, onlyUnit } = understand(shownValue(header), languages);
+    const dimension = unit?.dimension ?? onlyUnit?.dimension;
+    // "Roll (min)" is how long, not which.
+    if (dimension !== undefined && dimension !== "percent") continue;
     const says = (terms: ReadonlySet<Term>) =>
       words.some((word) => word.terms.some((term) => terms.has(term)));
     const counts = says(COUNTS_READINGS);

@@ -5,6 +5,7 @@ import type { LeftOpen, PutTogether } from "./readings-in-rows";
 import type { RecognisedColumn } from "./recognition";
 import type { SheetReading } from "./sheet-reading";
 import type { SheetTable } from "./sheet-table";
+import { askedOfTests } from "./unread-column";
 
 /**
  * Tests whose readings were put together, with everything where it stands in the sheet: the second reading
@@ -41,11 +42,8 @@ export function asItStands(
   function asHeaded(column: RecognisedColumn): RecognisedColumn {
     if (column.index === reading) return { ...column, header: headerOfReading! };
     if (column.index !== order) return column;
-    const because = {
-      say: "not-ours" as const,
-      values: { header: headerOfOrder!, what: headerOfOrder! },
-    };
     const at = { index: order, header: headerOfOrder! };
+    const because = { say: "readings-in-rows" as const, values: {} };
     return { ...at, state: "not ours", guard: "running number", because };
   }
 }
@@ -56,10 +54,8 @@ export function withRowsLeftOpen(
   { order, asks }: LeftOpen,
   { headers, rows }: SheetTable,
 ): SheetReading {
-  const asked = {
-    ...{ index: order, header: shownValue(headers[order]), mayBe: [], decides: true },
-    ...{ asks, because: { say: asks, values: {} } },
-    touches: (row: number) => orderSaidBy(rows[row]?.[order]) !== undefined,
-  };
-  return { ...read, unread: [...read.unread.filter(({ index }) => index !== order), asked] };
+  const at = { index: order, header: shownValue(headers[order]) };
+  const isReading = (row: number) => orderSaidBy(rows[row]?.[order]) !== undefined;
+  const others = read.unread.filter(({ index }) => index !== order);
+  return { ...read, unread: [...others, askedOfTests(asks, at, isReading)] };
 }

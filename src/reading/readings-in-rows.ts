@@ -25,8 +25,8 @@ export interface PutTogether {
   readonly table: SheetTable;
   /** What the columns of the readings are. */
   readonly kept: readonly KeptColumn[];
-  /** The column that counts the readings, and the one that holds them. */
   readonly isOpen: false;
+  /** The column that counts the readings, and the one that holds them. */
   readonly order: number;
   readonly reading: number;
   /** By test and column, how many rows below the first reading a value stands; above, where the sheet was sorted. */

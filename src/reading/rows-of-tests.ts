@@ -31,26 +31,30 @@ export function rowsThatFollow(rows: Rows, order: number, name: number): RowsOfT
 /**
  * The rows of each test by its name, wherever they stand, as in a sheet that was sorted.
  *
- * @returns `undefined` where a name is missing, or has a reading twice or not: a second test may bear it.
+ * @returns `undefined` where a further reading has no name, or a name a reading twice or not: a second test
+ *   may bear it. Where every name stands once, each row is a test.
  */
 export function rowsOfOneName(rows: Rows, order: number, name: number): RowsOfTests | undefined {
   const tests = new Map<string, number[]>();
   const others: number[][] = [];
   for (const [at, row] of rows.entries()) {
     const is = orderSaidBy(row[order]);
-    if (is === undefined) {
+    const isNamed = !isBlank(row[name]);
+    if (is === undefined || (is === 1 && !isNamed)) {
       others.push([at]);
       continue;
     }
-    if (isBlank(row[name])) return undefined;
+    if (!isNamed) return undefined;
     const named = shownValue(row[name]);
     const test = tests.get(named) ?? [];
     if (test[is - 1] !== undefined) return undefined;
     test[is - 1] = at;
     tests.set(named, test);
   }
-  const all = [...tests.values()];
   // A place that was left free in an array is not there for `every`, but for a copy.
-  const isWhole = all.every((test) => [...test].every((row) => row !== undefined));
-  return isWhole ? [...all, ...others] : undefined;
+  const all = [...tests.values()].map((test) => [...test]);
+  const rowsIn = (test: readonly (number | undefined)[]) =>
+    test.filter((row): row is number => row !== undefined);
+  if (all.every((test) => rowsIn(test).length === 1)) return rows.map((_, at) => [at]);
+  return all.every((test) => rowsIn(test).length === test.length) ? [...all, ...others] : undefined;
 }

@@ -23,7 +23,8 @@ const IN_TWO_COLUMNS: ReadonlySet<FieldId> = new Set<FieldId>(["low", "high"]);
 
 /**
  * "Spec" alone over "4.5-7.5" or "6 ± 1.5" is the specification of the air, which is what the sheet is
- * about; where there is a slump, only right behind the air, else it is asked about. "Air limits" and "Min/max air" over the same are the air's.
+ * about; where there is a slump, only right behind the air, else it is asked about. "Air limits" and
+ * "Min/max air" over the same are the air's.
  */
 export function specifiedInOneCell(
   considered: readonly Considered[],

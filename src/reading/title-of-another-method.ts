@@ -1,8 +1,10 @@
-import { isBlank } from "../measure/cell-value";
+import { isBlank, type CellValue } from "../measure/cell-value";
 import type { BlockPlace } from "./block-place";
 import type { Cells } from "./labelled-value";
 import { isLabelText } from "./labels";
 import type { SheetReading } from "./sheet-reading";
+import { askedOfTests } from "./unread-column";
+import type { Term } from "./terms";
 import { languagesOf, understand } from "./words-in-header";
 
 /** A title above the tests that speaks of another method, and where it stands. */
@@ -14,8 +16,23 @@ export interface TitleOfAnotherMethod {
 /** More texts in a row are headers or labels with their values. */
 const MOST_TEXTS = 2;
 
+/** In whatever unit; a larger number is a day. */
+const GREATEST_PRESSURE = 10_000;
+
 /** Of what may say "pressure" the words that can mean nothing else: "type A" may be of a mix. */
 const SAYS_PRESSURE = /press|presi|druck|231|152/i;
+
+/** A pump and a pipe have a pressure too: the word counts alone, and beside what is of an air test. */
+const PRESSURE_OF_ANYTHING = /^(press|pressure|presion|pression|druck)$/;
+const OF_AN_AIR_TEST: ReadonlySet<Term> = new Set<Term>([
+  "air",
+  "content",
+  "meter",
+  "measure",
+  "method",
+  "test",
+  "reading",
+]);
 
 /**
  * The title above the tests of a block that says pressure, and nothing of the volumetric method; the nearest to
@@ -33,8 +50,11 @@ export function titleOfAnotherMethod(
     const filled = [...block[row]!.entries()].filter(([, cell]) => !isBlank(cell));
     if (filled.length > MOST_TEXTS && isBelowAnother) return undefined;
     if (filled.length > MOST_TEXTS) continue;
+    const beside = filled[1]?.[1];
     const speaks = filled.flatMap(([column, cell]) =>
-      isLabelText(cell) ? methodsIn(cell).map((method) => ({ method, column, text: cell })) : [],
+      isLabelText(cell)
+        ? methodsIn(cell, beside).map((method) => ({ method, column, text: cell }))
+        : [],
     );
     if (speaks.some(({ method }) => method === "volumetric")) return undefined;
     const [found] = speaks;
@@ -43,12 +63,22 @@ export function titleOfAnotherMethod(
   return undefined;
 }
 
-function methodsIn(text: string): ("volumetric" | "pressure")[] {
-  const { words } = understand(text, languagesOf([text]));
+function methodsIn(title: string, beside?: CellValue): ("volumetric" | "pressure")[] {
+  const { words } = understand(title, languagesOf([title]));
+  const isOfAir =
+    (words.length === 1 && !/\d/.test(title) && !isAmount(beside)) ||
+    words.some(({ terms }) => terms.some((term) => OF_AN_AIR_TEST.has(term)));
   return words.flatMap(({ terms, text }) => {
     if (terms.includes("volumetric")) return ["volumetric"];
-    return terms.includes("pressure") && SAYS_PRESSURE.test(text) ? ["pressure"] : [];
+    const says = terms.includes("pressure") && SAYS_PRESSURE.test(text);
+    return says && (isOfAir || !PRESSURE_OF_ANYTHING.test(text)) ? ["pressure"] : [];
   });
+}
+
+/** "Pressure | 30" is a label with its amount; a day is none. */
+function isAmount(cell: CellValue | undefined): boolean {
+  if (typeof cell === "number") return cell < GREATEST_PRESSURE;
+  return typeof cell === "string" && /^\s*\d+([.,]\d+)?\s*\p{L}*\s*$/u.test(cell);
 }
 
 /** Tests below such a title: unless a column names their method, it is open whether they are of this one. */
@@ -58,11 +88,7 @@ export function withTitle(
 ): SheetReading {
   if (!title || read.has("method")) return read;
   const { text, place } = title;
-  const unread = {
-    ...({ index: place.column, place, header: text, mayBe: [], decides: true } as const),
-    asks: "title-of-another-method" as const,
-    because: { say: "title-of-another-method", values: { title: text } },
-    touches: (record: number) => read.records[record]?.blank === false,
-  } as const;
-  return { ...read, unread: [...read.unread, unread] };
+  const at = { index: place.column, place, header: text };
+  const isTest = (record: number) => read.records[record]?.blank === false;
+  return { ...read, unread: [...read.unread, askedOfTests("title-of-another-method", at, isTest)] };
 }

@@ -2,6 +2,10 @@ import type { BlockPlace } from "./block-place";
 import type { FieldId } from "./fields";
 import type { Because } from "./recognition";
 
+/** What can be open of the tests themselves. */
+export type AskedOfTests =
+  "title-of-another-method" | "may-be-by-pressure" | "rows-of-readings" | "rows-may-be-readings";
+
 /** A column that holds something and was not read as any field. */
 export interface UnreadColumn {
   /** Position in the block, from 0. */
@@ -16,8 +20,17 @@ export interface UnreadColumn {
   readonly decides: boolean;
   readonly because: Because;
   /** What is asked of the tests themselves, where it is not what the column holds. */
-  readonly asks?:
-    "title-of-another-method" | "may-be-by-pressure" | "rows-of-readings" | "rows-may-be-readings";
+  readonly asks?: AskedOfTests;
   /** The tests for which it holds something. */
   readonly touches: (record: number) => boolean;
+}
+
+/** Asks of tests what decides whether they stand, at the place from which the question comes. */
+export function askedOfTests(
+  asks: AskedOfTests,
+  at: Pick<UnreadColumn, "index" | "place" | "header">,
+  touches: UnreadColumn["touches"],
+): UnreadColumn {
+  const because: Because = { say: asks, values: { title: at.header } };
+  return { ...at, mayBe: [], decides: true, asks, because, touches };
 }

@@ -14,7 +14,7 @@ const FIVE_COPIES = "from memory, ACI 211.1; read alike in five copies";
 export const PRINTED_TABLES: readonly PrintedTable[] = [
   {
     name: "ACI 318-19",
-    source: "ACI 318-19 Table 19.3.3.1, two transcriptions that agree",
+    source: "ACI 318-19 Table 19.3.3.1, two copies that agree",
     sizes: AMERICAN,
     rows: [
       ["F1", ...MODERATE],

@@ -104,7 +104,7 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
         async (pauses) => {
           const read = await readWhole();
           const marks = [1, 2, 3].map((row) => markAt(read.area, row, 1));
-          const ended = await host.mark(marks, true, read, stopAt(pauses)).catch((by) => by);
+          const ended = await host.mark(marks, true, [read], stopAt(pauses)).catch((by) => by);
           // A host that has only few slices comes to its end before.
           if (ended !== stop) return expect(ended).toMatchObject({ cells: 3, notes: 3 });
           expect([1, 2, 3].map((row) => sheet.fillsAt(row, 1))).toEqual([[], [], []]);
@@ -119,7 +119,7 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
           await host.mark(
             [1, 2].map((row) => markAt(read.area, row, 1)),
             true,
-            read,
+            [read],
           );
           const ended = await host.unmark(stopAt(pauses)).catch((by) => by);
           if (ended !== stop) expect(ended).toMatchObject({ notes: 2 });
@@ -381,7 +381,7 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
       test("takes earlier marks off also where nothing is to be marked any more", async () => {
         const read = await readWhole();
         await host.mark([markAt(read.area, 1, 1)], true);
-        expect(await host.mark([], true, read)).toEqual({
+        expect(await host.mark([], true, [read])).toEqual({
           cells: 0,
           notes: 0,
           remarks: [],
@@ -438,13 +438,25 @@ export function describeHost(name: string, open: () => SpreadsheetUnderTest): vo
 
       test("puts no mark where the checked cells hold something else by now", async () => {
         const read = await readWhole();
-        await host.mark([markAt(read.area, 1, 1)], true, read);
+        await host.mark([markAt(read.area, 1, 1)], true, [read]);
         sheet.edit(2, 1, 6);
-        await expect(host.mark([markAt(read.area, 2, 1)], true, read)).rejects.toEqual(
+        await expect(host.mark([markAt(read.area, 2, 1)], true, [read])).rejects.toEqual(
           new Problem("table-changed"),
         );
         expect(sheet.fillsAt(2, 1)).toEqual([]);
         expect(sheet.noteAt(2, 1)).toBeUndefined();
+      });
+
+      test("puts no mark where another of the checked tables holds something else by now", async () => {
+        const read = await readWhole();
+        sheet.select([0, 0, 1, 4]);
+        const above = await host.read("selection");
+        sheet.edit(0, 1, "Changed");
+        await expect(
+          host.mark([markAt(read.area, 2, 1)], true, [await readWhole(), above]),
+        ).rejects.toEqual(new Problem("table-changed"));
+        expect(sheet.fillsAt(2, 1)).toEqual([]);
+        expect(await host.unmark()).toMatchObject({ cells: 0, notes: 0 });
       });
 
       test("says how many of the marked cells are hidden", async () => {

@@ -64,7 +64,7 @@ export function fakeHost(cells: CellValue[][], top = 0, left = 0) {
     },
     mark: async (marks, _, checked) => {
       asked.marks = [...marks];
-      asked.markedSheet = checked?.area.sheetId;
+      asked.markedSheet = checked?.[0]?.area.sheetId;
       return { cells: marks.length, notes: 0, remarks: ["A remark of the spreadsheet."] };
     },
     unmark: async () => ({ cells: 3, notes: 2, remarks: [] }),

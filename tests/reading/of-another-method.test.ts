@@ -51,8 +51,31 @@ test.each([
   ["Air by volumetric method"],
   ["Pressure and volumetric air"],
   ["Mix type A"],
+  ["Pump pressure"],
+  ["High-pressure pump pour"],
+  ["Line pressure 30 psi"],
+  ["Pressure washing log"],
+  ["Pressure 30 psi"],
 ])("below “%s” they are judged", (title) => {
   expect(statesOf(titled(title))).toEqual(["valid", "valid"]);
+});
+
+test.each([
+  ["Pressure", 30],
+  ["Pressure", "30 psi"],
+  ["Pump pressure", 30],
+])("the label “%s” beside %s tells of no meter", (label, amount) => {
+  expect(statesOf(titled(label, amount))).toEqual(["valid", "valid"]);
+});
+
+test.each([
+  ["Method:", "Pressure"],
+  ["Pressure", null],
+  // 2026-06-03, counted from 1900.
+  ["Pressure", 46_176],
+  ["Air by pressure method", "2026-06-03"],
+])("“%s” beside %s tells of one", (...cells) => {
+  expect(statesOf(titled(...cells))).toEqual(["incomplete", "incomplete"]);
 });
 
 test("a column that names the method goes before the title", () => {

@@ -229,6 +229,58 @@ test("sorted, with a sample that was tested twice, it is asked which rows are on
   expect(findings.map(({ rule }) => rule)).toContain("rows-of-readings");
 });
 
+test.each([
+  ["Roll (min)", [1, 1, 2, 1]],
+  ["Roll time (min)", [1, 2, 1, 2]],
+  ["Roll", [1, 1, 2, 1]],
+  ["Readings taken", [1, 2, 2, 1]],
+])("“%s” over %j beside names that stand once counts no readings", (header, cells) => {
+  const rows = cells.map((cell, at) => [`S-${at}`, cell, 5.5, 5.5]);
+  const { results, reading } = checked(["Sample", header, "First reading", "Second reading"], rows);
+  expect(reading.together).toBeUndefined();
+  expect(results.map(({ state }) => state)).not.toContain("incomplete");
+  const one = checked(
+    ["Sample", header, "Reading"],
+    rows.map((row) => row.slice(0, 3)),
+  );
+  expect(one.findings.map(({ rule }) => rule)).not.toContain("rows-of-readings");
+});
+
+test.each([
+  [
+    "a further reading without a name",
+    [
+      ["A", 1],
+      ["B", 1],
+      ["A", 2],
+      [null, 2],
+    ],
+  ],
+  [
+    "a name that lacks its first reading",
+    [
+      ["A", 1],
+      ["B", 1],
+      ["A", 2],
+      ["C", 2],
+    ],
+  ],
+  [
+    "a name that has a reading twice",
+    [
+      ["A", 1],
+      ["B", 1],
+      ["B", 1],
+      ["A", 2],
+    ],
+  ],
+])("%s in a sorted sheet leaves open which rows are one test", (_, cells) => {
+  const rows = cells.map(([name, order]) => [name!, order!, 5.5]);
+  const { results, findings } = checked(["Sample", "Roll", "Reading"], rows);
+  expect(new Set(results.map(({ state }) => state))).toEqual(new Set(["incomplete"]));
+  expect(findings.map(({ rule }) => rule)).toContain("rows-of-readings");
+});
+
 test("a trial may be a reading or a test, and is asked about", () => {
   const headers = HEADERS.map((header) => (header === "Roll" ? "Trial" : header));
   const { results, findings } = checked(headers, LONG);

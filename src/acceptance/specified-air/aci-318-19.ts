@@ -3,7 +3,7 @@ import { AMERICAN_SIZES, type SpecifiedAirTable } from "./table";
 const F2_AND_F3 = [7.5, 7, 6, 6, 5.5, 5, 4.5];
 
 /**
- * ACI 318-19, Table 19.3.3.1 and the clause on strength below it (two transcriptions that agree, and a
+ * ACI 318-19, Table 19.3.3.1 and the clause on strength below it (two copies that agree, and a
  * trade question and answer on the strength). ACI 318-25 was not looked at.
  */
 export const ACI_318_19: SpecifiedAirTable = {

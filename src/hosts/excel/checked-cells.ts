@@ -6,26 +6,40 @@ import type { ReadArea } from "../sheet-host";
 /** Cells that are looked at once more along with the marking: about 2.5 MB of them. */
 const MOST_CELLS = 40_000;
 
-/** Some rows of the checked area, one below the other; positions in the area. */
+/** Some rows of a checked table, one below the other; positions in the table. */
 interface Rows {
   readonly from: number;
   readonly count: number;
 }
 
 /**
- * Asks, along with the marking itself, whether checked cells still hold what was checked: all of them, and
- * where those are too many for one answer, the first row and the rows to be marked, as many as fit.
+ * Asks, along with the marking itself, whether checked tables still hold what was checked: all of their
+ * cells, and where those are too many for one answer, the first row and the rows to be marked, as many as
+ * fit.
  *
+ * @param toMark The cells to be marked, by sheet.
  * @returns Tells it after the next sync.
  */
 export function askWhetherUnchanged(
   context: Excel.RequestContext,
+  checked: readonly ReadArea[],
+  toMark: ReadonlyMap<string, readonly MarkedCell[]>,
+): () => boolean {
+  const cells = Math.floor(MOST_CELLS / checked.length);
+  const asked = checked.map((table) =>
+    askOne(context, table, rowsToAsk(table, toMark.get(table.area.sheetId) ?? [], cells)),
+  );
+  return () => asked.every((unchanged) => unchanged());
+}
+
+function askOne(
+  context: Excel.RequestContext,
   checked: ReadArea,
-  cells: readonly MarkedCell[],
+  rows: readonly Rows[],
 ): () => boolean {
   const { sheetId, row, column, columns } = checked.area;
   const sheet = context.workbook.worksheets.getItem(sheetId);
-  const asked = rowsToAsk(checked, cells).map(({ from, count }) => {
+  const asked = rows.map(({ from, count }) => {
     const range = sheet.getRangeByIndexes(row + from, column, count, columns);
     range.load("values");
     return { range, then: checked.values.slice(from, from + count) };
@@ -37,8 +51,8 @@ export function askWhetherUnchanged(
     });
 }
 
-function rowsToAsk({ area }: ReadArea, cells: readonly MarkedCell[]): Rows[] {
-  const most = Math.max(1, Math.floor(MOST_CELLS / area.columns));
+function rowsToAsk({ area }: ReadArea, cells: readonly MarkedCell[], mostCells: number): Rows[] {
+  const most = Math.max(1, Math.floor(mostCells / area.columns));
   if (area.rows <= most) return [{ from: 0, count: area.rows }];
   const marked = new Set([0, ...cells.map(({ row }) => row - area.row)]);
   const rows = [...marked].filter((at) => at >= 0 && at < area.rows).sort((a, b) => a - b);

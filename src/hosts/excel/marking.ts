@@ -30,22 +30,21 @@ type SheetReport = Partial<MarkReport>;
 /**
  * Marks cells in place of all earlier marks of ours on their sheets.
  *
- * @throws Problem `table-changed` where the cells that were checked hold something else by now: then no
+ * @throws Problem `table-changed` where one of the checked tables holds something else by now: then no
  *   mark stays on them.
  */
 export async function putMarks(
   marks: readonly Mark[],
   withNotes: boolean,
-  checked?: ReadArea,
+  checked: readonly ReadArea[] = [],
   pause: Pause = async () => {},
 ): Promise<MarkReport> {
   // Once Excel is asked there is no way back.
-  const bySheet = [...(await inSlices(markedCellsInSteps(marks, checked?.area.sheetId), pause))];
+  const bySheet = [...(await inSlices(markedCellsInSteps(marks, checked), pause))];
   await pause();
   if (bySheet.length === 0) return totalOf([]);
   const forNotes = withNotes && excelCan("notes");
   return asOneStep(async (context) => {
-    const ids = bySheet.map(([id]) => id);
     const states = await stateOfSheets(
       context,
       bySheet.map(([id, cells]) => ({
@@ -71,13 +70,12 @@ export async function putMarks(
         leftBehind(state, earlier[i]!),
       ];
     });
-    const ofChecked = bySheet[ids.indexOf(checked?.area.sheetId ?? "")]?.[1] ?? [];
-    const unchanged = checked && askWhetherUnchanged(context, checked, ofChecked);
+    const unchanged = askWhetherUnchanged(context, checked, new Map(bySheet));
     const now = states.map(askFormatsNow);
     await notes.sync(context);
 
     await takeOffMeanwhile(context, states, added, now);
-    if (unchanged && !unchanged()) {
+    if (!unchanged()) {
       await takeAllOff(context, states);
       throw new Problem("table-changed");
     }

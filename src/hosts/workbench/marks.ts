@@ -32,16 +32,16 @@ const RECTANGLES_A_RULE = 1000;
  *
  * @param pause Between two slices of the work a user may edit: then it is given up, as where it was stopped,
  *   and no mark of ours is left on these sheets.
- * @throws Problem `table-changed` where the cells that were checked hold something else by now.
+ * @throws Problem `table-changed` where one of the checked tables holds something else by now.
  */
 export async function putMarks(
   api: FUniver,
   marks: readonly Mark[],
   withNotes: boolean,
-  checked: ReadArea | undefined,
+  checked: readonly ReadArea[],
   pause: Pause,
 ): Promise<MarkReport> {
-  const bySheet = await inSlices(markedCellsInSteps(marks, checked?.area.sheetId), pause);
+  const bySheet = await inSlices(markedCellsInSteps(marks, checked), pause);
   const endUndoStep = beginUndoStep(api);
   let edited = false;
   const stopListening = listenToEdits(api, (sheetId) => {
@@ -87,9 +87,9 @@ function* putInSteps(
   api: FUniver,
   bySheet: ReadonlyMap<string, readonly MarkedCell[]>,
   withNotes: boolean,
-  checked: ReadArea | undefined,
+  checked: readonly ReadArea[],
 ): Steps<MarkReport> {
-  if (checked) yield* demandUnchanged(api, checked);
+  for (const table of checked) yield* demandUnchanged(api, table);
   const reports: Partial<MarkReport>[] = [];
   for (const [sheetId, cells] of bySheet) {
     const sheet = sheetWithId(api, sheetId);

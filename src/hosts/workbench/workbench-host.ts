@@ -46,7 +46,7 @@ export function workbenchHost(api: FUniver): WorkbenchHost {
         sheet.scrollToCell(Math.max(0, row - 3), Math.max(0, column - 3));
         return along ? valuesOf(sheet, along) : [];
       }),
-    mark: (marks, withNotes, checked, pause) =>
+    mark: (marks, withNotes, checked = [], pause) =>
       untilStopped(pause, (tell) => putMarks(api, marks, withNotes, checked, tell)),
     unmark: (pause) => untilStopped(pause, (tell) => takeAllMarksOff(api, tell)),
     readSheet: (name) => answer(() => readNamedSheet(api, name)),

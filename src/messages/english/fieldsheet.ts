@@ -37,7 +37,7 @@ export const fieldsheetMessages = {
   "rows-may-be-readings":
     "it may count the readings of a test, or the tests of a sample, so the tests are incomplete. Head it Roll where each row is a reading; where each is a test, call it “not ours” in the setup.",
   "rows-of-readings":
-    "it counts the readings of a test, and a sample has one of them twice, so it is open which rows are one test; they are incomplete. Give each test a name of its own, or put its readings into one row.",
+    "it counts the readings of a test, and a further reading has no name, or a name has a reading twice or lacks one, so it is open which rows are one test; they are incomplete. Give each test a name of its own, or put its readings into one row.",
   "readings-in-rows":
     "it counts the readings of a test, so the rows of a test are read as one, in the row of its first reading. Where every row is a test of its own, call the column “not ours” in the setup.",
   "no-tests-below":

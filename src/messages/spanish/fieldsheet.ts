@@ -38,7 +38,7 @@ export const fieldsheetMessages: SameSentences<typeof english> = {
   "rows-may-be-readings":
     'puede contar las lecturas de una prueba, o las pruebas de una muestra, así que las pruebas están incompletas. Encabécela "Lectura N°" si cada fila es una lectura; si cada una es una prueba, llámela "not ours" en la configuración.',
   "rows-of-readings":
-    "cuenta las lecturas de una prueba, y una muestra tiene una de ellas dos veces, así que queda abierto qué filas son una prueba; están incompletas. Dé a cada prueba un nombre propio, o ponga sus lecturas en una fila.",
+    "cuenta las lecturas de una prueba, y una lectura posterior no lleva nombre, o a un nombre le falta una lectura o la tiene dos veces, así que queda abierto qué filas son una prueba; están incompletas. Dé a cada prueba un nombre propio, o ponga sus lecturas en una fila.",
   "readings-in-rows":
     'cuenta las lecturas de una prueba, así que las filas de una prueba se leen como una sola, en la fila de su primera lectura. Si cada fila es una prueba aparte, llame a la columna "not ours" en la configuración.',
   "no-tests-below":

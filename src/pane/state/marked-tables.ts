@@ -1,28 +1,33 @@
-import type { CellArea, SheetHost } from "../../hosts/sheet-host";
+import type { CellArea, Mark, ReadArea, SheetHost } from "../../hosts/sheet-host";
 import { sameRead } from "../../hosts/trimmed";
-import type { CheckedArea } from "./checked-area";
 
 /** So many tables of a sheet keep their marks; a sheet with more is a workbook of forms. */
 const MOST_TABLES = 12;
 
+/** A table as it was read when it was marked, with its marks. */
+export interface MarkedTable {
+  readonly read: ReadArea;
+  readonly marks: readonly Mark[];
+}
+
 /** What becomes of the marks of other tables when one is marked. */
 export interface OtherTables {
   /** Those that hold what was checked, so that their marks are put again. */
-  readonly kept: readonly CheckedArea[];
+  readonly kept: readonly MarkedTable[];
   /** Those that hold something else by now, so that their marks go. */
-  readonly changed: readonly CheckedArea[];
+  readonly changed: readonly MarkedTable[];
 }
 
-/** The tables that were marked since the pane was opened, each as it was checked. */
+/** The tables that were marked since the pane was opened. */
 export class MarkedTables {
-  private tables: readonly CheckedArea[] = [];
+  private tables: readonly MarkedTable[] = [];
 
   /** The marked tables of the same sheet that lie apart from one, looked at again. */
-  async beside(checked: CheckedArea, host: SheetHost): Promise<OtherTables> {
-    const kept: CheckedArea[] = [];
-    const changed: CheckedArea[] = [];
+  async beside(read: ReadArea, host: SheetHost): Promise<OtherTables> {
+    const kept: MarkedTable[] = [];
+    const changed: MarkedTable[] = [];
     for (const table of this.tables) {
-      if (!liesApart(table.read.area, checked.read.area)) continue;
+      if (!liesApart(table.read.area, read.area)) continue;
       const now = await host.readAgain(table.read).catch(() => undefined);
       const isSame = now !== undefined && sameRead(now, table.read);
       (isSame ? kept : changed).push(table);
@@ -31,7 +36,7 @@ export class MarkedTables {
   }
 
   /** Whatever else was marked on the sheet of these is forgotten. */
-  nowMarked(tables: readonly CheckedArea[]): void {
+  nowMarked(tables: readonly MarkedTable[]): void {
     const sheets = new Set(tables.map(({ read }) => read.area.sheetId));
     const elsewhere = this.tables.filter(({ read }) => !sheets.has(read.area.sheetId));
     this.tables = [...elsewhere, ...tables].slice(-MOST_TABLES);

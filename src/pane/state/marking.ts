@@ -47,13 +47,16 @@ export function marking(store: PaneStore, host: SheetHost): Marking {
       for (let attempt = 1; ; attempt += 1) {
         const { checked, said } = await upToDate(before, job);
         try {
-          const others = await tables.beside(checked, host);
-          const now = [...others.kept, checked];
-          const marks = [];
-          for (const table of now) marks.push(...(await inSlices(marksInSteps(table), job.pause)));
+          const others = await tables.beside(checked.read, host);
+          const found = await inSlices(marksInSteps(checked), job.pause);
+          const now = [...others.kept, { read: checked.read, marks: found }];
           job.ifStopped(say("pane-stopped-marking"));
-          const given = [marks, withNotes, checked.read, job.pause] as const;
-          const { cells, notes, remarks } = await host.mark(...given);
+          const { cells, notes, remarks } = await host.mark(
+            now.flatMap(({ marks }) => marks),
+            withNotes,
+            now.map(({ read }) => read),
+            job.pause,
+          );
           marked = cells > 0;
           tables.nowMarked(now);
           const done = [say("pane-marked", { cells, notes }), ...saidOfOthers(others)];

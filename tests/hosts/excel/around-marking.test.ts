@@ -154,7 +154,7 @@ describe.each(KINDS)("with $name", ({ prepare, said = [] }) => {
     const before = excel.workbook.snapshot();
     const checked = await read();
     for (let i = 0; i < 2; i += 1) {
-      expect(await host.mark(marks(), true, checked)).toEqual({
+      expect(await host.mark(marks(), true, [checked])).toEqual({
         cells: 2,
         notes: 2,
         remarks: said,
@@ -168,12 +168,12 @@ describe.each(KINDS)("with $name", ({ prepare, said = [] }) => {
 
 test("a sheet that is protected against notes keeps ours, and a sentence says so", async () => {
   const before = excel.workbook.snapshot();
-  await host.mark(marks(), true, await read());
+  await host.mark(marks(), true, [await read()]);
   const sheet = excel.workbook.sheet(0);
   const { protection } = sheet;
   sheet.protection = { protected: true, allowFormatCells: true, allowEditObjects: false };
   const left = say("notes-left-on-protected-sheet", { sheet: "Loads" });
-  expect(await host.mark([], false, await read())).toMatchObject({ remarks: [left] });
+  expect(await host.mark([], false, [await read()])).toMatchObject({ remarks: [left] });
   expect(await host.unmark()).toEqual({ cells: 0, notes: 0, remarks: [left] });
   sheet.protection = protection;
   expect(await host.unmark()).toMatchObject({ notes: 2, remarks: [] });
@@ -226,7 +226,7 @@ describe.each(DOINGS)("somebody who $name between two requests", ({ act, changes
         tooLate = ourFills(sheet, 1).length > 0;
         act(sheet);
       });
-      const marked = await host.mark(marks(), true, checked).then(
+      const marked = await host.mark(marks(), true, [checked]).then(
         () => true,
         (error: unknown) => {
           expect(error).toEqual(new Problem("table-changed"));
@@ -247,7 +247,7 @@ describe.each(DOINGS)("somebody who $name between two requests", ({ act, changes
     "of taking marks off (before the %ith) loses nothing",
     async (call) => {
       const twin = newWorkbook();
-      await host.mark(marks(), true, await read());
+      await host.mark(marks(), true, [await read()]);
       excel.interrupt(call, () => act(excel.workbook.sheet(0)));
       await host.unmark();
       if (excel.takeBackInterruptions() === 0) act(twin.sheet(0));
@@ -261,7 +261,7 @@ describe.each(DOINGS)("somebody who $name between two requests", ({ act, changes
 test.each([1, 2, 3, 4])(
   "a note of ours that is edited right before the %ith request of taking off is kept as it was written",
   async (call) => {
-    await host.mark(marks(), true, await read());
+    await host.mark(marks(), true, [await read()]);
     const sheet = excel.workbook.sheet(0);
     excel.interrupt(call, () => {
       const note = sheet.notes.find(({ row }) => row === 3)!;
@@ -281,7 +281,7 @@ describe.each([{ notes: true }, { notes: false }])(
       "leave each cell marked once where the other comes before the %ith request",
       async (call) => {
         const before = excel.workbook.snapshot();
-        await host.mark(marks(), notes, await read());
+        await host.mark(marks(), notes, [await read()]);
         const theirs = structuredClone(excel.workbook.sheet(0));
         excel.workbook = newWorkbook();
         const checked = await read();
@@ -294,7 +294,7 @@ describe.each([{ notes: true }, { notes: false }])(
           );
           taken.push(...free);
         });
-        await host.mark(marks(), notes, checked);
+        await host.mark(marks(), notes, [checked]);
         if (excel.takeBackInterruptions() > 0) return;
         for (const row of [1, 3]) expect(ourFills(excel.workbook.sheet(0), row)).toHaveLength(1);
         expect(excel.workbook.sheet(0).notes).toHaveLength(notes ? 3 : 1);
@@ -310,7 +310,7 @@ test.each([1, 2, 3, 4])(
   async (call) => {
     const checked = await read();
     excel.interrupt(call, () => excel.workbook.sheets.splice(0, 1));
-    const marking = host.mark(marks(), true, checked);
+    const marking = host.mark(marks(), true, [checked]);
     const outcome = await marking.catch((error: unknown) => error);
     if (excel.takeBackInterruptions() === 0) expect(outcome).toEqual(new Problem("sheet-gone"));
     expect(await host.unmark()).toMatchObject({ remarks: [] });
@@ -324,7 +324,7 @@ test.each([1, 2, 3, 4, 5])(
     const checked = await read();
     excel.interrupt(call, () => (excel.closed = true));
     const ended = await Promise.race([
-      host.mark(marks(), true, checked).then(() => "marked"),
+      host.mark(marks(), true, [checked]).then(() => "marked"),
       new Promise((resolve) => setTimeout(() => resolve("never"), 30)),
     ]);
     if (excel.takeBackInterruptions() === 0) expect(ended).toBe("never");

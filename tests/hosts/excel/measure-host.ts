@@ -50,7 +50,7 @@ export async function measureHost(excel: EmulatedExcel, rows: number): Promise<H
 
   excel.startCounting();
   const marks = scatteredMarks(area);
-  const report = await host.mark(marks, false, read);
+  const report = await host.mark(marks, false, [read]);
   if (report.cells !== marks.length) throw new Error("not all cells were marked");
   const mark = excel.traffic;
 

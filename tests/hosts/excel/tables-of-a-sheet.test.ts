@@ -4,7 +4,8 @@ import { paneCommands } from "../../../src/pane/state/commands";
 import { createPaneStore } from "../../../src/pane/state/pane-state";
 import { rectangleFrom } from "../../excel-client/block";
 import { startExcel, untilReleased } from "../../excel-client/excel-client";
-import { edit, giveNote, insertRows } from "../../excel-client/user-edits";
+import type { SheetModel } from "../../excel-client/sheet-model";
+import { deleteRows, edit, giveNote, insertRows } from "../../excel-client/user-edits";
 import { WorkbookModel } from "../../excel-client/workbook-model";
 
 /* Several tables on one sheet, checked and marked one after the other: what becomes of the marks of each. */
@@ -31,10 +32,13 @@ function pane() {
   ];
   const store = createPaneStore();
   const commands = paneCommands(store, excelHost());
-  const mark = async (cells: string) => {
+  const tryToMark = async (cells: string) => {
     excel.workbook.select(sheet, rectangleFrom(cells));
     await commands.checkSelection();
     await commands.mark();
+  };
+  const mark = async (cells: string) => {
+    await tryToMark(cells);
     expect(store.get().error).toBe("");
     return store.get().status;
   };
@@ -42,8 +46,38 @@ function pane() {
     sheet.formats
       .filter(({ formula }) => formula.startsWith("=LEN"))
       .flatMap(({ areas }) => areas.map(({ top, left }) => `${top + 1},${left + 1}`));
-  return { sheet, commands, mark, marked };
+  return { sheet, commands, tryToMark, mark, marked };
 }
+
+/** What somebody does to the first table while the second is marked. */
+const DOINGS: readonly { readonly name: string; readonly act: (sheet: SheetModel) => void }[] = [
+  { name: "mends the foam of its test", act: (sheet) => edit(sheet, 1, 4, 0) },
+  { name: "inserts a row above its test", act: (sheet) => insertRows(sheet, 1, 1) },
+  { name: "deletes its test", act: (sheet) => deleteRows(sheet, 1, 1) },
+];
+
+describe.each(DOINGS)("somebody who $name while another table is marked", ({ act }) => {
+  test.each(Array.from({ length: 12 }, (_, i) => i + 1))(
+    "right before the %ith request finds no mark on a cell that it was not made for",
+    async (call) => {
+      const { sheet, tryToMark, mark, marked } = pane();
+      await mark("A1:E3");
+      let markedBefore = false;
+      excel.interrupt(call, () => {
+        markedBefore = marked().includes(FOAM_OF_B);
+        act(sheet);
+      });
+      await tryToMark("A6:E8");
+      if (excel.takeBackInterruptions() > 0 || markedBefore) return;
+      const wrong = marked().filter((place) => {
+        const [row, column] = place.split(",").map(Number);
+        return column === 5 && !(Number(sheet.grid[row! - 1]?.[4]) > 2);
+      });
+      expect(wrong).toEqual([]);
+      expect(marked()).toHaveLength(new Set(marked()).size);
+    },
+  );
+});
 
 const FOAM_OF_A = "2,5";
 const FOAM_OF_B = "7,5";

@@ -20,7 +20,7 @@ test("one Undo takes back all marks and notes of a marking, and one all of their
     weight: row === 1 ? ("error" as const) : ("void" as const),
   }));
   const marked = () => [1, 2].map((row) => [fillsAt(row, 0).length, noteAt(row, 0) !== undefined]);
-  await host.mark(marks, true, read);
+  await host.mark(marks, true, [read]);
   expect(marked()).toEqual([
     [1, true],
     [1, true],

@@ -173,6 +173,16 @@ test("marks carry weight and sentence, and the spreadsheet's remarks are passed 
   expect(store.get().status).toBe("Marked cells: 2. With a note: 0. A remark of the spreadsheet.");
 });
 
+test("more findings are marked than a call takes arguments", async () => {
+  const many = Array.from({ length: 45_000 }, (_, i) => [`S-${i}`, "six", "six", "lots", "lots"]);
+  const { store, commands, asked } = pane([HEADER, ...many]);
+  await commands.check();
+  await commands.mark();
+  expect(store.get().error).toBe("");
+  expect(asked.marks).toHaveLength(store.get().checked!.result.findings.length);
+  expect(asked.marks.length).toBeGreaterThan(130_000);
+}, 60_000);
+
 test("marking after nothing was found renews the checked sheet, so that earlier marks go", async () => {
   const { commands, asked } = pane(ROWS.slice(0, 2));
   await commands.check();

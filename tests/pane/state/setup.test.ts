@@ -289,7 +289,7 @@ describe("mixes", () => {
     ["Sample", "Mix", "First reading", "Second reading", "Alcohol (oz)"],
     ...DAY().slice(1),
   ];
-  // ACI 318-19 Table 19.3.3.1, F2, 3/4 in: 6.0 % (two transcriptions).
+  // ACI 318-19 Table 19.3.3.1, F2, 3/4 in: 6.0 % (two copies).
   const FROM = { table: "ACI 318-19", exposure: "F2", size: "3/4 in" };
 
   test("are added once each, in whatever letters, and compared at once", async () => {
