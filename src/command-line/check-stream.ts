@@ -5,7 +5,7 @@ import { shownValue, type CellValue } from "../measure/cell-value";
 import { Problem } from "../measure/problem";
 import { say, sentenceOf } from "../messages/pane-catalogue";
 import type { BlockPlace } from "../reading/block-place";
-import { findTable } from "../reading/layout";
+import { findTable, topOfHeaders } from "../reading/layout";
 import {
   titleOfAnotherMethod,
   type TitleOfAnotherMethod,
@@ -63,7 +63,11 @@ class StreamCheck {
   /** Of the held rows, the first whose findings are still to be said. */
   private next = 0;
   private told = 0;
+  /** The rows above the header, and what they say of another method. */
+  private head: readonly (readonly CellValue[])[] = [];
   private title: TitleOfAnotherMethod | undefined;
+  /** The line of each row down to the header. */
+  private linesAbove: readonly number[] = [];
   /** Whether another table has begun, of which nothing is read. */
   private isOver = false;
   private readonly ofTheSheet = new Set<string>();
@@ -125,9 +129,13 @@ class StreamCheck {
     const rows = this.beginning.map(({ cells }) => cells!);
     const width = Math.max(0, ...rows.map((row) => row.length));
     const block = rows.map((row) => padded(row, width));
-    const { table, headerRow } = Problem.unless(findTable(block, this.options.setup?.columns));
+    const layout = Problem.unless(findTable(block, this.options.setup?.columns));
+    const { table, headerRow } = layout;
+    const top = topOfHeaders(layout);
     this.headers = table.headers;
-    this.title = titleOfAnotherMethod(block, headerRow);
+    this.head = block.slice(0, top);
+    this.title = titleOfAnotherMethod(block, top);
+    this.linesAbove = this.beginning.slice(0, headerRow + 1).map(({ line }) => line);
     for (const row of this.beginning.slice(headerRow + 1)) yield* this.add(row);
     this.beginning = [];
   }
@@ -148,10 +156,12 @@ class StreamCheck {
     if (until <= this.next) return;
     const headers = this.headers!;
     const layout = {
-      ...{ table: { headers, rows: this.held }, headerRow: 0 },
+      ...{ table: { headers, rows: this.held }, headerRow: this.linesAbove.length - 1 },
       headers: headers.map((header) => [shownValue(header)]),
     };
-    const result = Problem.unless(checkTests({ layout, title: this.title }, this.options));
+    const result = Problem.unless(
+      checkTests({ layout, head: { rows: this.head, from: 0 }, title: this.title }, this.options),
+    );
     const line = this.lines[this.next]!;
     for (const problem of this.alike.differences(result, this.held, line))
       yield this.notRead(problem, line);
@@ -169,16 +179,17 @@ class StreamCheck {
   }
 
   private *say(result: CheckResult, until: number): Generator<Said> {
-    const { total, next, lines, file } = this;
+    const { total, next, lines, linesAbove, file } = this;
     const place = {
       file,
       at: (row: number) => ({ row: lines[row]! }),
-      of: ({ row }: BlockPlace) => ({ row: lines[row - 1]! }),
+      of: ({ row }: BlockPlace) => ({ row: (linesAbove[row] ?? lines[row - linesAbove.length])! }),
     };
     const inside = (row: number) => row >= next && row < until;
     for (const said of saidOfRows(result, place, this.withTests, inside)) {
       if (said.kind === "finding") {
-        if (said.row === undefined && !this.isNewOfTheSheet(said)) continue;
+        const isOfTheSheet = said.row === undefined || said.row <= linesAbove.at(-1)!;
+        if (isOfTheSheet && !this.isNewOfTheSheet(said)) continue;
         total.findings++;
       }
       yield said;

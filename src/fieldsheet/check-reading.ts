@@ -15,6 +15,7 @@ import { RULES } from "./rules";
 import { setupFindings } from "./setup-findings";
 import { SheetTests } from "./sheet-tests";
 import {
+  saidOnceFindings,
   columnsApartFindings,
   headedAgainFindings,
   togetherFindings,
@@ -84,6 +85,7 @@ export function* checkInSteps(
       ...columnsApartFindings(sheet),
       ...headedAgainFindings(sheet),
       ...togetherFindings(sheet),
+      ...saidOnceFindings(sheet),
       ...findings.ofTheSheet,
       ...findings.ofTests(),
     ],

@@ -93,8 +93,10 @@ function asSetUp(options: CheckOptions & ReadingOptions): ReadingOptions {
   };
 }
 
-/** A sheet without meter readings has no tests of this method to check. */
+/** A sheet with neither meter readings nor the air that came of them has no tests of this method to check. */
 function withoutReadings(sheet: SheetReading): Issue | undefined {
-  const has = (["first", "second", "final"] as const).some(sheet.has);
+  const isOfTests = (["sample", "load", "date", "time"] as const).some(sheet.has);
+  const has =
+    (["first", "second", "final"] as const).some(sheet.has) || (sheet.has("air") && isOfTests);
   return has ? undefined : issue("no-readings-column");
 }

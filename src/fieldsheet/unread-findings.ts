@@ -47,11 +47,26 @@ export function togetherFindings({ together }: SheetReading): readonly Finding[]
   return [{ ...at, rule: "readings-in-rows", weight: "note", say: "readings-in-rows", values: {} }];
 }
 
-function findingOf({ index, place, header, mayBe, decides, asks }: UnreadColumn): Finding {
+/** What stands once for the table and was taken for every test, at the first of these cells. */
+export function saidOnceFindings({ saidOnce = [] }: SheetReading): readonly Finding[] {
+  const [first] = saidOnce;
+  if (!first) return [];
+  const values = { labels: saidOnce.map(({ header }) => `“${quoted(header)}”`).join(", ") };
+  const at = { record: null, field: null, place: first.place, rule: "said-once" } as const;
+  return [{ ...at, weight: "note", say: "said-once", values }];
+}
+
+function findingOf({ index, place, header, mayBe, decides, asks, because }: UnreadColumn): Finding {
   const where = { record: null, field: null, column: index, header, ...(place && { place }) };
   if (asks === "title-of-another-method") {
     const values = { title: quoted(header) };
     return { record: null, field: null, place, rule: asks, weight: "error", say: asks, values };
+  }
+  if (because.say === "once-not-read") {
+    const at = { record: null, field: null, place, values: { label: quoted(header) } };
+    return decides
+      ? { ...at, rule: "column-may-decide", weight: "error", say: "once-may-decide" }
+      : { ...at, rule: "said-once", weight: "doubt", say: "once-not-read" };
   }
   if (asks) return { ...where, rule: asks, weight: "error", say: asks, values: {} };
   const at = { ...where, values: { mayBe: { either: mayBe.map(fieldName) } } };

@@ -46,6 +46,11 @@ export function findForms(block: Cells): FoundForms | undefined {
   return asTable(block, tests);
 }
 
+/** All labels of a block with their values, as one test. */
+export function asOneTest(block: Cells): FoundForms {
+  return asTable(block, [withFieldsByValues(block, labelsAndValues(block))]);
+}
+
 /** Whether a result without a reading stands among other values of a test. */
 function hasEnough(pairs: readonly LabelledValue[]): boolean {
   return new Set(pairs.flatMap(({ field }) => field ?? [])).size >= FIELDS_WITHOUT_READING;

@@ -55,15 +55,19 @@ export function endsWithColon(cell: CellValue | undefined): boolean {
 /** A label and its value in one cell, "Initial reading: 5.25"; a time has colons too. */
 const LABEL_AND_VALUE = /^\s*([^:]*\p{L}[^:]*?)\s*:\s*(\S.*?)\s*$/su;
 
+/** "Specified air 6 ± 1.5 %" and "Max. air 7.5 %": limits need no colon. */
+const LABEL_AND_LIMITS = /^\s*(\p{L}[^:\d±]*?)\s+((?:±\s*)?\d[^:]*?)\s*$/su;
+
 /** A label of a field with its value behind the colon; `undefined` for any other cell. */
 export function labelAndValue(
   cell: CellValue | undefined,
 ): { readonly label: string; readonly value: string } | undefined {
   if (!isLabelText(cell)) return undefined;
-  const [, label, value] = LABEL_AND_VALUE.exec(cell) ?? [];
-  if (label === undefined || value === undefined || fieldSaidBy(label) === undefined)
-    return undefined;
-  return { label, value };
+  const [, label, value] = LABEL_AND_VALUE.exec(cell) ?? LABEL_AND_LIMITS.exec(cell) ?? [];
+  const field = label === undefined ? undefined : fieldSaidBy(label);
+  if (label === undefined || value === undefined || field === undefined) return undefined;
+  const isLimit = field === "low" || field === "high" || field === "target";
+  return cell.includes(":") || isLimit ? { label, value } : undefined;
 }
 
 /** What a test or its load is called, behind the word for it: "Sample A", "Ticket #101". */

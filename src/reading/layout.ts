@@ -23,6 +23,11 @@ export interface SheetLayout {
   readonly headers: readonly (readonly string[])[];
 }
 
+/** The first row of a table's headers, be it of the titles of groups above them. */
+export function topOfHeaders({ headerRow, headers }: SheetLayout): number {
+  return headerRow + 1 - Math.max(...headers.map((each) => each.length));
+}
+
 interface Likeness {
   readonly fields: number;
   /** Columns that may be a field and have to be asked about. */

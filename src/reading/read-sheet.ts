@@ -4,9 +4,12 @@ import { READING_FIELDS, type FieldId } from "./fields";
 import { isNumber } from "./columns-of-tests";
 import { findForms, type FoundForms } from "./find-forms";
 import { fieldSaidBy, isKnownLabel } from "./labels";
-import { findTable, type SheetLayout } from "./layout";
+import { findTable, topOfHeaders, type SheetLayout } from "./layout";
 import { readFormsInSteps } from "./read-forms";
 import { readTableInSteps, type ReadingOptions } from "./read-table";
+import { rowsRightAbove, saidBesideTests } from "./rows-beside-tests";
+import type { RowsBesideTests } from "./said-once";
+import { withSaidOnce } from "./with-said-once";
 import { isNotATestRow } from "./not-a-test-row";
 import { recognise } from "./recognise";
 import type { KeptColumn } from "./recognition";
@@ -25,9 +28,15 @@ const FIELDS_OF_A_HEADER = 3;
 const ROWS_LOOKED_AT = 200;
 
 /** What holds the tests of a block: a table, or forms. */
-export type TestsInBlock = ({ readonly layout: SheetLayout } | { readonly forms: FoundForms }) & {
-  readonly title?: TitleOfAnotherMethod | undefined;
-};
+export type TestsInBlock =
+  | {
+      readonly layout: SheetLayout;
+      readonly head?: RowsBesideTests | undefined;
+      readonly title?: Title;
+    }
+  | { readonly forms: FoundForms; readonly title?: Title };
+
+type Title = TitleOfAnotherMethod | undefined;
 
 /**
  * Finds the tests in a block of cells: a table with one test a row, else forms with labels beside or
@@ -41,7 +50,11 @@ export function findTestsIn(
   kept?: readonly KeptColumn[],
 ): TestsInBlock | Issue {
   const found = testsIn(block, kept);
-  return isIssue(found) ? found : { ...found, title: titleOfAnotherMethod(block, topOf(found)) };
+  if (isIssue(found)) return found;
+  const top = topOf(found);
+  const title = titleOfAnotherMethod(block, top);
+  if ("forms" in found) return { ...found, title };
+  return { ...found, title, head: { rows: block.slice(0, top), from: 0 } };
 }
 
 /** One of the tables below one another in a block, each under its own title. */
@@ -49,14 +62,18 @@ export function tableIn(
   block: readonly (readonly CellValue[])[],
   layout: SheetLayout,
 ): TestsInBlock {
-  return { layout, title: titleOfAnotherMethod(block, topOf({ layout }), true) };
+  const top = topOfHeaders(layout);
+  return {
+    layout,
+    title: titleOfAnotherMethod(block, top, true),
+    head: rowsRightAbove(block, top),
+  };
 }
 
 /** The first row of what holds the tests, be it of the titles of groups above their headers. */
 function topOf(found: TestsInBlock): number {
   if ("forms" in found) return Math.min(...found.forms.labels.map(({ row }) => row));
-  const { headerRow, headers } = found.layout;
-  return headerRow + 1 - Math.max(...headers.map((each) => each.length));
+  return topOfHeaders(found.layout);
 }
 
 function testsIn(
@@ -137,8 +154,10 @@ export function* readTestsInSteps(
 ): Generator<number, SheetReading> {
   const { title } = found;
   if ("forms" in found) return withTitle(yield* readFormsInSteps(found.forms, options), title);
-  const { table, headerRow } = found.layout;
-  return withTitle(yield* readTableInSteps(table, { ...options, headerRow }), title);
+  const { layout, head } = found;
+  const { table, headerRow } = layout;
+  const read = yield* readTableInSteps(table, { ...options, headerRow });
+  return withTitle(withSaidOnce(read, saidBesideTests(read, found.layout, head, options)), title);
 }
 
 /**

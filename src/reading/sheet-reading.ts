@@ -43,6 +43,8 @@ export interface SheetReading {
     readonly header: string;
     readonly testOf: (row: number) => number;
   };
+  /** What stands once for the table and was taken for every test. */
+  readonly saidOnce?: readonly { readonly header: string; readonly place: BlockPlace }[];
   /** Whether the sheet has a place for the field. */
   has(field: FieldId): boolean;
   /** What stands in the cell of a field. */

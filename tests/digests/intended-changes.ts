@@ -251,4 +251,10 @@ export const INTENDED_CHANGES: readonly IntendedChange[] = [
     reason:
       "Readings beside an aggregate correction factor, in a sheet without anything of the volumetric test, may be of a pressure meter: that is asked, and the tests are incomplete.",
   },
+  {
+    of: ["check", "findings"],
+    tag: "any",
+    reason:
+      "A sheet that reports air without readings has incomplete tests, whose air as reported is held against its limits; before it was not looked at.",
+  },
 ];

@@ -25,7 +25,8 @@ negative-value; error; ; any method
 beyond-scale; error
 reading-as-share; error
 cups-not-whole; error; cups
-reading-missing; error
+reading-missing; error; first|second|third|final
+readings-not-in-sheet; error; air
 second-reading-missing; error; second
 third-reading-missing; error; first second
 alcohol-missing; error; alcohol
@@ -58,6 +59,7 @@ cylinders-apart; doubt; firstCylinder secondCylinder; any method
 water-added-wrongly; doubt; waterAdditions|revolutionsAfterWater; any method
 water-cement-over-limit; doubt; batchWater cementitious waterCementLimit|exposureClass; any method
 outside-specification; doubt
+reported-outside; doubt; air
 density-outside-specification; doubt; density densityTarget|densityLow|densityHigh; any method
 slump-outside-tolerance; doubt; slump nominalSlump|slumpLow|slumpHigh; any method
 unit-does-not-fit; doubt; slump|concreteTemperature|airTemperature|density|densityTarget; any method
@@ -74,7 +76,7 @@ meter-check-overdue; doubt; date meterCheck
 meter-found-out; doubt; date meterCheck meterFault
 bowl-too-small; doubt; bowlVolume
 cup-out-of-tolerance; doubt; cupVolume bowlVolume
-alcohol-not-in-sheet; doubt
+alcohol-not-in-sheet; doubt; first|second|third|final
 agreement-not-recorded; doubt
 
 limits-in-some-rows; note; low|high|target|tolerance
@@ -97,7 +99,7 @@ const YIELDS_TO: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Rules whose remark on the sheet is of every test in it. */
-const OF_EVERY_TEST = ["alcohol-not-in-sheet", "agreement-not-recorded"];
+const OF_EVERY_TEST = ["readings-not-in-sheet", "alcohol-not-in-sheet", "agreement-not-recorded"];
 
 const kept = KEPT.trim()
   .split(/\n+/)

@@ -80,7 +80,7 @@ const KEPT: Readonly<Record<string, (headers: Rows, rows: Rows) => Rows>> = {
   ],
   "labels with their values above": (headers, rows) => [
     ["Project:", "North quay"],
-    ["Date:", "2026-03-14"],
+    ["Contractor:", "Alder & Sons"],
     ...headers,
     ...rows,
   ],

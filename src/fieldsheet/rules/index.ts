@@ -56,6 +56,8 @@ import { readingAsShare } from "./reading-as-share";
 import { readingMissing } from "./reading-missing";
 import { readingsDisagree } from "./readings-disagree";
 import { repeatWithoutMoreAlcohol } from "./repeat-without-more-alcohol";
+import { readingsNotInSheet } from "./readings-not-in-sheet";
+import { reportedOutside } from "./reported-outside";
 import { reportedAirWrong } from "./reported-air-wrong";
 import { sampledFromAnEnd } from "./sampled-from-an-end";
 import { secondReadingMissing } from "./second-reading-missing";
@@ -126,6 +128,7 @@ export const RULES: readonly Rule[] = [
   waterAddedWrongly,
   waterCementOverLimit,
   outsideSpecification,
+  reportedOutside,
   densityOutsideSpecification,
   slumpOutsideTolerance,
   unitDoesNotFit,
@@ -152,6 +155,7 @@ export const RULES: readonly Rule[] = [
   meterFoundOut,
   bowlTooSmall,
   cupOutOfTolerance,
+  readingsNotInSheet,
   alcoholNotInSheet,
   agreementNotRecorded,
 ];

@@ -6,6 +6,7 @@ export const readingMissing = testRule({
   id: "reading-missing",
   weight: "error",
   needs: [],
+  needsOneOf: ["first", "second", "third", "final"],
   says: ["reading-missing"],
   basis: "Without a meter reading there is no result (from the definition of the method).",
   look({ state, values, unreadable }, sheet) {

@@ -32,6 +32,12 @@ export const fieldsheetMessages = {
     `A row further down, which begins with “${header}”, heads the columns otherwise than the header above. It and the rows below it were not read: check them by themselves.`,
   "title-of-another-method": ({ title }: Words<"title">) =>
     `The title “${title}” speaks of another method, so it is open whether these readings are of a volumetric meter, and the tests are incomplete. Where they are, add a column Method, or leave the title out of what is checked.`,
+  "said-once": ({ labels }: Words<"labels">) =>
+    `What stands once, beside ${labels}, was taken for every test in the table.`,
+  "once-not-read": ({ label }: Words<"label">) =>
+    `What stands once, beside “${label}”, was not read, because it cannot be told what is meant. Nothing was compared with it: write it as a number with its unit, or into a column of the table.`,
+  "once-may-decide": ({ label }: Words<"label">) =>
+    `“${label}” stands once for the table and changes the air of the tests, but it cannot be told how much it is or whose, so they are incomplete. Write it into a column of the table.`,
   "may-be-by-pressure":
     "the sheet corrects its readings for the aggregate and records neither alcohol nor cups, as tests by the pressure meter do. Whether they are of a volumetric meter is open, so they are incomplete: add a column Method.",
   "rows-may-be-readings":

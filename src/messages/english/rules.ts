@@ -34,6 +34,12 @@ export const ruleMessages = {
     `The air content, ${air} %, is below the low limit of ${limit} %. A check test on another portion of the same sample decides.`,
   "above-specification": ({ air, limit }: Words<"air" | "limit">) =>
     `The air content, ${air} %, is above the high limit of ${limit} %. A check test on another portion of the same sample decides.`,
+  "reported-below": ({ air, limit }: Words<"air" | "limit">) =>
+    `The air as reported, ${air} %, is below the low limit of ${limit} %. There are no readings to check it by; a check test on another portion of the same sample decides.`,
+  "reported-above": ({ air, limit }: Words<"air" | "limit">) =>
+    `The air as reported, ${air} %, is above the high limit of ${limit} %. There are no readings to check it by; a check test on another portion of the same sample decides.`,
+  "readings-not-in-sheet":
+    "the sheet records no meter readings, so the air that it reports cannot be checked, and its tests are incomplete. What else it records was looked at.",
   "alcohol-not-in-sheet": (_: Words<never>, n: WriteNumber) =>
     `The sheet has no column for alcohol, so every result is computed without a correction. From ${n("2.5")} pt (40 oz, ${n("1.2")} L) on it would be lower: add a column such as Alcohol (oz).`,
   "agreement-not-recorded":

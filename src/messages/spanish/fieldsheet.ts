@@ -33,6 +33,12 @@ export const fieldsheetMessages: SameSentences<typeof english> = {
     `Una fila más abajo, que empieza con “${header}”, encabeza las columnas de otra manera que el encabezado de arriba. Ni ella ni las filas de debajo se leyeron: revíselas por separado.`,
   "title-of-another-method": ({ title }) =>
     `El título “${title}” habla de otro método, así que queda abierto si estas lecturas son de un medidor volumétrico, y las pruebas están incompletas. Si lo son, agregue una columna Método, o deje el título fuera de lo que se revisa.`,
+  "said-once": ({ labels }) =>
+    `Lo que está una sola vez, junto a ${labels}, se tomó para todas las pruebas de la tabla.`,
+  "once-not-read": ({ label }) =>
+    `Lo que está una sola vez, junto a “${label}”, no se leyó, porque no se sabe qué quiere decir. Nada se comparó con ello: escríbalo como número con su unidad, o en una columna de la tabla.`,
+  "once-may-decide": ({ label }) =>
+    `“${label}” está una sola vez para la tabla y cambia el aire de las pruebas, pero no se sabe cuánto es ni de cuál, así que están incompletas. Escríbalo en una columna de la tabla.`,
   "may-be-by-pressure":
     "la hoja corrige sus lecturas por el agregado y no registra ni alcohol ni tazas, como las pruebas con el medidor a presión. Queda abierto si son de un medidor volumétrico, así que están incompletas: agregue una columna Método.",
   "rows-may-be-readings":

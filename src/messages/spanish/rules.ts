@@ -27,6 +27,12 @@ export const ruleMessages: SameSentences<typeof english> = {
     `El contenido de aire, ${air} %, está por debajo del límite inferior de ${limit} %. Decide una prueba de verificación sobre otra porción de la misma muestra.`,
   "above-specification": ({ air, limit }) =>
     `El contenido de aire, ${air} %, está por encima del límite superior de ${limit} %. Decide una prueba de verificación sobre otra porción de la misma muestra.`,
+  "reported-below": ({ air, limit }) =>
+    `El aire informado, ${air} %, está por debajo del límite inferior de ${limit} %. No hay lecturas con que verificarlo; decide una prueba de verificación sobre otra porción de la misma muestra.`,
+  "reported-above": ({ air, limit }) =>
+    `El aire informado, ${air} %, está por encima del límite superior de ${limit} %. No hay lecturas con que verificarlo; decide una prueba de verificación sobre otra porción de la misma muestra.`,
+  "readings-not-in-sheet":
+    "la hoja no registra lecturas del medidor, así que el aire que informa no se puede verificar y sus pruebas están incompletas. Lo demás que registra se revisó.",
   "alcohol-not-in-sheet": (_, n) =>
     `La hoja no tiene columna para el alcohol, así que todos los resultados se calculan sin corrección. Desde ${n("2.5")} pt (40 oz, ${n("1.2")} L) serían menores: agregue una columna como Alcohol (oz).`,
   "agreement-not-recorded":

@@ -7,6 +7,7 @@ import type { KeptColumn } from "../../reading/recognition";
 import { isSetupSheet } from "../../reading/setup/setup-sheet-name";
 import { sheetColumnsOf } from "./checked-area";
 import { withColumnsApart } from "./columns-apart";
+import { withRowsAbove } from "./rows-above";
 import { withRowsBelow } from "./rows-below";
 import { READING_FIELDS } from "../../reading/fields";
 import type { SheetLayout } from "../../reading/layout";
@@ -37,7 +38,7 @@ export type FoundTests =
 
 /**
  * Finds the tests that are meant: those around the selected cell, else the first ones on the sheet in
- * front, else the other sheets that hold some.
+ * front, else the other sheets that hold some, else results without readings around the selected cell.
  *
  * @throws Problem what the table around the selected cell lacks, where no sheet holds tests; and those
  *   of the host.
@@ -48,12 +49,16 @@ export async function findTests(
   progress: (rows: number) => void,
   kept: readonly KeptColumn[] = [],
 ): Promise<FoundTests> {
-  const whole = async (read: ReadArea) =>
-    withRowsBelow(host, await withColumnsApart(host, read, progress, kept), progress, kept);
+  const whole = async (read: ReadArea) => {
+    const wide = await withColumnsApart(host, read, progress, kept);
+    return withRowsAbove(host, await withRowsBelow(host, wide, progress, kept), kept);
+  };
   let lacking: unknown;
   let piece: ReadArea | undefined;
+  let results: ReadArea | undefined;
   try {
     const read = await host.read("table", progress);
+    if (holdsResults(read, kept)) results = read;
     if (!Problem.unless(testsIn(read, kept)).forms) return { read: await whole(read) };
     // A blank row cuts a form in two.
     piece = read;
@@ -74,6 +79,7 @@ export async function findTests(
   if (piece) return { read: piece };
   const elsewhere = others.filter((sheet) => sheet !== undefined);
   if (elsewhere.length > 0) return { elsewhere };
+  if (results) return { read: await whole(results) };
   throw lacking;
 }
 
@@ -96,6 +102,13 @@ function testsIn(
   if (!at) return issue("no-readings-column");
   const place = { sheetId: area.sheetId, row: area.row + at.row, column: area.column + at.column };
   return { place, forms: "forms" in found };
+}
+
+/** Whether a table reports air, though without its readings. */
+function holdsResults({ values }: ReadArea, kept: readonly KeptColumn[]): boolean {
+  const found = findTestsIn(values, kept);
+  if (isIssue(found) || !("layout" in found)) return false;
+  return recognise(sheetColumnsOf(found.layout), kept).columns.air !== undefined;
 }
 
 function headerPlace(layout: SheetLayout, kept: readonly KeptColumn[]): BlockPlace | undefined {
