@@ -2,6 +2,7 @@ import CopyWebpackPlugin from "copy-webpack-plugin";
 import { EsbuildPlugin } from "esbuild-loader";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
+import MinimizerPlugin from "minimizer-webpack-plugin";
 import { readdirSync, readFileSync } from "node:fs";
 import { relative, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -114,7 +115,15 @@ const configuration = async (env, mode, address, version) => ({
     withoutHyphenation(),
     new ReadyLine(),
   ],
-  optimization: { minimizer: [new EsbuildPlugin({ target, css: true })] },
+  optimization: {
+    minimizer: [
+      new MinimizerPlugin({
+        minify: MinimizerPlugin.swcMinify,
+        terserOptions: { ecma: 2022, compress: { passes: 2 } },
+      }),
+      new EsbuildPlugin({ target, css: true, include: /\.css$/ }),
+    ],
+  },
   performance: { hints: false },
   stats: "errors-warnings",
   infrastructureLogging: { level: "warn" },

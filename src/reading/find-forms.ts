@@ -13,6 +13,8 @@ export interface FoundForms {
   /** Where the first label of each column stands. */
   readonly labels: readonly BlockPlace[];
   readonly rows: readonly (readonly CellValue[])[];
+  /** Whether they stand in a table, though not one test a row. */
+  readonly inTable?: true;
   /** For each test the place of the value of each column; `undefined` where the test has none. */
   readonly places: readonly (readonly (BlockPlace | undefined)[])[];
 }
@@ -43,12 +45,12 @@ export function findForms(block: Cells): FoundForms | undefined {
     pairs,
     pairs.filter(({ field }) => field === anchor),
   );
-  return asTable(block, tests);
+  return asForms(block, tests);
 }
 
 /** All labels of a block with their values, as one test. */
 export function asOneTest(block: Cells): FoundForms {
-  return asTable(block, [withFieldsByValues(block, labelsAndValues(block))]);
+  return asForms(block, [withFieldsByValues(block, labelsAndValues(block))]);
 }
 
 /** Whether a result without a reading stands among other values of a test. */
@@ -155,7 +157,8 @@ function sideBySide({ pairs, anchors }: Band): readonly (readonly LabelledValue[
   return tests;
 }
 
-function asTable(block: Cells, tests: readonly (readonly LabelledValue[])[]): FoundForms {
+/** Tests, each with its labels and values, as a table of forms. */
+export function asForms(block: Cells, tests: readonly (readonly LabelledValue[])[]): FoundForms {
   const columns = new Map<string, number>();
   const headers: string[] = [];
   const titled: (readonly string[])[] = [];

@@ -8,7 +8,7 @@ import type { SheetReading } from "./sheet-reading";
  * stand is of the form.
  */
 export function* readFormsInSteps(
-  { headers, titles, labels, rows, places }: FoundForms,
+  { headers, titles, labels, rows, places, inTable }: FoundForms,
   options: ReadingOptions,
 ): Generator<number, SheetReading> {
   const read = yield* readTableInSteps({ headers, titles, rows }, { ...options, headerRow: 0 });
@@ -23,7 +23,7 @@ export function* readFormsInSteps(
     const place = labels[each.index]!;
     return { ...each, index: place.column, place };
   });
-  return { ...read, unread, forms, labels, placeOf };
+  return { ...read, unread, forms, inTable, labels, placeOf };
 }
 
 function firstOf(places: readonly (BlockPlace | undefined)[]): BlockPlace | undefined {

@@ -8,8 +8,10 @@ import { findTable, topOfHeaders, type SheetLayout } from "./layout";
 import { readFormsInSteps } from "./read-forms";
 import { readTableInSteps, type ReadingOptions } from "./read-table";
 import { rowsRightAbove, saidBesideTests } from "./rows-beside-tests";
-import type { RowsBesideTests } from "./said-once";
+import { saidOnce, type RowsBesideTests } from "./said-once";
 import { withSaidOnce } from "./with-said-once";
+import { parametersInRows } from "./parameters-in-rows";
+import { testsSideBySide } from "./tests-side-by-side";
 import { isNotATestRow } from "./not-a-test-row";
 import { recognise } from "./recognise";
 import type { KeptColumn } from "./recognition";
@@ -34,7 +36,12 @@ export type TestsInBlock =
       readonly head?: RowsBesideTests | undefined;
       readonly title?: Title;
     }
-  | { readonly forms: FoundForms; readonly title?: Title };
+  | {
+      readonly forms: FoundForms;
+      /** Above a table that holds several tests in a row, or a row for each value. */
+      readonly head?: RowsBesideTests | undefined;
+      readonly title?: Title;
+    };
 
 type Title = TitleOfAnotherMethod | undefined;
 
@@ -53,8 +60,8 @@ export function findTestsIn(
   if (isIssue(found)) return found;
   const top = topOf(found);
   const title = titleOfAnotherMethod(block, top);
-  if ("forms" in found) return { ...found, title };
-  return { ...found, title, head: { rows: block.slice(0, top), from: 0 } };
+  const head = { rows: block.slice(0, top), from: 0 };
+  return "forms" in found && !found.forms.inTable ? { ...found, title } : { ...found, title, head };
 }
 
 /** One of the tables below one another in a block, each under its own title. */
@@ -80,12 +87,15 @@ function testsIn(
   block: readonly (readonly CellValue[])[],
   kept?: readonly KeptColumn[],
 ): TestsInBlock | Issue {
+  const isShort = block.length <= MOST_ROWS_OF_FORMS;
+  const several = isShort ? (testsSideBySide(block) ?? parametersInRows(block)) : undefined;
+  if (several) return { forms: { ...several, inTable: true } };
   const layout = findTable(block, kept);
   if (!isIssue(layout) && isTable(layout, kept)) return { layout };
   const first = firstOfSeveral(block, kept);
   if (first) return { layout: first };
   if (!isIssue(layout) && headsOtherTests(layout, kept)) return { layout };
-  const forms = block.length > MOST_ROWS_OF_FORMS ? undefined : findForms(block);
+  const forms = isShort ? findForms(block) : undefined;
   if (forms && (isIssue(layout) || !areRowsApart(block))) return { forms };
   return isIssue(layout) ? layout : { layout };
 }
@@ -152,10 +162,12 @@ export function* readTestsInSteps(
   found: TestsInBlock,
   options: ReadingOptions = {},
 ): Generator<number, SheetReading> {
-  const { title } = found;
-  if ("forms" in found) return withTitle(yield* readFormsInSteps(found.forms, options), title);
-  const { layout, head } = found;
-  const { table, headerRow } = layout;
+  const { title, head } = found;
+  if ("forms" in found) {
+    const read = yield* readFormsInSteps(found.forms, options);
+    return withTitle(head ? withSaidOnce(read, saidOnce(head, options)) : read, title);
+  }
+  const { table, headerRow } = found.layout;
   const read = yield* readTableInSteps(table, { ...options, headerRow });
   return withTitle(withSaidOnce(read, saidBesideTests(read, found.layout, head, options)), title);
 }

@@ -58,6 +58,8 @@ export interface SheetReading {
   placeOf(record: number | null, field: FieldId | null): BlockPlace;
   /** How many forms were read; absent where the tests stand in a table. */
   readonly forms?: number;
+  /** Whether the forms stand in one table, several in a row or a row for each value. */
+  readonly inTable?: true | undefined;
   /** In forms, where the label of each of `recognised` stands first. */
   readonly labels?: readonly BlockPlace[];
 }

@@ -36,6 +36,8 @@ export const paneMessages = {
   "pane-writing": "Writing",
   "pane-checked": ({ address, tests, findings }: Words<"address" | "tests" | "findings">) =>
     `Checked: ${address}. Tests: ${tests}. Findings: ${findings}.`,
+  "pane-rows-are-no-tests":
+    "The table holds several tests in a row, or a row for each value of a test.",
   "pane-forms": ({ forms }: Words<"forms">) =>
     forms === "1" ? "One form on this sheet." : `${forms} forms on this sheet.`,
   "pane-not-read-below": ({ from, to }: Words<"from" | "to">) =>

@@ -38,6 +38,8 @@ export const paneMessages: SameSentences<typeof english> = {
   "pane-writing": "Escribiendo",
   "pane-checked": ({ address, tests, findings }) =>
     `Revisado: ${address}. Pruebas: ${tests}. Hallazgos: ${findings}.`,
+  "pane-rows-are-no-tests":
+    "La tabla tiene varias pruebas en una fila, o una fila para cada valor de una prueba.",
   "pane-forms": ({ forms }) =>
     forms === "1" ? "Un formulario en esta hoja." : `${forms} formularios en esta hoja.`,
   "pane-not-read-below": ({ from, to }) =>

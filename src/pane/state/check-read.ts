@@ -2,6 +2,7 @@ import { columnLetters } from "../../hosts/cell-address";
 import type { ReadArea, SheetHost } from "../../hosts/sheet-host";
 import type { DecimalMark } from "../../measure/number-from-cell";
 import { say } from "../../messages/pane-catalogue";
+import type { SheetReading } from "../../reading/sheet-reading";
 import { inSlices } from "../../hosts/in-slices";
 import { checkAreaInSteps, type CheckedArea } from "./checked-area";
 import type { Job } from "./one-at-a-time";
@@ -50,10 +51,16 @@ export async function checkRead(
   const tests = results.filter(({ state }) => state !== "").length;
   return [
     say("pane-checked", { address: read.address, tests, findings: findings.length }),
-    ...(reading.forms === undefined ? [] : [say("pane-forms", { forms: reading.forms })]),
+    ...saidOfForms(reading),
     ...notRead(read),
     ...(before.review.there && !review.there ? [say("review-gone", { sheet: REVIEW_SHEET })] : []),
   ];
+}
+
+/** Says how the tests stand on the sheet, where it is not one a row. */
+function saidOfForms({ forms, inTable }: SheetReading): string[] {
+  if (forms === undefined) return [];
+  return [inTable ? say("pane-rows-are-no-tests") : say("pane-forms", { forms })];
 }
 
 /** Says which filled cells beside what was checked were not read. */
