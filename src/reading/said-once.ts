@@ -7,9 +7,10 @@ import type { ColumnPlace } from "./column-place";
 import type { FieldId } from "./fields";
 import { asOneTest } from "./find-forms";
 import type { Cells } from "./labelled-value";
-import { fieldSaidBy } from "./labels";
+import { fieldSaidBy, isLabelText } from "./labels";
 import { readTable, type ReadingOptions } from "./read-table";
 import type { SheetReading } from "./sheet-reading";
+import type { Term } from "./terms";
 import { languagesOf, understand } from "./words-in-header";
 
 /** Rows above or below a table, and where the first of them stands in the block. */
@@ -63,6 +64,10 @@ const OF_ALL_TESTS: ReadonlySet<FieldId> = new Set<FieldId>([
   ...(["deliveryStandard", "dischargeLimit", "revolutionLimit"] as const),
 ]);
 
+/** "Max. air" may as well be the highest of the day as the highest allowed. */
+const EXTREMES: ReadonlySet<FieldId> = new Set<FieldId>(["low", "high"]);
+const SPECIFIES: ReadonlySet<Term> = new Set<Term>(["specified", "limit", "allowed"]);
+
 /** No position in the table. */
 const NOWHERE = -1;
 
@@ -83,7 +88,11 @@ export function saidOnce({ rows, from }: RowsBesideTests, options: ReadingOption
     if (isBlank(cell) || fieldSaidBy(cell) || (field === "alcohol" && isKind(cell))) continue;
     const value = read.records[0]?.values[field];
     const isRead = value !== undefined && value !== null;
-    const isPlain = field !== "alcohol" || saysNothingElse(label.header);
+    // No cups are what a sheet without cups says too.
+    if (field === "cups" && value === 0) continue;
+    const isPlain =
+      (field !== "alcohol" || saysNothingElse(label.header)) &&
+      (!EXTREMES.has(field) || isSpecified(label.header, rows[form.labels[index]!.row]!));
     const more = { ...label, cell, column: { ...column, index: NOWHERE } };
     if (OF_ALL_TESTS.has(field) && isRead && isPlain) said.push({ field, value, ...more });
     else if (OF_ALL_TESTS.has(field) || field === "cups") open.push({ fields: [field], ...label });
@@ -116,6 +125,16 @@ function isKind(cell: CellValue): boolean {
 /** Whether all words of a label are known: "Alcohol on hand" is not what went into a test. */
 function saysNothingElse(label: string): boolean {
   return understand(label, languagesOf([label])).words.every(({ terms }) => terms.length > 0);
+}
+
+/** Whether a label says that its value is asked for, or another one in its row does. */
+function isSpecified(label: string, row: Cells[number]): boolean {
+  const texts = [label, ...row.filter(isLabelText)];
+  return texts.some((text) =>
+    understand(text, languagesOf([text])).words.some(({ terms }) =>
+      terms.some((term) => SPECIFIES.has(term)),
+    ),
+  );
 }
 
 /** "Air: 6 ± 1.5" above the tests of a day is what they were to have. */

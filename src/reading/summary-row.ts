@@ -22,5 +22,6 @@ export function isSummaryRow(row: readonly CellValue[]): boolean {
   const words = folded(first)
     .replace(/[^\p{L}\p{N}]+/gu, " ")
     .trim();
-  return SUMS_UP.has(words) || SUMS_UP.has(words.replace(/ (?:of|de|des|der|d) .*$/, ""));
+  const alone = words.replace(/ (?:(?:of|de|des|der|d) .*|air|aire|luft|air content)$/, "");
+  return SUMS_UP.has(words) || SUMS_UP.has(alone);
 }

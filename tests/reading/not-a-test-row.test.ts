@@ -12,6 +12,7 @@ describe("rows below the tests (common practice)", () => {
     ["a French deviation", ["Écart type", 0.2, 0.2, null, null]],
     ["a German mean", ["Mittelwert", 6, 6, 16, null]],
     ["a remark", ["Remarks: pump broke down at noon", null, null, null, null]],
+    ["the most of a column that is named", ["Max air", 6, null, null, null]],
     ["a signature", ["Signature", null, null, "J. Orme", null]],
     ["the header again", ["Sample", "First reading", "Second reading", "Alcohol (oz)", "Remarks"]],
     ["the header again, in part", ["SAMPLE", "First reading", null, null, "page 2"]],

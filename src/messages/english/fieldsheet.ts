@@ -35,7 +35,7 @@ export const fieldsheetMessages = {
   "said-once": ({ labels }: Words<"labels">) =>
     `What stands once, beside ${labels}, was taken for every test in the table.`,
   "once-not-read": ({ label }: Words<"label">) =>
-    `What stands once, beside “${label}”, was not read, because it cannot be told what is meant. Nothing was compared with it: write it as a number with its unit, or into a column of the table.`,
+    `What stands once, beside “${label}”, was not read, because it cannot be told what is meant. Nothing was compared with it: name it so that it can be read one way only, such as “Specified air”, 6 ± 1 %, or write it into a column of the table.`,
   "once-may-decide": ({ label }: Words<"label">) =>
     `“${label}” stands once for the table and changes the air of the tests, but it cannot be told how much it is or whose, so they are incomplete. Write it into a column of the table.`,
   "may-be-by-pressure":

@@ -36,7 +36,7 @@ export const fieldsheetMessages: SameSentences<typeof english> = {
   "said-once": ({ labels }) =>
     `Lo que está una sola vez, junto a ${labels}, se tomó para todas las pruebas de la tabla.`,
   "once-not-read": ({ label }) =>
-    `Lo que está una sola vez, junto a “${label}”, no se leyó, porque no se sabe qué quiere decir. Nada se comparó con ello: escríbalo como número con su unidad, o en una columna de la tabla.`,
+    `Lo que está una sola vez, junto a “${label}”, no se leyó, porque no se sabe qué quiere decir. Nada se comparó con ello: nómbrelo de modo que se lea de una sola manera, como “Aire especificado”, 6 ± 1 %, o escríbalo en una columna de la tabla.`,
   "once-may-decide": ({ label }) =>
     `“${label}” está una sola vez para la tabla y cambia el aire de las pruebas, pero no se sabe cuánto es ni de cuál, así que están incompletas. Escríbalo en una columna de la tabla.`,
   "may-be-by-pressure":
