@@ -119,6 +119,8 @@ const configuration = async (env, mode, address, version) => ({
     minimizer: [
       new MinimizerPlugin({
         minify: MinimizerPlugin.swcMinify,
+        // The licences stand in licences.txt.
+        extractComments: false,
         terserOptions: { ecma: 2022, compress: { passes: 2 } },
       }),
       new EsbuildPlugin({ target, css: true, include: /\.css$/ }),

@@ -6,6 +6,7 @@ import { Problem } from "../measure/problem";
 import { say, sentenceOf } from "../messages/pane-catalogue";
 import type { BlockPlace } from "../reading/block-place";
 import { findTable, topOfHeaders } from "../reading/layout";
+import { severalInRows, tooLong } from "../reading/several-in-rows";
 import {
   titleOfAnotherMethod,
   type TitleOfAnotherMethod,
@@ -30,6 +31,14 @@ const USUAL_SIZE: BatchSize = { rows: 10_000, neighbours: 500 };
 const BEGINNING = 200;
 /** Names and lines that are told one by one; after that only their number. */
 const MOST_TOLD = 1000;
+
+/** Rules that speak of several things of a sheet; others may count anew in each batch. */
+const IS_WHAT_IT_SAYS: ReadonlySet<string> = new Set([
+  "setup-not-applied",
+  "said-once",
+  "column-may-decide",
+  "column-not-read",
+]);
 
 /**
  * Checks a stream of CSV or JSON lines in batches, so that memory does not grow with its length. Tests
@@ -129,6 +138,7 @@ class StreamCheck {
     const rows = this.beginning.map(({ cells }) => cells!);
     const width = Math.max(0, ...rows.map((row) => row.length));
     const block = rows.map((row) => padded(row, width));
+    if (severalInRows(block)) throw Problem.of(tooLong());
     const layout = Problem.unless(findTable(block, this.options.setup?.columns));
     const { table, headerRow } = layout;
     const top = topOfHeaders(layout);
@@ -205,7 +215,7 @@ class StreamCheck {
 
   /** What concerns the sheet as a whole is said with the first batch in which it is so. */
   private isNewOfTheSheet({ rule, column, message }: SaidFinding): boolean {
-    const what = rule === "setup-not-applied" ? message : `${rule} ${column}`;
+    const what = IS_WHAT_IT_SAYS.has(rule) ? message : `${rule} ${column}`;
     const isNew = !this.ofTheSheet.has(what);
     this.ofTheSheet.add(what);
     return isNew;

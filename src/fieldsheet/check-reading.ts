@@ -15,9 +15,9 @@ import { RULES } from "./rules";
 import { setupFindings } from "./setup-findings";
 import { SheetTests } from "./sheet-tests";
 import {
-  saidOnceFindings,
   columnsApartFindings,
   headedAgainFindings,
+  saidOnceFindings,
   togetherFindings,
   unreadFindings,
 } from "./unread-findings";

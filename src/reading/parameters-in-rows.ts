@@ -11,6 +11,8 @@ import { unitIn } from "./units-row";
 const DEEPEST_HEADER = 30;
 /** Shares of the rows that name a field, and that have a value for it. */
 const [MOST_NAME_FIELDS, MOST_HAVE_VALUES] = [0.7, 0.6];
+/** A remark may be the word of a field, but not most of them. */
+const MANY_LABELS = 0.3;
 const READINGS: ReadonlySet<FieldId> = new Set<FieldId>(READING_FIELDS);
 
 /** Where things stand in a list of parameters and their values. */
@@ -25,7 +27,8 @@ interface ListOfParameters {
 
 /**
  * Finds the tests in a list that has a row for each value, as databases write it: what the test is called,
- * what was measured, the value, its unit. The rows of a test follow each other.
+ * what was measured, the value, its unit. However the list is sorted, what has one name is one test, until
+ * something comes in it again.
  *
  * @returns `undefined` where the block is no such list, or one of a single test, which is a form as any other.
  */
@@ -60,8 +63,10 @@ function listUnder(block: Cells, header: number): ListOfParameters | undefined {
   const unit = rest.find(isUnit);
   const others = rest.filter((at) => at !== unit);
   // A form in two columns has labels in both; "A1" and "A2" are names of samples.
-  const isOfLabels = (at: number) =>
-    rows.some((row) => !READINGS.has(fieldSaidBy(row[at]) ?? "first"));
+  const isOfLabels = (at: number) => {
+    const labels = named.filter((row) => !READINGS.has(fieldSaidBy(row[at]) ?? "first"));
+    return labels.length > named.length * MANY_LABELS;
+  };
   if (others.length === 0 || others.some(isOfLabels)) return undefined;
   return { header, parameter, value, unit, others };
 }

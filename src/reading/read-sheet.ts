@@ -10,8 +10,7 @@ import { readTableInSteps, type ReadingOptions } from "./read-table";
 import { rowsRightAbove, saidBesideTests } from "./rows-beside-tests";
 import { saidOnce, type RowsBesideTests } from "./said-once";
 import { withSaidOnce } from "./with-said-once";
-import { parametersInRows } from "./parameters-in-rows";
-import { testsSideBySide } from "./tests-side-by-side";
+import { MOST_ROWS_OF_FORMS, severalInRows } from "./several-in-rows";
 import { isNotATestRow } from "./not-a-test-row";
 import { recognise } from "./recognise";
 import type { KeptColumn } from "./recognition";
@@ -22,8 +21,6 @@ import {
   type TitleOfAnotherMethod,
 } from "./title-of-another-method";
 
-/** Forms are short; a block of more rows is a table. */
-export const MOST_ROWS_OF_FORMS = 1000;
 /** Fewer fields may be the labels of a form by chance. */
 const FIELDS_OF_A_HEADER = 3;
 /** So many rows below a header tell whether it is one. */
@@ -50,7 +47,7 @@ type Title = TitleOfAnotherMethod | undefined;
  * above their values.
  *
  * @param kept What the user has said of columns.
- * @returns The issue `no-header-row` where there are none.
+ * @returns The issue `no-header-row` where there are none, `rows-are-no-tests` where they are too many to be read.
  */
 export function findTestsIn(
   block: readonly (readonly CellValue[])[],
@@ -87,15 +84,14 @@ function testsIn(
   block: readonly (readonly CellValue[])[],
   kept?: readonly KeptColumn[],
 ): TestsInBlock | Issue {
-  const isShort = block.length <= MOST_ROWS_OF_FORMS;
-  const several = isShort ? (testsSideBySide(block) ?? parametersInRows(block)) : undefined;
-  if (several) return { forms: { ...several, inTable: true } };
+  const several = severalInRows(block);
+  if (several) return isIssue(several) ? several : { forms: several };
   const layout = findTable(block, kept);
   if (!isIssue(layout) && isTable(layout, kept)) return { layout };
   const first = firstOfSeveral(block, kept);
   if (first) return { layout: first };
   if (!isIssue(layout) && headsOtherTests(layout, kept)) return { layout };
-  const forms = isShort ? findForms(block) : undefined;
+  const forms = block.length > MOST_ROWS_OF_FORMS ? undefined : findForms(block);
   if (forms && (isIssue(layout) || !areRowsApart(block))) return { forms };
   return isIssue(layout) ? layout : { layout };
 }

@@ -145,6 +145,39 @@ test.each([
   expect(sheet.tests).toBe(900);
 });
 
+test("a stream says all that the file says of what stands above the header and of columns, at its line", async () => {
+  const head = "Max air,7.5,,,,\nSpec slump,3 - 5,,,,\nMix,LW,,,,\n,,,,,\n";
+  const header = "Sample,First reading,Second reading,Alcohol (pt),Looked,Kept";
+  const test = (i: number) => `S-${i},5.5,5.5,2,${i % 2 ? "Y" : "N"},${i % 3 ? "Y" : "N"}`;
+  const csv = `${head}${header}\n${Array.from({ length: 900 }, (_, i) => test(i)).join("\n")}\n`;
+  const { findings } = await runOn("--json day.csv", { "day.csv": csv });
+  const size = { rows: 250, neighbours: 20 };
+  const said: Said[] = [];
+  for await (const each of checkStream("-", piecesOf(csv, 4096), {}, false, size)) said.push(each);
+  const plain = ({ row, rule, message }: SaidFinding) => [row, rule, message];
+  const streamed = said.filter((each): each is SaidFinding => each.kind === "finding");
+  expect(findings.length).toBeGreaterThan(3);
+  expect(streamed.map(plain)).toEqual(findings.map(plain));
+});
+
+test("a stream of a row for each value is not read as one of tests", async () => {
+  const rows = Array.from(
+    { length: 400 },
+    (_, i) => `S-${i},First reading,5.5\nS-${i},Alcohol (pt),2`,
+  );
+  const csv = ["Sample,Parameter,Value", ...rows].join("\n");
+  const said: Said[] = [];
+  for await (const each of checkStream("-", piecesOf(csv, 4096), {}, false)) said.push(each);
+  expect(said).toEqual([
+    expect.objectContaining({
+      kind: "not read",
+      message: expect.stringMatching(
+        /^The table holds several tests in a row, or a row for each value/,
+      ),
+    }),
+  ]);
+});
+
 test("a stream says where its later lines are read otherwise than those above", async () => {
   const rows = (from: number, date: (day: number) => string, foam: (i: number) => string) =>
     Array.from(

@@ -180,6 +180,28 @@ test.each(["Slump", "Pressure meter"])("a group of “%s” is no test of this m
   ]);
 });
 
+test.each([
+  [
+    "a list",
+    ["Sample", "Parameter", "Value"],
+    (i: number): Rows => [
+      [`S-${i}`, "First reading", 5.5],
+      [`S-${i}`, "Alcohol (pt)", 2],
+    ],
+  ],
+  [
+    "tests side by side",
+    [null, "Chute", null, "Pump", null],
+    (i: number): Rows => (i === 0 ? [["Load", "1st", "2nd", "1st", "2nd"]] : [[i, 5.5, 5.5, 5, 5]]),
+  ],
+] as [string, Row, (i: number) => Rows][])(
+  "%s that is too long is not read as if its rows were tests",
+  (_, header, rows) => {
+    const long = checkBlock([header, ...Array.from({ length: 1_100 }, (_, i) => rows(i)).flat()]);
+    expect(isIssue(long) && long.id).toBe("rows-are-no-tests");
+  },
+);
+
 const TABLES = [
   ...LANGUAGES.flatMap(({ worked, heldOut }) => [...worked, ...heldOut]),
   ...[BLIND_TABLES, SECOND_BLIND_TABLES, THIRD_BLIND_TABLES].flat().flatMap(({ tables }) => tables),

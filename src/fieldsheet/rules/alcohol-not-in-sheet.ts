@@ -1,3 +1,4 @@
+import { READING_FIELDS } from "../../reading/fields";
 import { mayStandUnread } from "../../reading/may-stand-unread";
 import { sheetRule } from "../rule";
 
@@ -7,7 +8,7 @@ export const alcoholNotInSheet = sheetRule({
   weight: "doubt",
   touchesEveryTest: true,
   needs: [],
-  needsOneOf: ["first", "second", "third", "final"],
+  needsOneOf: READING_FIELDS,
   says: ["alcohol-not-in-sheet"],
   basis:
     "Without the amount of alcohol no correction can be applied; from 2.5 pt (40 fl oz, 1.2 L) on the air is then stated too high (ASTM C173 Table 1 as reproduced in a meter maker's manual, 2019).",

@@ -1,3 +1,4 @@
+import { READING_FIELDS } from "../../reading/fields";
 import { singleReadingField } from "../judge-test";
 import { testRule } from "../rule";
 
@@ -6,7 +7,7 @@ export const readingMissing = testRule({
   id: "reading-missing",
   weight: "error",
   needs: [],
-  needsOneOf: ["first", "second", "third", "final"],
+  needsOneOf: READING_FIELDS,
   says: ["reading-missing"],
   basis: "Without a meter reading there is no result (from the definition of the method).",
   look({ state, values, unreadable }, sheet) {

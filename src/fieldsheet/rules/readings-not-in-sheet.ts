@@ -1,5 +1,4 @@
-import { READING_FIELDS } from "../../reading/fields";
-import { mayStandUnread } from "../../reading/may-stand-unread";
+import { mayRecordReadings } from "../may-record-readings";
 import { sheetRule } from "../rule";
 
 /** A sheet of results: none of its columns holds a reading. */
@@ -12,9 +11,7 @@ export const readingsNotInSheet = sheetRule({
   basis:
     "Without a meter reading there is no result, and what is reported cannot be worked out again (from the definition of the method).",
   look({ all: tests }, sheet) {
-    const isThere = (field: (typeof READING_FIELDS)[number]) =>
-      sheet.has(field) || mayStandUnread(sheet, field);
     const tested = tests.some(({ blank, otherMethod }) => !blank && !otherMethod);
-    return tested && !READING_FIELDS.some(isThere) ? [{ record: null, field: "air" }] : [];
+    return tested && !mayRecordReadings(sheet) ? [{ record: null, field: "air" }] : [];
   },
 });

@@ -1,6 +1,6 @@
 import { compareWithLimits } from "../../acceptance/limits";
 import { percentFromShare } from "../../measure/percent-as-share";
-import { READING_FIELDS } from "../../reading/fields";
+import { mayRecordReadings } from "../may-record-readings";
 import { testRule } from "../rule";
 
 /** A reported air outside its limits where no reading is in the sheet. */
@@ -12,7 +12,7 @@ export const reportedOutside = testRule({
   basis:
     "As for a result outside its limits; where no reading is in the sheet what is reported stands for it (our own rule).",
   look({ values: { air }, limits: { low, high } }, sheet) {
-    if (air === undefined || READING_FIELDS.some(sheet.has)) return undefined;
+    if (air === undefined || mayRecordReadings(sheet)) return undefined;
     if (percentFromShare(air) !== undefined) return undefined;
     const verdict = compareWithLimits(air, low, high);
     if (verdict === "within") return undefined;

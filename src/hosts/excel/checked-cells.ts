@@ -6,6 +6,9 @@ import type { ReadArea } from "../sheet-host";
 /** Cells that are looked at once more along with the marking: about 2.5 MB of them. */
 const MOST_CELLS = 40_000;
 
+/** The headers are among these, and the head of the sheet above them. */
+const FIRST_ROWS = 64;
+
 /** Some rows of a checked table, one below the other; positions in the table. */
 interface Rows {
   readonly from: number;
@@ -14,8 +17,8 @@ interface Rows {
 
 /**
  * Asks, along with the marking itself, whether checked tables still hold what was checked: all of their
- * cells, and where those are too many for one answer, the first row and the rows to be marked, as many as
- * fit.
+ * cells, and where those are too many for one answer, the first rows, among them the headers and what stands
+ * above them, and the rows to be marked, as many as fit.
  *
  * @param toMark The cells to be marked, by sheet.
  * @returns Tells it after the next sync.
@@ -54,7 +57,7 @@ function askOne(
 function rowsToAsk({ area }: ReadArea, cells: readonly MarkedCell[], mostCells: number): Rows[] {
   const most = Math.max(1, Math.floor(mostCells / area.columns));
   if (area.rows <= most) return [{ from: 0, count: area.rows }];
-  const marked = new Set([0, ...cells.map(({ row }) => row - area.row)]);
+  const marked = new Set([...Array(FIRST_ROWS).keys(), ...cells.map(({ row }) => row - area.row)]);
   const rows = [...marked].filter((at) => at >= 0 && at < area.rows).sort((a, b) => a - b);
   const runs: { from: number; count: number }[] = [];
   for (const at of rows.slice(0, most)) {

@@ -46,6 +46,8 @@ export const fieldsheetMessages = {
     "it counts the readings of a test, and a further reading has no name, or a name has a reading twice or lacks one, so it is open which rows are one test; they are incomplete. Give each test a name of its own, or put its readings into one row.",
   "readings-in-rows":
     "it counts the readings of a test, so the rows of a test are read as one, in the row of its first reading. Where every row is a test of its own, call the column “not ours” in the setup.",
+  "rows-are-no-tests": ({ most }: Words<"most">) =>
+    `The table holds several tests in a row, or a row for each value of a test. Such tables are read up to ${most} rows, and not as a stream: check it in parts, each with its headers.`,
   "no-tests-below":
     "There are no tests below the headers. Select the headers together with the rows below them.",
   "no-header-row":

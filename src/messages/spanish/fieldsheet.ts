@@ -47,6 +47,8 @@ export const fieldsheetMessages: SameSentences<typeof english> = {
     "cuenta las lecturas de una prueba, y una lectura posterior no lleva nombre, o a un nombre le falta una lectura o la tiene dos veces, así que queda abierto qué filas son una prueba; están incompletas. Dé a cada prueba un nombre propio, o ponga sus lecturas en una fila.",
   "readings-in-rows":
     'cuenta las lecturas de una prueba, así que las filas de una prueba se leen como una sola, en la fila de su primera lectura. Si cada fila es una prueba aparte, llame a la columna "not ours" en la configuración.',
+  "rows-are-no-tests": ({ most }) =>
+    `La tabla tiene varias pruebas en una fila, o una fila para cada valor de una prueba. Tales tablas se leen hasta ${most} filas, y no como flujo: revísela por partes, cada una con sus encabezados.`,
   "no-tests-below":
     "No hay pruebas debajo de los encabezados. Seleccione los encabezados junto con las filas de abajo.",
   "no-readings-column":

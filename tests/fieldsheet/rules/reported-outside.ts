@@ -16,6 +16,7 @@ export const cases: RuleCases = {
       { "Reported air": 8, Low: 4.5, High: 7.5 },
       "the readings give another air, and another rule says so",
     ],
+    [{ ...RESULT, "Reported air": 8, Rdg: 7.5, Low: 4.5, High: 7.5 }, "a column may hold readings"],
     [{ ...RESULT, "Reported air": 0.055, Low: 4.5, High: 7.5 }, "5.5 % as a spreadsheet keeps it"],
   ],
   speaks: [

@@ -96,3 +96,27 @@ test("a table with a head is found on the sheet when another cell is selected", 
   await commands.check();
   expect(verdicts()).toEqual(["below", "within"]);
 });
+
+/* So many cells are not all looked at again along with the marking. */
+test.each([3, 4, 5])(
+  "limits of a long table that are edited right before the %ith request of marking are looked at again",
+  async (call) => {
+    const long = Array.from({ length: 12_000 }, (_, i): Held[] => [`B-${i}`, 6, 6, 2]);
+    const { sheet, commands, verdicts, marked } = pane(
+      row("Mix", "LW-1"),
+      ...HEAD.slice(1),
+      ...TABLE,
+      ...long,
+    );
+    await commands.check();
+    expect(verdicts()[0]).toBe("below");
+    let before = false;
+    excel.interrupt(call, () => {
+      before = marked().length === 0;
+      edit(sheet, 1, 1, "4 ± 1");
+    });
+    await commands.mark();
+    const came = excel.takeBackInterruptions() === 0;
+    if (came && before) expect(verdicts()[0]).toBe("within");
+  },
+);
