@@ -6,7 +6,7 @@ import { gzipSync } from "node:zlib";
  * the number in the commit that needs it, and say there what the reader gets for the wait.
  */
 const MOST: Readonly<Record<string, number>> = {
-  "functions.js": 148,
+  "functions.js": 149,
   "functions.json": 10,
   "spanish.js": 33,
   "taskpane.js": 71,
