@@ -79,6 +79,22 @@ export interface SheetLook {
   readonly bold: readonly number[];
   /** Widths of columns, in characters. */
   readonly widths: readonly number[];
+  /** What lies on blank rows of it, where the spreadsheet shows pictures. */
+  readonly pictures?: readonly SheetPicture[];
+  /** Rows with which a page begins on paper, from 0. */
+  readonly breaks?: readonly number[];
+}
+
+/** A picture on a sheet, as wide as it is high in the pixels of a screen, whatever its own are. */
+export interface SheetPicture {
+  /** The row on which it begins, in the first column, from 0. */
+  readonly row: number;
+  readonly width: number;
+  readonly height: number;
+  /** What it shows, for those who do not see it. */
+  readonly title: string;
+  /** Draws it, as a PNG file. */
+  png(): Promise<Uint8Array>;
 }
 
 /** What to read: the selection as it is, or the table that the selected cell stands in. */
@@ -170,6 +186,8 @@ export interface SheetHost {
     look?: SheetLook,
     pause?: Pause,
   ): Promise<string>;
+  /** Whether a new sheet shows the pictures of its look. */
+  readonly showsPictures: boolean;
   /**
    * Puts a formula into the selected cell, where it is shown in the user's own way.
    * @param formula In English, arguments set off by commas.

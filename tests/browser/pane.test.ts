@@ -2,6 +2,7 @@ import axe from "axe-core";
 import { readFileSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
 import { cautionMessages } from "../../src/messages/english/cautions";
+import { OpenedPackage } from "../../src/files/package/opened-package";
 import { readWorkbook } from "../../src/files/workbook/read-workbook";
 import { say } from "../../src/messages/pane-catalogue";
 import { launchBrowser } from "./browser";
@@ -261,6 +262,10 @@ test("the report is of the tests that are chosen, with the head as typed, and ke
   const xlsx = await saved("Save as .xlsx");
   expect(xlsx.name).toBe("Report of day-of-tests.xlsx");
   expect((await readWorkbook(xlsx.bytes)).sheets[0]!.rows.flat()).toContain("=Kestrel viaduct");
+  // The picture of the trend: a PNG file (RFC 2083) as wide as it is drawn on paper, twice as fine.
+  const image = Buffer.from(await new OpenedPackage(xlsx.bytes).content("xl/media/image1.png"));
+  expect(image.subarray(1, 4).toString()).toBe("PNG");
+  expect(image.readUInt32BE(16)).toBe(1440);
   await page.getByRole("combobox", { name: "Tests" }).selectOption("The test under the cursor");
   await report.getByText(/^Of one test/).waitFor();
   await page.getByRole("combobox", { name: "Tests" }).selectOption("All that were checked");

@@ -56,6 +56,8 @@ export interface SheetModel {
     pagesWide?: number | undefined;
     leftFooter?: string;
     rightFooter?: string;
+    /** Rows with which a page begins, from 0. */
+    breaks?: number[];
   };
   /** In order of priority. */
   formats: FormatModel[];
@@ -69,7 +71,18 @@ export interface SheetModel {
   hiddenColumns: number[];
   tables: TableModel[];
   charts: ChartModel[];
+  pictures: PictureModel[];
   protection: ProtectionModel;
+}
+
+/** A picture that lies on a sheet; place and size in points. */
+export interface PictureModel {
+  readonly base64: string;
+  left: number;
+  top: number;
+  width: number;
+  height: number;
+  description: string;
 }
 
 /** An empty sheet. */
@@ -94,6 +107,7 @@ export function newSheet(id: string, name: string): SheetModel {
     hiddenColumns: [],
     tables: [],
     charts: [],
+    pictures: [],
     protection: { protected: false, allowFormatCells: false, allowEditObjects: false },
   };
 }

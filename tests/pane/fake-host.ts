@@ -54,6 +54,7 @@ export function fakeHost(cells: CellValue[][], top = 0, left = 0) {
       return [read({ ...area, rows: Math.min(rows, area.rows) })];
     },
     // The table is all that the sheet holds.
+    showsPictures: false,
     readAgain: async ({ area }) => {
       if (area.sheetId === sheet.sheetId) return read(whole());
       throw new Problem("sheet-gone");

@@ -13,13 +13,13 @@ const CONTENT_TYPES = "[Content_Types].xml";
 
 /** Changes to a package on their way: parts are read with what was changed in them before. */
 export class PackageEdits {
-  private readonly changed = new Map<string, string | null>();
+  private readonly changed = new Map<string, string | Uint8Array | null>();
 
   constructor(private readonly opened: OpenedPackage) {}
 
   async text(part: string): Promise<string> {
     const changed = this.changed.get(part);
-    return changed ?? (await this.opened.text(part));
+    return typeof changed === "string" ? changed : await this.opened.text(part);
   }
 
   has(part: string): boolean {
@@ -38,11 +38,16 @@ export class PackageEdits {
   }
 
   /** Adds a part under a name that is free, such as "xl/worksheets/sheet4.xml" for "sheet". */
-  async add(beginning: string, ending: string, text: string, contentType: string): Promise<string> {
+  async add(
+    beginning: string,
+    ending: string,
+    content: string | Uint8Array,
+    contentType: string,
+  ): Promise<string> {
     let number = 1;
     while (this.has(`${beginning}${number}${ending}`)) number++;
     const part = `${beginning}${number}${ending}`;
-    this.changed.set(part, text);
+    this.changed.set(part, content);
     const types = await this.text(CONTENT_TYPES);
     await this.set(CONTENT_TYPES, partWithContentType(types, part, contentType));
     return part;
@@ -76,7 +81,8 @@ export class PackageEdits {
   bytes(): Promise<Uint8Array> {
     const encoder = new TextEncoder();
     const parts = [...this.changed].map(
-      ([part, text]) => [part, text === null ? null : encoder.encode(text)] as const,
+      ([part, content]) =>
+        [part, typeof content === "string" ? encoder.encode(content) : content] as const,
     );
     return packageWith(this.opened.bytes, new Map(parts));
   }

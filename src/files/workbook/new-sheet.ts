@@ -1,6 +1,7 @@
 import { escaped } from "../package/xml";
 import { writtenCell, type CellContent } from "./cell-content";
 import { cellReference } from "./cell-reference";
+import type { PlacedPicture } from "./pictures-part";
 
 /** A sheet to be added behind the others. */
 export interface NewSheet {
@@ -14,6 +15,9 @@ export interface NewSheet {
   readonly bold?: readonly number[];
   /** Whether it is made ready for paper: landscape, one page wide, with its name and page numbers. */
   readonly forPaper?: boolean;
+  /** Rows with which a page begins on paper, from 0. */
+  readonly breaks?: readonly number[];
+  readonly pictures?: readonly PlacedPicture[];
 }
 
 const NAMESPACE = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
@@ -23,11 +27,12 @@ const PAPER =
   `<pageMargins left="0.5" right="0.5" top="0.6" bottom="0.7" header="0.3" footer="0.3"/>` +
   `<pageSetup orientation="landscape" fitToWidth="1" fitToHeight="0"/>` +
   `<headerFooter><oddFooter>&amp;L&amp;F, &amp;A&amp;R&amp;P / &amp;N</oddFooter></headerFooter>`;
+const LAST_COLUMN = 16383;
 const RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 
 /** The part of a new sheet. @param bold The number of the format of a heading. */
 export function sheetPart(
-  { rows, heading, widths, bold: further = [], forPaper = false }: NewSheet,
+  { rows, heading, widths, bold: further = [], forPaper = false, breaks = [] }: NewSheet,
   bold: number,
 ): string {
   const boldRows = new Set([...(heading ? [0] : []), ...further]);
@@ -45,8 +50,16 @@ export function sheetPart(
     (forPaper ? ONE_PAGE_WIDE : "") +
     (columns.length > 0 ? `<cols>${columns.join("")}</cols>` : "") +
     `<sheetData>${written.join("")}</sheetData>` +
-    `${forPaper ? PAPER : ""}</worksheet>`
+    `${forPaper ? PAPER : ""}${pageBreaks(breaks)}</worksheet>`
   );
+}
+
+/** A break stands behind the row that it names (ECMA-376, 18.3.1.74). */
+function pageBreaks(rows: readonly number[]): string {
+  if (rows.length === 0) return "";
+  const all = rows.map((row) => `<brk id="${row}" max="${LAST_COLUMN}" man="1"/>`);
+  const count = `count="${all.length}" manualBreakCount="${all.length}"`;
+  return `<rowBreaks ${count}>${all.join("")}</rowBreaks>`;
 }
 
 /** The workbook part with one more sheet. @param relation What leads to the sheet's part. */

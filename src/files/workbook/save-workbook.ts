@@ -7,6 +7,7 @@ import { withMarkRules, type MarkRule } from "./mark-rules";
 import { sheetPart, withSheet, type NewSheet } from "./new-sheet";
 import { NO_SHAPES, hasShapes, withNoteShapes } from "./note-shapes";
 import { NO_NOTES, notesIn, withNotes } from "./notes-part";
+import { picturesPart, type PlacedPicture } from "./pictures-part";
 import { sheetText, without, withElement, type SheetText } from "./sheet-part";
 import { withBoldFormat, withMarkFormat, type WithStyle } from "./styles-part";
 import { workbookParts } from "./workbook-parts";
@@ -65,6 +66,8 @@ export async function saveWorkbook(
       sheetPart(sheet, bold),
       `${TYPE}.worksheet+xml`,
     );
+    if (sheet.pictures && sheet.pictures.length > 0)
+      await withPictures(edits, part, sheet.pictures);
     const relation = await edits.relate(workbook, "worksheet", part);
     await edits.set(workbook, withSheet(await edits.text(workbook), sheet.name, relation));
     parts.set(sheet.name, part);
@@ -84,6 +87,29 @@ export async function saveWorkbook(
     if (cells.length > changed.left.length) await computeOnOpening(edits, workbook);
   }
   return { bytes: await edits.bytes(), left };
+}
+
+async function withPictures(
+  edits: PackageEdits,
+  sheet: string,
+  pictures: readonly PlacedPicture[],
+): Promise<void> {
+  const folder = folderOf(folderOf(sheet).slice(0, -1));
+  const drawing = await edits.add(
+    `${folder}drawings/drawing`,
+    ".xml",
+    picturesPart([], []),
+    "application/vnd.openxmlformats-officedocument.drawing+xml",
+  );
+  const images: string[] = [];
+  for (const { png } of pictures) {
+    const image = await edits.add(`${folder}media/image`, ".png", png, "image/png");
+    images.push(await edits.relate(drawing, "image", image));
+  }
+  await edits.set(drawing, picturesPart(pictures, images));
+  const relation = await edits.relate(sheet, "drawing", drawing);
+  const { head, tail } = namingDrawing(sheetText(await edits.text(sheet)), "drawing", relation);
+  await edits.set(sheet, head + tail);
 }
 
 async function withChangedNotes(
@@ -131,9 +157,7 @@ async function withShapes(
       withNoteShapes(NO_SHAPES, added, removed),
       "application/vnd.openxmlformats-officedocument.vmlDrawing",
     );
-    const relation = await edits.relate(sheet, "vmlDrawing", part);
-    const element = `<${text.prefix}legacyDrawing xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships" r:id="${relation}"/>`;
-    return { ...text, tail: withElement(text.tail, "legacyDrawing", element) };
+    return namingDrawing(text, "legacyDrawing", await edits.relate(sheet, "vmlDrawing", part));
   }
   const shapes = withNoteShapes(await edits.text(drawing.target), added, removed);
   if (hasShapes(shapes)) {
@@ -143,6 +167,16 @@ async function withShapes(
   await edits.remove(drawing.target);
   await edits.unrelate(sheet, drawing.id);
   return { ...text, tail: without(text.tail, [named!]) };
+}
+
+/** A sheet names a drawing of its by the relation that leads there. */
+function namingDrawing(
+  text: SheetText,
+  kind: "drawing" | "legacyDrawing",
+  relation: string,
+): SheetText {
+  const element = `<${text.prefix}${kind} xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships" r:id="${relation}"/>`;
+  return { ...text, tail: withElement(text.tail, kind, element) };
 }
 
 /** Results of formulas that rest on a changed cell are old: whoever opens the file computes them. */

@@ -48,6 +48,7 @@ export function excelHost(): SheetHost {
       await pause?.();
       return own.during(() => writeNewSheet(name, table, look && asReport(look)));
     },
+    showsPictures: true,
     workbookName,
     insertFormula,
     addChart: (chart) => own.during(() => addLineChart(chart)),

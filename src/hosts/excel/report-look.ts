@@ -1,4 +1,5 @@
 import type { SheetLook } from "../sheet-host";
+import { putPictures } from "./pictures";
 
 /** Of a column: the width of a character of the usual font, and of the space beside it, in points. */
 const CHARACTER = 5.25;
@@ -9,7 +10,7 @@ const BESIDE = 3.75;
  * paper landscape, one page wide, with its name and the numbers of the pages.
  */
 export function asReport(look: SheetLook) {
-  return (sheet: Excel.Worksheet): void => {
+  return async (sheet: Excel.Worksheet): Promise<void> => {
     setLook(sheet, look);
     const { pageLayout } = sheet;
     pageLayout.orientation = Excel.PageOrientation.landscape;
@@ -18,6 +19,9 @@ export function asReport(look: SheetLook) {
     const foot = pageLayout.headersFooters.defaultForAllPages;
     foot.leftFooter = "&F, &A";
     foot.rightFooter = "&P / &N";
+    for (const row of look.breaks ?? [])
+      sheet.horizontalPageBreaks.add(sheet.getRangeByIndexes(row, 0, 1, 1));
+    await putPictures(sheet, look.pictures ?? []);
   };
 }
 

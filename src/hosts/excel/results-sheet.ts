@@ -10,8 +10,8 @@ const MOST_ROWS = 1_048_576;
 
 type Table = readonly (readonly CellValue[])[];
 
-/** Adds to a sheet what goes with its table; done with the next sync. */
-type Finish = (sheet: Excel.Worksheet, table: Excel.Range) => void;
+/** Adds to a sheet what goes with its table; the last of it is done with the next sync. */
+type Finish = (sheet: Excel.Worksheet, table: Excel.Range) => Promise<void> | void;
 
 /**
  * Writes a table, with its header row first, to a new sheet and shows it.
@@ -24,8 +24,8 @@ type Finish = (sheet: Excel.Worksheet, table: Excel.Range) => void;
 export async function writeNewSheet(name: string, table: Table, finish?: Finish): Promise<string> {
   if (table.length > MOST_ROWS) throw new Problem("results-too-long", { rows: table.length });
   const added = await addSheet((taken) => freeSheetName(name, taken));
-  return filled(added, table, (sheet, range) => {
-    finish?.(sheet, range);
+  return filled(added, table, async (sheet, range) => {
+    await finish?.(sheet, range);
     sheet.activate();
   });
 }
@@ -82,7 +82,7 @@ function fillSheet(id: string, table: Table, finish?: Finish): Promise<void> {
     const header = sheet.getRangeByIndexes(0, 0, 1, columns);
     header.format.font.bold = true;
     header.getEntireColumn().format.autofitColumns();
-    finish?.(sheet, sheet.getRangeByIndexes(0, 0, Math.max(1, table.length), columns));
+    await finish?.(sheet, sheet.getRangeByIndexes(0, 0, Math.max(1, table.length), columns));
     await context.sync();
   });
 }

@@ -51,6 +51,7 @@ export function workbenchHost(api: FUniver): WorkbenchHost {
     unmark: (pause) => untilStopped(pause, (tell) => takeAllMarksOff(api, tell)),
     readSheet: (name) => answer(() => readNamedSheet(api, name)),
     addLines: (name, lines) => answer(() => addLinesBelow(api, name, lines)),
+    showsPictures: false,
     writeResultsSheet: (name, table, look, pause) =>
       untilStopped(pause, (tell) => writeResults(api, name, table, look, tell)),
     insertFormula: (formula) => answer(() => insertFormula(api, formula)),

@@ -5,7 +5,7 @@ import type { CheckedArea } from "../state/checked-area";
 import type { PaneCommands, ReportKept } from "../state/commands";
 import { reportContent, type ReportGiven } from "./report-content";
 import { reportSheetInSteps } from "./report-sheet";
-import { trendsInWords, trendsOfReport } from "./report-trend";
+import { shownTrends, trendsOfReport } from "./report-trend";
 
 /**
  * The ways to keep a report: on paper, on a sheet and, where the spreadsheet keeps no files itself, as a file.
@@ -24,7 +24,9 @@ export function keepReportButtons(
       const with_ = given(checked);
       if (!with_) throw new Problem("report-select-test");
       const content = reportContent(checked, with_);
-      const trend = trendsInWords(checked, trendsOfReport(checked, content.tests));
+      const found = trendsOfReport(checked, content.tests);
+      const drawn = as === "xlsx" || (as === "sheet" && commands.sheetsShowPictures);
+      const trend = yield* shownTrends(checked, found, drawn);
       const sheet = yield* reportSheetInSteps(content, trend, as !== "csv");
       const file = with_.file.replace(/\.[^.]*$/, "") || say("report-no-name");
       return { ...sheet, file: say("report-file-name", { file }) };

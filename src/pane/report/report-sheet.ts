@@ -1,9 +1,11 @@
-import type { SheetLook } from "../../hosts/sheet-host";
+import type { SheetLook, SheetPicture } from "../../hosts/sheet-host";
 import type { CellValue } from "../../measure/cell-value";
 import { cautionSentences } from "../kit/caution-sentences";
 import { say } from "../../messages/pane-catalogue";
 import { badgeWord } from "../kit/badge";
 import type { ReportContent } from "./report-content";
+import type { ShownTrends } from "./report-trend";
+import { sheetPicture } from "./sheet-picture";
 
 /** A report as rows of cells. */
 export interface ReportSheet {
@@ -17,6 +19,12 @@ const WIDE = 14;
 const WIDEST = 24;
 /** A sentence has at least so much room beside the first columns, however few there are. */
 const LEAST_ROOM = 80;
+/** The least height of a row of a sheet, in pixels of a screen: that of the usual font at its least. */
+const ROW_HEIGHT = 17;
+/** Between the margins of a page that lies, in pixels of a screen; letter is the less wide, A4 the less high. */
+const PAGE = { width: 960, height: 660, row: 20 };
+/** The width of a character of the usual font. */
+const CHARACTER = 7;
 /** The column in which the values of the head stand, and that of what findings say. */
 const VALUES = 2;
 const SENTENCES = 3;
@@ -27,18 +35,19 @@ const STEP = 500;
  * Puts a report into rows of cells: the head, the table of tests, the findings, what was not checked, the
  * trend, cautions and lines to sign. In steps, each of which yields the share that is done.
  *
- * @param trend What the trend shows, in sentences.
+ * @param shown What the trend shows; a picture lies on blank rows of its own.
  * @param broken Whether long sentences are parted over several rows, as a sheet needs it: what stands in
  *   one cell would be cut at the edge of the paper.
  */
 export function* reportSheetInSteps(
   content: ReportContent,
-  trend: readonly string[],
+  shown: ShownTrends,
   broken: boolean,
 ): Generator<number, ReportSheet> {
   const { columns, tests, findings } = content;
   const rows: CellValue[][] = [];
   const bold: number[] = [];
+  const pictures: SheetPicture[] = [];
   const widths = columns.map(({ label, words }) =>
     Math.min(WIDEST, Math.max(words ? WIDE : NARROW, label.length + 2)),
   );
@@ -84,8 +93,21 @@ export function* reportSheetInSteps(
   content.corrected.forEach(sentence);
   title(say("pane-not-checked"));
   content.notChecked.forEach(sentence);
-  if (trend.length > 0) title(say("trend-heading"));
-  trend.forEach(sentence);
+  const room = roomOfPage(whole);
+  const breaks: number[] = [];
+  if (shown.trends.length > 0) title(say("trend-heading"));
+  if (shown.trends.some(({ drawing }) => drawing)) breaks.push(rows.length - 1);
+  for (const { group, title: of, words, drawing } of shown.trends) {
+    const before = rows.length;
+    sentence(`${group}: ${words}`);
+    if (!drawing) continue;
+    const needed = rows.length + Number(drawing.getAttribute("height")) / ROW_HEIGHT;
+    if (pictures.length > 0 && needed - breaks.at(-1)! > room) breaks.push(before);
+    const picture = sheetPicture(drawing, `${of} ${words}`, rows.length);
+    pictures.push(picture);
+    for (let high = 0; high < picture.height; high += ROW_HEIGHT) rows.push([]);
+  }
+  shown.left.forEach(sentence);
   title(say("report-method"));
   sentence(say("report-method-text"));
   title(say("pane-cautions"));
@@ -93,7 +115,12 @@ export function* reportSheetInSteps(
   title(say("report-signatures"));
   for (const id of ["report-signed-tester", "report-signed-reviewer"] as const)
     rows.push([say(id)], [say("report-name-signature-date")], []);
-  return { rows, look: { bold, widths } };
+  return { rows, look: { bold, widths, pictures, breaks } };
+}
+
+/** Rows that a page has room for, which is made as wide as the columns are, in characters. */
+function roomOfPage(width: number): number {
+  return (PAGE.height * Math.max(1, (width * CHARACTER) / PAGE.width)) / PAGE.row;
 }
 
 function blanks(count: number): null[] {

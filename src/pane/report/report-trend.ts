@@ -1,6 +1,7 @@
 import { trends, type Trend } from "../../acceptance/trend";
 import type { TestResult } from "../../fieldsheet/test-result";
 import { trendTestsOf } from "../../fieldsheet/trend-tests";
+import type { Steps } from "../../hosts/in-slices";
 import { say } from "../../messages/pane-catalogue";
 import { element } from "../kit/element";
 import type { CheckedArea } from "../state/checked-area";
@@ -19,23 +20,48 @@ export function trendsOfReport(checked: CheckedArea, inReport: readonly TestResu
   return trends(tests, grouping).filter(({ points }) => points.length > 1);
 }
 
-/** The pictures of the trends with what they show. */
-export function trendPictures(checked: CheckedArea, found: readonly Trend[]): Node[] {
-  const { decimal, read } = checked;
-  const shown = found.slice(0, MOST_MIXES).map((trend) => {
-    const title = say("trend-title", { group: groupName(trend), address: read.address });
-    const sentences = trendSentences(trend, decimal);
-    const picture = chartDrawing(trend, title, decimal);
-    picture.setAttribute("role", "img");
-    picture.setAttribute("aria-label", [title, ...sentences].join(" "));
-    return element("figure", {}, picture, element("figcaption", {}, sentences.join(" ")));
-  });
-  const left = found.length - shown.length;
-  if (left === 0) return shown;
-  return [...shown, element("p", {}, say("report-more-mixes", { shown: MOST_MIXES, left }))];
+/** A trend of a report: what it shows in words, and its picture unless there are too many. */
+export interface ShownTrend {
+  readonly group: string;
+  readonly title: string;
+  readonly words: string;
+  readonly drawing: SVGSVGElement | undefined;
 }
 
-/** What the trends show, in sentences. */
-export function trendsInWords({ decimal }: CheckedArea, found: readonly Trend[]): string[] {
-  return found.map((trend) => `${groupName(trend)}: ${trendSentences(trend, decimal).join(" ")}`);
+/** The trends as a report shows them, and how many of them are without a picture, where any are. */
+export interface ShownTrends {
+  readonly trends: readonly ShownTrend[];
+  readonly left: readonly string[];
+}
+
+/** Trends in words and pictures, in steps. @param drawn Whether there are to be pictures. */
+export function* shownTrends(
+  { decimal, read }: CheckedArea,
+  found: readonly Trend[],
+  drawn: boolean,
+): Steps<ShownTrends> {
+  const shown: ShownTrend[] = [];
+  for (const trend of found) {
+    const group = groupName(trend);
+    const title = say("trend-title", { group, address: read.address });
+    const words = trendSentences(trend, decimal).join(" ");
+    const pictured = drawn && shown.length < MOST_MIXES;
+    const drawing = pictured ? chartDrawing(trend, title, decimal) : undefined;
+    shown.push({ group, title, words, drawing });
+    yield shown.length / found.length;
+  }
+  const left = found.length - MOST_MIXES;
+  const said = drawn && left > 0 ? [say("report-more-mixes", { shown: MOST_MIXES, left })] : [];
+  return { trends: shown, left: said };
+}
+
+/** What a report on paper shows of trends: pictures with their words below. */
+export function trendFigures({ trends: shown, left }: ShownTrends): Node[] {
+  const figures = shown.flatMap(({ title, words, drawing }) => {
+    if (!drawing) return [];
+    drawing.setAttribute("role", "img");
+    drawing.setAttribute("aria-label", `${title} ${words}`);
+    return [element("figure", {}, drawing, element("figcaption", {}, words))];
+  });
+  return [...figures, ...left.map((sentence) => element("p", {}, sentence))];
 }

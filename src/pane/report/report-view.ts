@@ -1,3 +1,4 @@
+import { atOnce } from "../../hosts/in-slices";
 import { say } from "../../messages/pane-catalogue";
 import { element } from "../kit/element";
 import { builtVersion } from "../kit/version-line";
@@ -12,7 +13,7 @@ import { printInsteadOfPage } from "./print-report";
 import { reportContent, type ReportGiven } from "./report-content";
 import { IN_THE_PANE, ON_PAPER, reportPaper, type ReportLengths } from "./report-paper";
 import { testsInScope } from "./report-scope";
-import { trendPictures, trendsOfReport } from "./report-trend";
+import { shownTrends, trendFigures, trendsOfReport } from "./report-trend";
 import { scopeChoice } from "./scope-choice";
 import "./report.css";
 
@@ -100,5 +101,6 @@ export function reportView(
 function paperOf(checked: CheckedArea, given: ReportGiven, lengths: ReportLengths): HTMLElement {
   const content = reportContent(checked, given);
   const found = trendsOfReport(checked, content.tests);
-  return reportPaper(content, trendPictures(checked, found), lengths);
+  const trend = trendFigures(atOnce(shownTrends(checked, found, true)));
+  return reportPaper(content, trend, lengths);
 }

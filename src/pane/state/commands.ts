@@ -65,6 +65,8 @@ export interface PaneCommands {
   keepReport(as: ReportKept, make: MakeReport): Promise<boolean>;
   /** Whether reports can be kept as files of their own. */
   readonly keepsFiles: boolean;
+  /** Whether a report on a sheet has pictures. */
+  readonly sheetsShowPictures: boolean;
   /** Checks anew what was edited since the check. @returns Whether there is a check to print. */
   bringUpToDate(): Promise<boolean>;
   /** What belongs to the check and does not stand in its cells. */
@@ -194,6 +196,7 @@ export function paneCommands(store: PaneStore, host: SheetHost): PaneCommands {
     },
     recordRenamed: (before) => run("pane-writing", () => review.renamed(before)),
     keepsFiles: host.saveTable !== undefined,
+    sheetsShowPictures: host.showsPictures,
     aroundChecked: ({ read }) => aroundChecked(host, read),
     async keepReport(as, make) {
       const { checked } = store.get();

@@ -20,7 +20,7 @@ export async function handOverTable(
 export async function workbookOf(
   name: string,
   rows: readonly (readonly CellValue[])[],
-  { bold, widths }: SheetLook,
+  { bold, widths, pictures = [], breaks }: SheetLook,
 ): Promise<Uint8Array> {
   const sheet = {
     name: freeSheetName(name, []),
@@ -29,6 +29,10 @@ export async function workbookOf(
     bold,
     heading: false,
     forPaper: true,
+    breaks,
+    pictures: await Promise.all(
+      pictures.map(async (picture) => ({ ...picture, png: await picture.png() })),
+    ),
   };
   return (await saveWorkbook(undefined, [sheet], [], () => false)).bytes;
 }

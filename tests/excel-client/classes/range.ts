@@ -22,6 +22,9 @@ import { TableScopedCollection } from "./table";
 /** Cells of which Excel still gives values. */
 const MOST_CELLS_READ = 5_000_000;
 
+/** The height of a row of a new sheet. */
+const ROW_POINTS = 15;
+
 export class Range extends Emulated {
   readonly className = "Range";
 
@@ -39,6 +42,10 @@ export class Range extends Emulated {
 
   get RowIndex(): number {
     return this.block.top;
+  }
+  /** Points from the edge of the sheet, where no row has a height of its own. */
+  get Top(): number {
+    return this.block.top * ROW_POINTS;
   }
   get ColumnIndex(): number {
     return this.block.left;

@@ -4,9 +4,11 @@ import type { SheetModel } from "../sheet-model";
 import { ChartCollection } from "./chart";
 import { Emulated, EmulatedCollection, type Session } from "./emulated";
 import { CommentCollection, NoteCollection } from "./note";
+import { PageBreakCollection } from "./page-break";
 import { PageLayout } from "./page-layout";
 import { Range } from "./range";
 import { RangeAreas } from "./range-areas";
+import { ShapeCollection } from "./shape";
 
 export class Worksheet extends Emulated {
   readonly className = "Worksheet";
@@ -38,6 +40,12 @@ export class Worksheet extends Emulated {
   }
   get Charts(): ChartCollection {
     return new ChartCollection(this.session, this.sheet);
+  }
+  get HorizontalPageBreaks(): PageBreakCollection {
+    return new PageBreakCollection(this.session, this.sheet);
+  }
+  get Shapes(): ShapeCollection {
+    return new ShapeCollection(this.session, this.sheet);
   }
   get Comments(): CommentCollection {
     return new CommentCollection(this.session, this.sheet);

@@ -32,3 +32,17 @@ test("one without is as it was: the first row is the heading", async () => {
   expect(sheet?.bold).toEqual([rectangleFrom("A1:B1")]);
   expect(sheet?.page).toEqual({});
 });
+
+test("its pictures lie on their rows, as large as they are on a screen, with what they show", async () => {
+  const excel = startExcel();
+  const png = Uint8Array.from({ length: 20_000 }, (_, i) => i % 256);
+  const picture = { row: 2, width: 720, height: 400, title: "Air", png: async () => png };
+  const look = { bold: [0], widths: [20, 8], pictures: [picture], breaks: [1] };
+  await excelHost().writeResultsSheet("Fresh report", TABLE, look);
+  const [drawn, ...others] = excel.workbook.sheets[1]!.pictures;
+  expect(others).toEqual([]);
+  expect(excel.workbook.sheets[1]!.page.breaks).toEqual([1]);
+  // 96 pixels and 72 points to the inch; a row of a new sheet is 15 points high.
+  expect(drawn).toMatchObject({ left: 0, top: 30, width: 540, height: 300, description: "Air" });
+  expect(Buffer.from(drawn!.base64, "base64").equals(png)).toBe(true);
+});

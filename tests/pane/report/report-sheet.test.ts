@@ -2,6 +2,7 @@ import { cautionMessages } from "../../../src/messages/english/cautions";
 import { say } from "../../../src/messages/pane-catalogue";
 import { reportContent, type ReportGiven } from "../../../src/pane/report/report-content";
 import { reportSheetInSteps, type ReportSheet } from "../../../src/pane/report/report-sheet";
+import type { ShownTrends } from "../../../src/pane/report/report-trend";
 import { subjectOf } from "../../../src/pane/state/review/finding-on-sheet";
 import { NO_REVIEW } from "../../../src/pane/state/review/review-on-sheet";
 import type { ReviewEntry } from "../../../src/review/review-entry";
@@ -22,9 +23,15 @@ const GIVEN: ReportGiven = {
   review: NO_REVIEW,
 };
 
-function sheetOf(given: Partial<ReportGiven> = {}, broken = false): ReportSheet {
+const TREND = { group: "All tests", title: "Air", words: "Mean 6.00 %.", drawing: undefined };
+
+function sheetOf(
+  given: Partial<ReportGiven> = {},
+  broken = false,
+  trends: ShownTrends = { trends: [TREND], left: [] },
+): ReportSheet {
   const content = reportContent(checked, { ...GIVEN, ...given });
-  const steps = reportSheetInSteps(content, ["Mean 6.00 %."], broken);
+  const steps = reportSheetInSteps(content, trends, broken);
   for (;;) {
     const step = steps.next();
     if (step.done) return step.value;
@@ -88,9 +95,43 @@ test("it says of what it is, by what and when it was checked", () => {
 test("what was not looked at, trend, cautions and lines to sign are there", () => {
   const cells = sheetOf().rows.flat();
   for (const caution of Object.values(cautionMessages)) expect(cells).toContain(caution);
-  expect(cells).toContain("Mean 6.00 %.");
+  expect(cells).toContain("All tests: Mean 6.00 %.");
   expect(cells).toContain("Reviewed by");
   expect(cells.join("\n")).toMatch(/Not looked at, because the sheet does not record it: .*leaks/);
+});
+
+test("the picture of a trend lies on blank rows below what it shows, high enough for it", () => {
+  const sizes: Record<string, string> = { width: "720", height: "440" };
+  const drawing = { getAttribute: (name: string) => sizes[name] } as unknown as SVGSVGElement;
+  const left = ["Six mixes are drawn; one more is not."];
+  const { rows, look } = sheetOf({}, true, { trends: [{ ...TREND, drawing }], left });
+  expect(look.pictures).toMatchObject([{ width: 720, height: 440, title: "Air Mean 6.00 %." }]);
+  const { row } = look.pictures![0]!;
+  expect(rows[row - 1]).toEqual(["All tests: Mean 6.00 %."]);
+  const below = rows.findIndex((cells, r) => r >= row && cells.length > 0);
+  expect(rows[below]).toEqual(left);
+  // Excel's rows are 20 pixels high in its usual font; of other programs 17 and more.
+  expect((below - row) * 17).toBeGreaterThanOrEqual(440);
+});
+
+test("a page begins with the trends, and with each picture for which the last has no room", () => {
+  const sizes: Record<string, string> = { width: "720", height: "440" };
+  const drawing = { getAttribute: (name: string) => sizes[name] } as unknown as SVGSVGElement;
+  const trends = Array.from({ length: 5 }, () => ({ ...TREND, drawing }));
+  const { rows, look } = sheetOf({}, true, { trends, left: [] });
+  const [first, ...others] = look.breaks!;
+  expect(rows[first!]).toEqual([say("trend-heading")]);
+  expect(others.length).toBeGreaterThan(0);
+  for (const row of others) expect(rows[row]).toEqual(["All tests: Mean 6.00 %."]);
+  // Rows of 20 pixels, 660 to a page whose columns fit: letter and A4, lying, less the margins.
+  const width = look.widths.reduce((sum, each) => sum + each, 0) * 7;
+  const room = (660 * Math.max(1, width / 960)) / 20;
+  const ends = look.pictures!.map(({ row }) => row + 440 / 17);
+  for (const [i, from] of look.breaks!.entries()) {
+    const until = look.breaks![i + 1] ?? Infinity;
+    const last = ends.filter((end) => end > from && end < until).at(-1)!;
+    expect(last - from).toBeLessThanOrEqual(room);
+  }
 });
 
 test("a finding has the decision of its reviewer below it", () => {
