@@ -30,7 +30,8 @@ const TEXT = `# How long the page does not answer
 
 Measured in Chromium on the workbench, by \`npm run longest-tasks\`: a table of {rows} tests, one in ${MARKED_OF} of them with something to
 be marked. The longest task is the longest time for which the page took no key and no click. Times depend on the machine and on what
-else it does; these are of two shared cores. What the grid does by itself, such as drawing, is in them.
+else it does; these are of two shared cores. What the grid does by itself is in them: that of marking is its calculation of the
+rules that mark, that of writing the results its copy of a whole new sheet, and neither can be parted from outside.
 
 {table}
 `;

@@ -24,6 +24,9 @@ export async function inSlices<T>(steps: Steps<T>, pause: Pause): Promise<T> {
   }
 }
 
+/** Lets the page come in. */
+export const breathe: Pause = () => new Promise((resolve) => setTimeout(resolve));
+
 /** The same without a pause. */
 export function atOnce<T>(steps: Steps<T>): T {
   for (;;) {

@@ -1,3 +1,8 @@
+import type { Steps } from "../in-slices";
+
+/** Rows or columns that are looked at between two steps. */
+const STEP = 500;
+
 /** A rectangle of cells, positions from 0, its last row and column included. */
 export interface Rectangle {
   readonly top: number;
@@ -8,17 +13,17 @@ export interface Rectangle {
 
 /**
  * The block of filled cells around a cell or a block: it grows until a blank row or column, or the edge of the
- * sheet, lies on every side.
+ * sheet, lies on every side. In steps; nobody knows how many.
  *
  * @param isFilled Whether a cell holds something.
  * @param within The cells in use.
  * @returns The block, cut to filled cells; `undefined` where there is nothing in it or around it.
  */
-export function filledBlock(
+export function* filledBlockInSteps(
   start: Rectangle,
   isFilled: (row: number, column: number) => boolean,
   within: Rectangle,
-): Rectangle | undefined {
+): Steps<Rectangle | undefined> {
   const filledIn = ({ top, left, bottom, right }: Rectangle) => {
     for (let r = Math.max(top, within.top); r <= Math.min(bottom, within.bottom); r++)
       for (let c = Math.max(left, within.left); c <= Math.min(right, within.right); c++)
@@ -29,10 +34,14 @@ export function filledBlock(
   for (;;) {
     const [before, after] = [left - 1, right + 1];
     // Down and up first, as far as it goes: long tables grow by rows.
-    while (filledIn({ top: bottom + 1, bottom: bottom + 1, left: before, right: after })) bottom++;
-    while (filledIn({ top: top - 1, bottom: top - 1, left: before, right: after })) top--;
+    while (filledIn({ top: bottom + 1, bottom: bottom + 1, left: before, right: after }))
+      if (++bottom % STEP === 0) yield 0;
+    while (filledIn({ top: top - 1, bottom: top - 1, left: before, right: after }))
+      if (--top % STEP === 0) yield 0;
     const toLeft = filledIn({ top: top - 1, bottom: bottom + 1, left: before, right: before });
+    yield 0;
     const toRight = filledIn({ top: top - 1, bottom: bottom + 1, left: after, right: after });
+    yield 0;
     if (!toLeft && !toRight) return trimmed({ top, left, bottom, right }, filledIn);
     if (toLeft) left--;
     if (toRight) right++;

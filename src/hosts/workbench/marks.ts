@@ -3,7 +3,7 @@ import type { FUniver } from "@univerjs/core/facade";
 import { WEIGHTS } from "../../fieldsheet/finding";
 import { Problem } from "../../measure/problem";
 import { say } from "../../messages/pane-catalogue";
-import { each, inSlices, type Pause, type Steps } from "../in-slices";
+import { breathe, each, inSlices, type Pause, type Steps } from "../in-slices";
 import { markedCellsInSteps, type MarkedCell } from "../marked-cells";
 import { MARK_STYLES } from "../mark-style";
 import { totalOf } from "../mark-report";
@@ -57,6 +57,7 @@ export async function putMarks(
     return await inSlices(putInSteps(api, bySheet, withNotes, checked), pauseOrGiveUp);
   } catch (error) {
     for (const sheetId of bySheet.keys()) {
+      // To its end, whatever was stopped.
       await inSlices(takeMarksOff(sheetWithId(api, sheetId)), breathe);
     }
     throw error;
@@ -79,9 +80,6 @@ export async function takeAllMarksOff(api: FUniver, pause: Pause): Promise<MarkR
     endUndoStep();
   }
 }
-
-/** Lets the page come in, whatever was stopped. */
-const breathe: Pause = () => new Promise((resolve) => setTimeout(resolve));
 
 function* putInSteps(
   api: FUniver,

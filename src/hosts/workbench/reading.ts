@@ -3,9 +3,10 @@ import { isBlank, type CellValue } from "../../measure/cell-value";
 import { Problem } from "../../measure/problem";
 import { grown, sidesCut } from "../area-around";
 import { areaAddress, type Block } from "../cell-address";
+import { breathe, inSlices } from "../in-slices";
 import type { CellArea, CellPlace, ReadArea, ReadScope } from "../sheet-host";
 import { trimmed } from "../trimmed";
-import { filledBlock, type Rectangle } from "./filled-block";
+import { filledBlockInSteps, type Rectangle } from "./filled-block";
 import { namedTableAround } from "./named-table";
 import { SheetCells } from "./sheet-cells";
 import { openWorkbook, sheetWithId, type Sheet } from "./workbook";
@@ -53,23 +54,26 @@ export async function readScope(
   };
   if (block.top > block.bottom || block.left > block.right) throw new Problem("selection-empty");
   const read = filled(await readBlock(sheet, cells, block, progress));
-  return { ...read, cut: sidesCut(read.area, blocksAround(cells, block)) };
+  return { ...read, cut: sidesCut(read.area, await blocksAround(cells, block)) };
 }
 
 /** Reads the first rows in use of every sheet that can be seen, that in front first. */
-export function readSheetTops(api: FUniver, rows: number): readonly ReadArea[] {
+export async function readSheetTops(api: FUniver, rows: number): Promise<readonly ReadArea[]> {
   const workbook = openWorkbook(api);
   const front = workbook.getActiveSheet().getSheetId();
-  return workbook
+  const sheets = workbook
     .getSheets()
     .filter((sheet) => !sheet.isSheetHidden())
-    .sort((a, b) => Number(b.getSheetId() === front) - Number(a.getSheetId() === front))
-    .map((sheet) => {
-      const cells = new SheetCells(sheet);
-      const { bottom, right } = cells.used();
-      const area = areaOf(sheet, { top: 0, left: 0, bottom: Math.min(bottom, rows - 1), right });
-      return { area, address: areaAddress(area), values: valuesOf(sheet, area, cells) };
-    });
+    .sort((a, b) => Number(b.getSheetId() === front) - Number(a.getSheetId() === front));
+  const tops: ReadArea[] = [];
+  for (const sheet of sheets) {
+    const cells = new SheetCells(sheet);
+    const { bottom, right } = cells.used();
+    const area = areaOf(sheet, { top: 0, left: 0, bottom: Math.min(bottom, rows - 1), right });
+    tops.push({ area, address: areaAddress(area), values: valuesOf(sheet, area, cells) });
+    await breathe();
+  }
+  return tops;
 }
 
 function filled(read: ReadArea): ReadArea {
@@ -97,7 +101,7 @@ export async function readAgain(
   };
   if (block.top > block.bottom || block.left > block.right) throw new Problem("sheet-gone");
   const named = namedTableAround(api, sheet, row, column);
-  const around = named && !before.cut ? [blockOf(named)] : blocksAround(cells, block);
+  const around = named && !before.cut ? [blockOf(named)] : await blocksAround(cells, block);
   const area = grown({ ...before.area, ...blockOf(block) }, around, before.cut ?? []);
   const read = await readBlock(sheet, cells, rectangleOf(area), progress);
   return { ...trimmed(read), cut: before.cut };
@@ -112,9 +116,16 @@ export function valuesOf(sheet: Sheet, area: Block, cells = new SheetCells(sheet
   );
 }
 
-function blocksAround(cells: SheetCells, block: Rectangle): Block[] {
-  const filled = filledBlock(block, cells.isFilled.bind(cells), cells.used());
+async function blocksAround(cells: SheetCells, block: Rectangle): Promise<Block[]> {
+  const filled = await filledAround(cells, block);
   return filled ? [blockOf(filled)] : [];
+}
+
+async function filledAround(cells: SheetCells, start: Rectangle): Promise<Rectangle | undefined> {
+  const used = cells.used();
+  await breathe();
+  const filled = filledBlockInSteps(start, cells.isFilled.bind(cells), used);
+  return inSlices(filled, breathe);
 }
 
 function blockOf({ top, left, bottom, right }: Rectangle): Block {
@@ -143,11 +154,12 @@ async function readBlock(
     values.push(...valuesOf(sheet, part, cells));
     if (performance.now() - since < SLICE_MS) continue;
     progress(values.length);
-    // The page breathes.
-    await new Promise((resolve) => setTimeout(resolve));
+    await breathe();
     since = performance.now();
   }
+  await breathe();
   const used = cells.used();
+  await breathe();
   return {
     ...{ area, address: areaAddress(area), values },
     below: filledBelow(cells, block, used.bottom),
@@ -203,9 +215,7 @@ async function readTable(
 ): Promise<ReadArea> {
   const cells = new SheetCells(sheet);
   const cell = { top: row, left: column, bottom: row, right: column };
-  const block =
-    namedTableAround(api, sheet, row, column) ??
-    filledBlock(cell, cells.isFilled.bind(cells), cells.used());
+  const block = namedTableAround(api, sheet, row, column) ?? (await filledAround(cells, cell));
   if (!block) throw new Problem("selection-empty");
   return filled(await readBlock(sheet, cells, block, progress));
 }

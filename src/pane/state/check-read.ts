@@ -36,8 +36,10 @@ export async function checkRead(
     if (isLackOfTests(error)) store.set({ unread: unreadTable(read, setup.columns) });
     throw error;
   });
-  const before = store.get();
   const review = await reviewIn(host, read.area.sheetName);
+  // What was found is drawn at one go: the page comes in before.
+  await job.pause();
+  const before = store.get();
   store.set({
     ...carriedOver(before, checked),
     checked,

@@ -56,10 +56,10 @@ export async function findTests(
   };
   let lacking: unknown;
   let piece: ReadArea | undefined;
-  let results: ReadArea | undefined;
+  let around: ReadArea | undefined;
   try {
     const read = await host.read("table", progress);
-    if (holdsResults(read, kept)) results = read;
+    around = read;
     if (!Problem.unless(testsIn(read, kept)).forms) return { read: await whole(read) };
     // A blank row cuts a form in two.
     piece = read;
@@ -80,7 +80,7 @@ export async function findTests(
   if (piece) return { read: piece };
   const elsewhere = others.filter((sheet) => sheet !== undefined);
   if (elsewhere.length > 0) return { elsewhere };
-  if (results) return { read: await whole(results) };
+  if (around && holdsResults(around, kept)) return { read: await whole(around) };
   throw lacking;
 }
 
@@ -96,7 +96,7 @@ function testsIn(
   kept: readonly KeptColumn[],
 ): Pick<SheetWithTests, "place" | "forms"> | Issue {
   // A review has a column of values, which are of tests elsewhere.
-  if (values.some(headingPlaces)) return issue("no-readings-column");
+  if (values.slice(0, TOP_ROWS).some(headingPlaces)) return issue("no-readings-column");
   const found = findTestsIn(values, kept);
   if (isIssue(found)) return found;
   const at = "forms" in found ? found.forms.labels[0] : headerPlace(found.layout, kept);

@@ -1,16 +1,18 @@
 import { cellCount, cellRuns } from "../../../src/hosts/workbench/cell-runs";
-import { filledBlock } from "../../../src/hosts/workbench/filled-block";
+import { atOnce } from "../../../src/hosts/in-slices";
+import { filledBlockInSteps } from "../../../src/hosts/workbench/filled-block";
 
 /** Where filled cells are, drawn: "x" is filled. */
 function blockIn(drawing: string, row: number, column: number) {
   const lines = drawing.split("/");
   const start = { top: row, left: column, bottom: row, right: column };
-  return filledBlock(start, (r, c) => lines[r]?.[c] === "x", {
+  const within = {
     top: 0,
     left: 0,
     bottom: lines.length - 1,
     right: Math.max(...lines.map((line) => line.length)) - 1,
-  });
+  };
+  return atOnce(filledBlockInSteps(start, (r, c) => lines[r]?.[c] === "x", within));
 }
 
 test.each([
