@@ -1,5 +1,6 @@
 import { isBlank, type CellValue } from "../measure/cell-value";
 import { isIssue, issue, type Issue } from "../measure/issue";
+import { withLimitsInHeader } from "../reading/limits-in-header";
 import { readTableInSteps, type ReadingOptions } from "../reading/read-table";
 import { findTestsIn, readTestsInSteps, type TestsInBlock } from "../reading/read-sheet";
 import type { SheetReading } from "../reading/sheet-reading";
@@ -39,7 +40,7 @@ export function* checkTableInSteps(
   }
   if (headers.every(isBlank)) return issue("no-header-row");
   const reading = readTableInSteps(table, asSetUp(options));
-  const sheet = yield* shareOf([0, READING_TAKES], reading);
+  const sheet = withLimitsInHeader(yield* shareOf([0, READING_TAKES], reading), 0);
   return (
     withoutReadings(sheet) ?? (yield* shareOf([READING_TAKES, 1], checkInSteps(sheet, options)))
   );

@@ -58,9 +58,21 @@ export function saidOnceFindings({ saidOnce = [] }: SheetReading): readonly Find
 
 function findingOf({ index, place, header, mayBe, decides, asks, because }: UnreadColumn): Finding {
   const where = { record: null, field: null, column: index, header, ...(place && { place }) };
-  if (asks === "title-of-another-method") {
+  if (asks === "title-of-another-method" || asks === "amount-told" || asks === "words-may-void") {
     const values = { title: quoted(header) };
     return { record: null, field: null, place, rule: asks, weight: "error", say: asks, values };
+  }
+  if (because.say === "row-of-words") {
+    const values = { title: quoted(header) };
+    return {
+      record: null,
+      field: null,
+      place,
+      rule: because.say,
+      weight: "note",
+      say: because.say,
+      values,
+    };
   }
   if (because.say === "once-not-read") {
     const at = { record: null, field: null, place, values: { label: quoted(header) } };

@@ -13,8 +13,11 @@ export type CellValue = string | number | boolean | null | CellError;
 export const ZERO_OR_BLANK: CellError = { error: "0 or blank" };
 
 /** How what says nothing begins; most cells are told by it. */
-const MAY_SAY_NOTHING = /^(?:[\s–—nN-]|$)/;
-const SAYS_NOTHING = new Set(["", "-", "–", "—", "n/a", "na", "n.a.", "none recorded"]);
+const MAY_SAY_NOTHING = /^(?:[\s–—nNsSeE-]|$)/;
+const SAYS_NOTHING = new Set([
+  ...["", "-", "–", "—", "--", "---", "----", "- -", "n/a", "na", "n.a.", "none recorded"],
+  ...["s/d", "n/d", "n.d.", "entfällt", "entf."],
+]);
 const ERROR_TEXT = /^#(N\/A|VALUE!|REF!|DIV\/0!|NUM!|NAME\?|NULL!|SPILL!|CALC!|BUSY!|GETTING_DATA)/;
 
 /** The largest number that a cell can hold, and the smallest above 0. */

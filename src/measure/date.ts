@@ -7,6 +7,8 @@ import { monthName, monthNamed } from "./month-names";
 import { isDayNumber, spreadsheetDay, writtenDay } from "./spreadsheet-day";
 
 const YEAR_FIRST = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})/;
+/** Without a sign between, as ISO 8601 has it too and as databases keep days: 20260531. */
+const YEAR_FIRST_RUN_TOGETHER = /^((?:19|20)\d{2})(\d{2})(\d{2})$/;
 const YEAR_LAST = /^(\d{1,2})([-/.])(\d{1,2})\2(\d{4}|\d{2})$/;
 const NO_YEAR = /^(\d{1,2})[-/](\d{1,2})$/;
 /** With the month named, once points, commas, "de" and the day of the week are taken out. */
@@ -28,7 +30,7 @@ export interface DatesWritten extends DatesOfColumn {
 /**
  * The day in a cell, counted as spreadsheets count days from 1900; `undefined` for a blank.
  *
- * Texts are read with the year first, with the month named in English, Spanish, French or German, and
+ * Texts are read with the year first (also 20260531, as a number too), with the month named in English, Spanish, French or German, and
  * with the year last where that can be one day only: 31.5.2026 and 5/31/2026, while 5/6/2026 could be
  * two unless its column shows the order. A year of two figures is one of this century.
  *
@@ -43,7 +45,7 @@ export function dateFromCell(
   if (isDayNumber(value))
     return Math.floor(value) + (dates.countedFrom === 1904 ? DAYS_TO_1904 : 0);
   const written = writtenIn(shownValue(value));
-  const yearFirst = YEAR_FIRST.exec(written);
+  const yearFirst = YEAR_FIRST.exec(written) ?? YEAR_FIRST_RUN_TOGETHER.exec(written);
   if (yearFirst) return dayOf(+yearFirst[1]!, +yearFirst[2]! - 1, +yearFirst[3]!, written);
   const day = written.replace(CLOCK_BEHIND, "");
   const yearLast = YEAR_LAST.exec(day);

@@ -7,6 +7,7 @@ export type DecimalMark = "." | ",";
 
 const WHOLE_AND_FRACTION = /^([+-]?)(?:(\d+)[ -]+)?(\d+)\s*\/\s*(\d+)$/;
 const PLAIN = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;
+const THOUSANDS_BY_SPACE = /^\s*-?\d{1,3}(?:\s\d{3})+(?:[.,]\d+)?\s*%?\s*$/;
 const THOUSANDS = /^[+-]?[1-9]\d{0,2}(,\d{3})+\.\d+$/;
 /** A comma that no thousands can follow: 6,25 and 0,125, while 1,250 may be either. */
 const DECIMAL_COMMA = /^[+-]?(?:\d*,\d{1,2}|0?,\d+|\d+,\d{4,})$/;
@@ -39,7 +40,7 @@ export function numberFromCell(
 
 /** Reads a number that somebody wrote as text. Same rules and issues as `numberFromCell`. */
 export function numberFromText(written: string, decimal: DecimalMark = "."): number | Issue {
-  const text = written
+  const text = withoutSpaces(written)
     .replace(/[¼½¾]/g, (sign) => ` ${VULGAR[sign]}`)
     .replace(/−/g, "-")
     .replace(/%/g, "")
@@ -57,6 +58,11 @@ export function numberFromText(written: string, decimal: DecimalMark = "."): num
     return cellNumber(Number(text.replaceAll(".", "").replace(",", "."))) ?? notANumber(written);
   const number = cellNumber(comma ? Number(text.replace(",", ".")) : plainNumber(text));
   return number ?? oneOfTwo(text, written) ?? notANumber(written);
+}
+
+/** "2 271": thousands set off by a space, as the SI has them. */
+function withoutSpaces(written: string): string {
+  return THOUSANDS_BY_SPACE.test(written) ? written.replace(/\s/g, "") : written;
 }
 
 /** What is wrong with two numbers in one cell, such as "2-3" and "5.75 / 6". */

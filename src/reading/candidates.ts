@@ -49,15 +49,15 @@ const LIMITS_OF_AIR: ReadonlySet<FieldId> = new Set<FieldId>(["low", "high", "ta
 /** Fields that stand under any title. */
 const ANYWHERE: ReadonlySet<FieldId> = new Set<FieldId>(["sample", "load", "date", "mix", "time"]);
 
-const OF_THE_TEST: ReadonlySet<Term> = new Set<Term>(["meter", "volumetric", "reading"]);
+const OF_THE_TEST: ReadonlySet<Term> = new Set<Term>(["meter", "volumetric", "reading", "roll"]);
 
 /** Every field that a column may be, the likeliest first. */
 export function candidatesFor(told: Told): readonly Candidate[] {
   const found = (Object.keys(FIELDS) as FieldId[]).flatMap(
     (field) => candidateFor(told, field) ?? [],
   );
-  const minutes = minutesAlone(told);
-  return (minutes ? [...found, minutes] : found).sort((a, b) => b.score - a.score);
+  const alone = [minutesAlone(told) ?? [], densityAlone(told) ?? []].flat();
+  return [...found, ...alone].sort((a, b) => b.score - a.score);
 }
 
 /** "Min" alone is the least, or minutes: a limit is the same in every row. */
@@ -65,6 +65,19 @@ function minutesAlone({ own, titles, cells, unit }: Told): Candidate | undefined
   const isMin = own.onlyUnit?.unit === "min" && unit === undefined && titles.length === 0;
   if (!isMin || cells.distinct < 2 || fitOf("settle", cells) <= 0) return undefined;
   return { field: "settle", score: HEADED_IN_ONE_WORD, opposite: false, words: [own.text], fit: 1 };
+}
+
+/** "pcf" alone, or "kg/m³", over what fresh concrete weighs. */
+function densityAlone({ own, titles, cells, unit }: Told): Candidate | undefined {
+  const isUnit = own.onlyUnit?.dimension === "density" && titles.length === 0;
+  if (!isUnit || fitOf("density", cells, unit) <= 0) return undefined;
+  return {
+    field: "density",
+    score: HEADED_IN_ONE_WORD,
+    opposite: false,
+    words: [own.text],
+    fit: 1,
+  };
 }
 
 /** The likeliest of the things that are none of ours. */
@@ -92,7 +105,10 @@ function candidateFor(told: Told, field: FieldId): Candidate | undefined {
   const anywhere = ANYWHERE.has(field);
   const senses = sensesIn(told, grammar, anywhere ? "anywhere" : "in its place");
   if (own.headed.includes(field)) senses.push(headedSense(told, grammar, anywhere));
-  const best = senses.sort((a, b) => b.score - a.score)[0];
+  // A number answers no question.
+  const isNumber = cells.number + cells.amount > 0.65;
+  const said = senses.filter(({ opposite }) => !opposite || !isNumber);
+  const best = said.sort((a, b) => b.score - a.score)[0];
   if (!best || best.score <= 0) return undefined;
   // "Do two readings agree?" is a question, and holds no reading.
   const isQuestion = IN_FIGURES.has(field) && cells.yesNo > 0.65 && !own.headed.includes(field);

@@ -1,4 +1,4 @@
-import { candidatesFor, otherMatterIn, THINKABLE, type Candidate } from "./candidates";
+import { candidatesFor, otherMatterIn, SURE, THINKABLE, type Candidate } from "./candidates";
 import { evidenceOf } from "./evidence";
 import type { FieldId } from "./fields";
 import { keptFor } from "./kept-columns";
@@ -67,13 +67,21 @@ function isBelowAnothers(columns: readonly SheetColumn[], at: number): boolean {
   return before.length === headers.length && titles.every((title, i) => title === before[i]);
 }
 
+/** What only the readings' own test has: a title above changes nothing of it. */
+const OF_ONE_TEST: ReadonlySet<FieldId> = new Set<FieldId>(["foam", "settle", "cups", "alcohol"]);
+
+const saysByItself = ({ field, score }: Candidate) => score >= SURE && OF_ONE_TEST.has(field);
+
 /** What a column may be by itself, in each of the ways to read its header rows. */
 function thoughtOf(tellings: Tellings): Considered {
   const likeliest = new Map<FieldId, Candidate>();
   let other: Candidate<Guard> | undefined;
   for (const [way, told] of tellings.entries()) {
     const off = way * READ_AS_BROKEN;
+    // "Settling" below "Roll 1" is no first reading: it says by itself what it is.
+    const own = way > 0 ? [...likeliest.values()].filter(saysByItself) : [];
     for (const found of candidatesFor(told)) {
+      if (own.length > 0 && !likeliest.has(found.field)) continue;
       const candidate = { ...found, score: found.score - off };
       if (candidate.score > (likeliest.get(found.field)?.score ?? THINKABLE - 1)) {
         likeliest.set(found.field, candidate);

@@ -66,7 +66,8 @@ export function describe(column: Considered, index: number, among: AllColumns): 
     const why = because("not-said-outright", { header, fields });
     return { ...at, state: "asked", candidates: ["sample"], decides: false, because: why };
   }
-  if (!guard && other && !speaks) {
+  const cups = among.missing("cups") && mayBeCups(told);
+  if (!guard && other && !speaks && !cups) {
     const what = other.words.join(" ");
     return {
       ...at,
@@ -77,9 +78,23 @@ export function describe(column: Considered, index: number, among: AllColumns): 
   }
   const nothingThere = told.cells.count === 0 && words.length === 0;
   if (nothingThere) return { ...at, state: "empty", because: because("holds-nothing") };
-  const mayBe = words.length > 0 ? words : decidingByContents(told, among.missing);
+  const mayBe = cups
+    ? (["cups"] as const)
+    : words.length > 0
+      ? words
+      : decidingByContents(told, among.missing);
   const why = header === "" ? because("no-header") : because("nothing-known", { header });
   return { ...at, state: "unknown", mayBe, decides: mayBe.length > 0, because: why };
+}
+
+/** The most cups that go into one test, or nearly so. */
+const MOST_CUPS = 6;
+
+/** Water in small whole numbers of no unit may as well be counted in cups. */
+function mayBeCups({ own, unit, cells }: Considered["told"]): boolean {
+  const isWater = own.words.some(({ terms }) => terms.includes("water"));
+  const isCounted = cells.number > 0.65 && cells.whole === 1 && cells.most <= MOST_CUPS;
+  return isWater && unit === undefined && isCounted && cells.least >= 0;
 }
 
 type At = { readonly index: number; readonly header: string };

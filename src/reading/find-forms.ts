@@ -4,6 +4,7 @@ import { cellOf, type LabelledValue } from "./labelled-value";
 import { labelsAndValues } from "./labelled-values";
 import { recognise } from "./recognise";
 import type { BlockPlace } from "./block-place";
+import { withUnitsInLabels } from "./units-beside-labels";
 
 /** Forms as a table: one test a row, one column for what is called alike, and where each value stands. */
 export interface FoundForms {
@@ -35,7 +36,8 @@ const FIELDS_WITHOUT_READING = 4;
  *
  * @returns `undefined` where no label of a meter reading, or of a result among other values, has a number.
  */
-export function findForms(block: Cells): FoundForms | undefined {
+export function findForms(written: Cells): FoundForms | undefined {
+  const block = withUnitsInLabels(written);
   const pairs = withFieldsByValues(block, labelsAndValues(block));
   const anchor = ANCHORS.find((field) =>
     pairs.some((pair) => pair.field === field && isNumeric(block, pair)),

@@ -38,7 +38,10 @@ const JUDGES: Readonly<Record<FieldId, Judge>> = {
   water: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 5000)),
   inversion: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 1200)),
   longestInversion: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 120)),
-  roll: (cells) => (cells.amount > MOST ? 1 : isReading(cells) ? -1 : numeric(cells, 0, 1200)),
+  roll: (cells, unit) => {
+    if (cells.amount > MOST) return 1;
+    return unit !== "duration" && isReading(cells) ? -1 : numeric(cells, 0, 1200);
+  },
   meter: (cells) => (cells.date > MOST ? -1 : name(cells)),
   meterCheck: date,
   meterFault: yesNo,
@@ -166,6 +169,8 @@ function clock(cells: Evidence): Fit {
 
 function date(cells: Evidence): Fit {
   if (cells.date > MOST) return 1;
+  // A day written as 20260531 is a number.
+  if (cells.number > MOST && cells.least >= 1900_01_01 && cells.most <= 2100_12_31) return 0;
   return cells.date < FEW ? -1 : 0;
 }
 

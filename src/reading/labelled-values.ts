@@ -103,7 +103,7 @@ function besideIn(block: Cells, row: number, { tests, titles, isCrossed }: Surro
     if (ofTests) {
       const filled = ofTests.filter((at) => !isBlank(cells[at]));
       const first = labelledValue(text, label, { row, column: filled[0] ?? ofTests[0]! }, under);
-      const isOfAll = filled.length === 1 && !(first.field && isOfOneTest(first.field));
+      const isOfAll = filled.length === 1 && first.field !== undefined && !isOfOneTest(first.field);
       if (isOfAll) pairs.push({ ...first, ofAll: true });
       else if (filled.length > 0) {
         for (const at of ofTests)
@@ -189,8 +189,11 @@ function besideLabel(cells: readonly CellValue[], column: number): number | unde
   const known = fieldSaidBy(cells[column]) !== undefined || endsWithColon(cells[column]);
   if (!known) return undefined;
   for (let at = column + 2; at <= column + WIDEST_LABEL; at++) {
-    if (isBlank(cells[at])) continue;
-    return saysNothing(cells[at]) ? at : undefined;
+    const cell = cells[at];
+    if (isBlank(cell)) continue;
+    // The unit of a value that is not there is no value.
+    const isUnit = typeof cell === "string" && unitIn(cell) !== undefined;
+    return saysNothing(cell) && !isUnit ? at : undefined;
   }
   return undefined;
 }

@@ -32,7 +32,7 @@ export function fieldSaidBy(
 /** Whether a text is a label by its words or its colon. */
 export function isKnownLabel(cell: CellValue | undefined): boolean {
   if (!isLabelText(cell)) return false;
-  if (IS_NAME.test(cell)) return false;
+  if (IS_NAME.test(cell) || NAME_WITH_HYPHEN.test(cell)) return false;
   const { state } = said([cell.trim()]);
   return state === "read" || state === "asked" || endsWithColon(cell);
 }

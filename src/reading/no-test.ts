@@ -13,15 +13,21 @@ export interface TableOfTests {
   readonly places: Places;
   readonly headers: readonly string[];
   readonly titles: readonly (readonly string[])[] | undefined;
+  /** Whether a row is a sentence and no test. */
+  readonly isSentence: (row: Row) => boolean;
 }
 
 /** Whether a row holds no test: every cell of a field is blank, or it is a sum, a header or a remark. */
-export function isNoTest(at: number, { rows, places, headers, titles }: TableOfTests): boolean {
+export function isNoTest(
+  at: number,
+  { rows, places, headers, titles, isSentence }: TableOfTests,
+): boolean {
   const row = rows[at]!;
   return (
     places.every(([, { index }]) => isBlank(row[index])) ||
     isNotATestRow(row, headers) ||
     (titles !== undefined && repeatsTitles(row, titles)) ||
+    isSentence(row) ||
     isDayOfTheRowsBelow(row, rows[at + 1], places)
   );
 }

@@ -1,10 +1,12 @@
 import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
 import { isIssue, type Issue } from "../measure/issue";
+import { withAmountsToldAbove } from "./amounts-told";
 import { READING_FIELDS, type FieldId } from "./fields";
 import { isNumber } from "./columns-of-tests";
 import { findForms, type FoundForms } from "./find-forms";
 import { fieldSaidBy, isKnownLabel } from "./labels";
 import { findTable, topOfHeaders, type SheetLayout } from "./layout";
+import { withLimitsInHeader } from "./limits-in-header";
 import { readFormsInSteps } from "./read-forms";
 import { readTableInSteps, type ReadingOptions } from "./read-table";
 import { rowsRightAbove, saidBesideTests } from "./rows-beside-tests";
@@ -164,8 +166,10 @@ export function* readTestsInSteps(
     return withTitle(head ? withSaidOnce(read, saidOnce(head, options)) : read, title);
   }
   const { table, headerRow } = found.layout;
-  const read = yield* readTableInSteps(table, { ...options, headerRow });
-  return withTitle(withSaidOnce(read, saidBesideTests(read, found.layout, head, options)), title);
+  const inTable = yield* readTableInSteps(table, { ...options, headerRow });
+  const read = withLimitsInHeader(inTable, headerRow);
+  const whole = withSaidOnce(read, saidBesideTests(read, found.layout, head, options));
+  return withTitle(head ? withAmountsToldAbove(whole, head.rows, head.from) : whole, title);
 }
 
 /**

@@ -3,14 +3,17 @@ import { issue } from "../measure/issue";
 import type { DecimalMark } from "../measure/number-from-cell";
 import type { ColumnPlace, Columns } from "./column-place";
 import { columnsApart } from "./columns-apart";
+import { amountsTold } from "./amounts-told";
 import { columnReader, isWrittenInNumbers, type WrittenIn } from "./column-reader";
 import { decimalOfSheet } from "./decimal-of-column";
 import { READING_FIELDS, type FieldId } from "./fields";
+import { harmlessAs } from "./harmless";
 import { rowHeadedAgain, withTitlesAbove } from "./headed-again";
 import { mayBeByPressure } from "./may-be-by-pressure";
 import { rowThatMaySumUp } from "./may-sum-up";
 import { ReadTests } from "./read-tests";
 import type { FieldRecord } from "./record";
+import { rowsOfWords, sentencesAmong } from "./rows-of-words";
 import { sheetColumns } from "./sheet-columns";
 import type { SheetReading } from "./sheet-reading";
 import type { SheetTable } from "./sheet-table";
@@ -76,7 +79,8 @@ function* readRowsInSteps(
   const headers = own.map(({ headers }) => headers.at(-1) ?? "");
   const titles = table.titles && own.map(({ headers }) => headers.slice(0, -1));
   const places = Object.entries(columns) as [FieldId, ColumnPlace][];
-  const tableOfTests = { rows, places, headers, titles };
+  const isSentence = sentencesAmong(rows);
+  const tableOfTests = { rows, places, headers, titles, isSentence };
   const blank: boolean[] = [];
   const tests = new ReadTests(blank);
   const records: FieldRecord[] = [];
@@ -112,20 +116,32 @@ function* readRowsInSteps(
     }
   }
   const unread = unreadColumns(all, rows);
+  const has = (field: FieldId) => columns[field] !== undefined;
+  const isTest = (row: number) => !blank[row];
+  const nameOf = (row: number) => {
+    const column = columns.sample ?? columns.load;
+    return column && shownValue(rows[row]![column.index]);
+  };
+  const readColumns = places.map(([, { index }]) => index);
   return {
     decimal,
     columns,
     records,
     recognised: all,
     unfit: unfitSettings(own, kept),
-    unread: [...unread, ...mayBeByPressure(columns, records, unread)],
+    unread: [
+      ...unread,
+      ...mayBeByPressure(columns, records, unread),
+      ...rowsOfWords(rows, isTest, nameOf, headerRow),
+      ...amountsTold(rows, readColumns, has, isTest, headerRow),
+    ],
     apart: apart.map((run) => ({
       ...run,
       first: every[run.from]!.headers.at(-1) ?? "",
       last: every[run.to]!.headers.at(-1) ?? "",
     })),
     ...(again >= 0 && { headedAgain: { record: again, ...headerIn(table.rows[again]!) } }),
-    has: (field) => columns[field] !== undefined,
+    has,
     cell: (row, field) => table.rows[row]?.[columns[field]?.index ?? -1] ?? null,
     placeOf: (row, field) => ({
       row: headerRow + (row === null ? 0 : row + 1),
@@ -184,9 +200,11 @@ function unreadColumns(
   return all.flatMap((column) => {
     if (column.state !== "asked" && column.state !== "unknown") return [];
     const { index, header, because, decides } = column;
-    const touches = (row: number) => !isBlank(rows[row]?.[index]);
-    if (!rows.some((_, row) => touches(row))) return [];
     const mayBe = column.state === "asked" ? column.candidates : column.mayBe;
+    const holds = (row: number) => !isBlank(rows[row]?.[index]);
+    if (!rows.some((_, row) => holds(row))) return [];
+    const isHarmless = harmlessAs(mayBe);
+    const touches = (row: number) => holds(row) && !isHarmless(rows[row]![index]!);
     return [{ index, header, because, decides, mayBe, touches }];
   });
 }

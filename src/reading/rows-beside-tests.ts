@@ -4,6 +4,7 @@ import { READING_FIELDS } from "./fields";
 import type { Cells } from "./labelled-value";
 import { fieldSaidBy } from "./labels";
 import type { SheetLayout } from "./layout";
+import { limitsInLine } from "./limits-in-a-line";
 import type { ReadingOptions } from "./read-table";
 import {
   AIR_LIMITS,
@@ -16,6 +17,9 @@ import type { SheetReading } from "./sheet-reading";
 
 /** Of a table below another, and of what stands below the tests. */
 const MOST_ROWS = 12;
+
+/** Rows at the end of a table that may be written below it. */
+const MOST_BELOW = 3;
 
 /** Labels and values of limits in a row. */
 const MOST_IN_A_ROW = 4;
@@ -32,11 +36,30 @@ export function saidBesideTests(
   head: RowsBesideTests | undefined,
   options: ReadingOptions,
 ): SaidOnce {
-  const above = head ? saidOnce(head, options) : NOTHING_SAID;
+  const told = head ? saidOnce(head, options) : NOTHING_SAID;
+  const above = isOfSections(read, table.rows) ? withoutLimits(told) : told;
   if (above.said.some(({ field }) => AIR_LIMITS.has(field))) return above;
   const foot = rowsBelowTests(read, table.rows, headerRow);
   const below = foot ? limitsBelow(foot, options) : NOTHING_SAID;
   return { said: [...above.said, ...below.said], open: above.open };
+}
+
+/** Whether titles between the tests say limits: then those at the head are of the first tests only. */
+function isOfSections({ records }: SheetReading, rows: Cells): boolean {
+  const between = records.slice(0, -MOST_BELOW).filter(({ blank }) => blank);
+  return between.some(({ record }) => rows[record]!.some((cell) => limitsInLine(cell)));
+}
+
+/** What stands at the head but the limits, which cannot be told of which tests they are. */
+function withoutLimits({ said, open }: SaidOnce): SaidOnce {
+  const limits = said.filter(({ field }) => AIR_LIMITS.has(field));
+  return {
+    said: said.filter(({ field }) => !AIR_LIMITS.has(field)),
+    open: [
+      ...open,
+      ...limits.map(({ field, header, place }) => ({ fields: [field], header, place })),
+    ],
+  };
 }
 
 /** The few rows between a blank one and a table: what stands further up may be another table. */

@@ -8,6 +8,7 @@ import type { FieldId } from "./fields";
 import { asOneTest } from "./find-forms";
 import type { Cells } from "./labelled-value";
 import { fieldSaidBy, isLabelText } from "./labels";
+import { limitsInLine } from "./limits-in-a-line";
 import { readTable, type ReadingOptions } from "./read-table";
 import type { SheetReading } from "./sheet-reading";
 import type { Term } from "./terms";
@@ -99,6 +100,7 @@ export function saidOnce({ rows, from }: RowsBesideTests, options: ReadingOption
     else if (field === "air") ofAir.push(...asSpecified(cell, options.decimal, more));
   }
   if (!said.some(({ field }) => AIR_LIMITS.has(field))) said.push(...ofAir);
+  if (!said.some(({ field }) => AIR_LIMITS.has(field))) said.push(...toldInALine(rows, from));
   for (const column of read.recognised) {
     const isOpen =
       column.state === "asked" && column.candidates.some((one) => OF_ALL_TESTS.has(one));
@@ -115,6 +117,20 @@ export function limitsBelow(foot: RowsBesideTests, options: ReadingOptions): Sai
 
 function placesOf({ columns }: SheetReading): readonly (readonly [FieldId, ColumnPlace])[] {
   return Object.entries(columns) as [FieldId, ColumnPlace][];
+}
+
+/** The only line that tells the air that is asked for; of several none, for each is of other tests. */
+function toldInALine(rows: Cells, from: number): readonly ValueSaidOnce[] {
+  const told = rows.flatMap((cells, row) =>
+    cells.flatMap((cell, column) => {
+      const value = limitsInLine(cell);
+      return value ? [{ value, cell, place: { row: from + row, column } }] : [];
+    }),
+  );
+  const [only, another] = told;
+  if (!only || another) return [];
+  const header = String(only.cell);
+  return [{ ...only, field: "target", header, column: { header, index: NOWHERE } }];
 }
 
 /** "Alcohol: 70 % isopropyl" says which, not how much. */

@@ -18,7 +18,7 @@ const OTHER_MEANING = 34;
 const AT_A_PLACE = 62;
 
 /** What says whose test it was is asked about: another party's may stand beside it. */
-const OF_A_PARTY = 55;
+const OF_A_PARTY = 53;
 
 /** Terms that add little to any quantity: that it was found, how high it stood, that it is the outcome. */
 const SLIGHT_TERMS: ReadonlySet<Term> = new Set<Term>([

@@ -62,13 +62,13 @@ export function wholeHeadings(units: string): FieldGrammar {
 
 function senseOf(written: string): Sense {
   const opposite = written.startsWith("!");
-  const bare = written.replace(/^[!?>]|[~^]$/g, "");
+  const bare = written.replace(/^[!?>]+|[~^]$/g, "");
   const needs = listed(bare).map((group) => group.split("|") as Term[]);
   return {
     needs,
     opposite,
     sure: !written.startsWith("?"),
-    ordered: written.startsWith(">"),
+    ordered: /^!?>/.test(written),
     weight: weightOf(written) ?? (opposite && needs.length === 1 ? IN_ORDER : undefined),
   };
 }

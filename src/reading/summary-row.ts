@@ -22,6 +22,9 @@ export function isSummaryRow(row: readonly CellValue[]): boolean {
   const words = folded(first)
     .replace(/[^\p{L}\p{N}]+/gu, " ")
     .trim();
-  const alone = words.replace(/ (?:(?:of|de|des|der|d) .*|air|aire|luft|air content)$/, "");
+  const alone = words.replace(
+    / (?:(?:of|de|des|der|d|del|du|von|for|sans|ohne|sin|without|except|this|today) .*|air|aire|luft|air content)$/,
+    "",
+  );
   return SUMS_UP.has(words) || SUMS_UP.has(alone);
 }

@@ -4,9 +4,19 @@ import { folded } from "../measure/folded";
 const LONGEST_HEADER = 200;
 
 /** Marks that stand for the word "number". A number sign is never the word "no". */
-const NUMBER_SIGNS = /#|№|\bn\.?\s?[°º]|\b(?:no|nos|nr|num|nbr|nro)\.(?!\p{L})/giu;
+const NUMBER_SIGNS = /#|№|(?<!\p{L})n\.?\s?[°º]|\b(?:no|nos|nr|num|nbr|nro)\.(?!\p{L})/giu;
 const ORDINALS =
   /(?<![\p{L}\d])(\d)\s?(?:st|nd|rd|th|ers?|[eè]res?|re|[eè]me|i[eè]me|e|nde?|do|da|ro|ra|[º°ª])(?![\p{L}\d])/giu;
+
+/** A sign at the end of a header says which limit stands below it: "Air ≥". */
+const LEAST_OR_MOST = /(?<=\p{L}[^\d]*)\s*([≥≤])\s*$/u;
+
+/** "Slump, 1-3 in": what is allowed says nothing of what the column holds. */
+const ALLOWED =
+  /(?<=\p{L}.*[\s,(])\d+(?:[.,]\d+)?\s*(?:-|–|to|a|à|bis|hasta)\s*\d+(?:[.,]\d+)?(?=\s*(?:%|in\b|cm\b|mm\b|°|º|[FC]\b|pcf\b))/giu;
+
+/** The two parties to a contract in German, in capitals behind what was measured: "Luft AN". */
+const PARTY = /(?<=\p{Ll}.*\s)A(N|G)\s*$/u;
 
 /** Markup that came along with a header from a page, such as "<b>"; no word of it is one. */
 const MARKUP = /<\/?[a-z][a-z0-9]*(?:\s[^<>]{0,80})?\/?>/gi;
@@ -37,7 +47,7 @@ export function partsOf(header: string): readonly Part[] {
  */
 export function spelledOut(text: string): string {
   return folded(
-    splitCamelCase(text)
+    splitCamelCase(text.replace(PARTY, (_, of) => (of === "N" ? "Auftragnehmer" : "Auftraggeber")))
       .replace(/['’]d(?!\p{L})/giu, "d")
       .replace(/(?<!\p{L})un-(?=\p{L}{3})/giu, "un")
       .replace(/-t-(?=il|elle|on\b)/giu, " ")
@@ -54,6 +64,7 @@ export function spelledOut(text: string): string {
         /(?<![\p{L}\d])(?:w\s?\/\s?(?:cm|c|b|z)|[ae]\s?\/\s?(?:mc|[cl]))(?![\p{L}\d])/giu,
         " wcratio ",
       )
+      .replace(LEAST_OR_MOST, (_, sign) => (sign === "≥" ? " minimum " : " maximum "))
       .replace(/[<≤]/g, " lessthan ")
       .replace(/[>≥]/g, " morethan ")
       .replace(/@/g, " at "),
@@ -74,6 +85,7 @@ function cut(header: string): string {
   return header
     .slice(0, LONGEST_HEADER)
     .replace(PLURAL_IN_BRACKETS, "$1 ")
+    .replace(ALLOWED, " ")
     .replace(FORMULA, "$1")
     .replace(MARKUP, " ")
     .replace(/\u00AD/g, "")

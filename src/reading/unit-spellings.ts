@@ -33,7 +33,11 @@ const SPELLINGS: readonly (readonly [Dimension, spellings: string, known?: strin
   ["density", "pcf"],
   ["speed", "mph kph kmh knots"],
   ["divisions", "div divs division divisions graduations"],
-  ["divisions", "divisiones teilstriche teilstrich skt graduaciones grad grads", "divisions"],
+  [
+    "divisions",
+    "divisiones teilstriche teilstrich skt graduaciones grad grads striche strich",
+    "divisions",
+  ],
   ["yes-no", "yn jn"],
   ["bulk", "yd yds cy cuyd yd3 m3 cf ft3 cuft"],
   ["mass", "lb lbs kg g tons"],

@@ -59,7 +59,7 @@ export function readHeader(header: string): HeaderWords {
       tokens.push(...words.map((word) => (timeUnit ? { ...word, timeUnit } : word)));
     }
   }
-  const alone = UNITS.get(header.trim().toLowerCase());
+  const alone = UNITS.get(header.trim().toLowerCase().replace(/\.$/, ""));
   // What is nothing but a unit may still be a word: "Second".
   if (tokens.length > 0) return { tokens, unit, onlyUnit: alone };
   return { tokens: wordsOf(header).map((text) => ({ text, aside: false })), onlyUnit: unit };

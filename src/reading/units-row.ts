@@ -1,5 +1,6 @@
 import { isBlank, type CellValue } from "../measure/cell-value";
 import { isNumber } from "./columns-of-tests";
+import { fieldSaidBy } from "./labels";
 import { readHeader } from "./units-in-header";
 
 /** What else may stand in a row of units is short: "No.", "Y/N", "hh:mm". */
@@ -33,7 +34,14 @@ export function unitsBelow(
 ): readonly (string | undefined)[] | undefined {
   const below = rows[0];
   if (!below || !isUnitsRow(below)) return undefined;
-  return below.map((cell) => (typeof cell === "string" ? unitIn(cell) : undefined));
+  return below.map((cell) =>
+    typeof cell === "string" ? (unitIn(cell) ?? cupsIn(cell)) : undefined,
+  );
+}
+
+/** Water is counted in cups as well as measured: what stands below it says which. */
+function cupsIn(text: string): string | undefined {
+  return text.length <= LONGEST_BESIDE && fieldSaidBy(text) === "cups" ? text.trim() : undefined;
 }
 
 /** The unit that a text is, without its brackets; `undefined` for any other text. */

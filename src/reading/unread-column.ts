@@ -4,7 +4,12 @@ import type { Because } from "./recognition";
 
 /** What can be open of the tests themselves. */
 export type AskedOfTests =
-  "title-of-another-method" | "may-be-by-pressure" | "rows-of-readings" | "rows-may-be-readings";
+  | "amount-told"
+  | "words-may-void"
+  | "title-of-another-method"
+  | "may-be-by-pressure"
+  | "rows-of-readings"
+  | "rows-may-be-readings";
 
 /** A column that holds something and was not read as any field. */
 export interface UnreadColumn {

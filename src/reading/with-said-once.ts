@@ -60,7 +60,10 @@ export function withSaidOnce(read: SheetReading, once: SaidOnce): SheetReading {
       if (rowsOfLabels.has(read.placeOf(test.record, null).row)) return { ...test, blank: true };
       return withValues(test, isOfMix(test.values.mix) ? ofAll : ofOthers);
     }),
-    saidOnce: taken.map(({ header, place }) => ({ header, place })).sort(byPlace),
+    saidOnce: [
+      ...(read.saidOnce ?? []),
+      ...taken.map(({ header, place }) => ({ header, place })),
+    ].sort(byPlace),
     has: (field) => byField.has(field) || read.has(field),
     cell: (record, field) => byField.get(field)?.cell ?? read.cell(record, field),
     placeOf: (record, field) => {

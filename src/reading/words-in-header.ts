@@ -1,3 +1,4 @@
+import { cylindersInHeader } from "./cylinders-in-header";
 import { Dictionary, type Word } from "./dictionary";
 import type { FieldId } from "./fields";
 import { remembered } from "./remembered";
@@ -89,7 +90,9 @@ const understood = remembered(
     const own = tokens.filter(({ aside, timeUnit }) => !aside && !isUnit(timeUnit));
     const headed = languages.map((language) => language.fieldsHeaded(own));
     const isName = /^\s*\d+-\p{L}\s*$/u.test(text);
-    const first = isName ? [] : (headed.find((fields) => fields.length > 0) ?? []);
+    const first = isName
+      ? []
+      : (headed.find((fields) => fields.length > 0) ?? cylindersInHeader(own));
     return { text, words, onlyUnit, unit: isWord ? undefined : unit, headed: first };
   },
   ({ text, languages }) => `${languages.map(({ language }) => language).join()} ${text}`,

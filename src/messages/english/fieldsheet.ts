@@ -30,6 +30,12 @@ export const fieldsheetMessages = {
   "column-not-read": "it was not read, because nothing says what it holds.",
   "rows-headed-otherwise": ({ header }: Words<"header">) =>
     `A row further down, which begins with “${header}”, heads the columns otherwise than the header above. It and the rows below it were not read: check them by themselves.`,
+  "amount-told": ({ title }: Words<"title">) =>
+    `“${title}” tells of an amount that changes the air, and no column holds it, so the tests that it touches are incomplete. Write what went into each test into a column of its own, 0 where it was none.`,
+  "words-may-void": ({ title }: Words<"title">) =>
+    `“${title}” stands in a row of its own and tells of something that may void a test, so the tests that it may be of are incomplete. Write it beside the test that it is of.`,
+  "row-of-words": ({ title }: Words<"title">) =>
+    `The row holds “${title}” and nothing else. It was taken for a remark, not for a test, and nothing was read from it.`,
   "title-of-another-method": ({ title }: Words<"title">) =>
     `The title “${title}” speaks of another method, so it is open whether these readings are of a volumetric meter, and the tests are incomplete. Where they are, add a column Method, or leave the title out of what is checked.`,
   "said-once": ({ labels }: Words<"labels">) =>

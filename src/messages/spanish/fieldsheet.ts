@@ -31,6 +31,12 @@ export const fieldsheetMessages: SameSentences<typeof english> = {
     "No se encontró una fila de encabezados. Seleccione la tabla con sus encabezados, como Muestra, Primera lectura, Segunda lectura, Alcohol (oz).",
   "rows-headed-otherwise": ({ header }) =>
     `Una fila más abajo, que empieza con “${header}”, encabeza las columnas de otra manera que el encabezado de arriba. Ni ella ni las filas de debajo se leyeron: revíselas por separado.`,
+  "amount-told": ({ title }) =>
+    `“${title}” habla de una cantidad que cambia el aire, y ninguna columna la tiene, así que las pruebas a las que toca están incompletas. Escriba lo que entró en cada prueba en una columna propia, 0 donde no fue nada.`,
+  "words-may-void": ({ title }) =>
+    `“${title}” está en una fila propia y habla de algo que puede anular una prueba, así que las pruebas de las que puede tratar están incompletas. Escríbalo junto a la prueba de la que trata.`,
+  "row-of-words": ({ title }) =>
+    `La fila contiene “${title}” y nada más. Se tomó por una observación, no por una prueba, y nada se leyó de ella.`,
   "title-of-another-method": ({ title }) =>
     `El título “${title}” habla de otro método, así que queda abierto si estas lecturas son de un medidor volumétrico, y las pruebas están incompletas. Si lo son, agregue una columna Método, o deje el título fuera de lo que se revisa.`,
   "said-once": ({ labels }) =>

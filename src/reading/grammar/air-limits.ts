@@ -3,12 +3,12 @@ import { field } from "../sense";
 /** What the specification asks of the air. */
 export const AIR_LIMIT_GRAMMAR = {
   low: field(
-    "air low, limit low, specified low, air specified low",
+    "air low, limit^, limit low, specified low, air specified low",
     "limit content specified allowed",
     "percent",
   ),
   high: field(
-    "air high, limit high, specified high, air specified high",
+    "air high, limit^, limit high, specified high, air specified high",
     "limit content specified allowed",
     "percent",
   ),

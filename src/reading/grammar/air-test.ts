@@ -22,7 +22,7 @@ export const AIR_TEST_GRAMMAR = {
     "percent divisions",
   ),
   final: field(
-    "reading, reading final, reading settle, volumetric final reading",
+    "reading, reading final|end, reading settle, volumetric final reading",
     `air meter neck content number settle volume share uncorrected`,
     "percent divisions",
   ),
@@ -35,12 +35,12 @@ export const AIR_TEST_GRAMMAR = {
   alcoholUnit: field("alcohol unit", "amount volume", ""),
   foam: field(
     "foam, !foam in-order",
-    "size left neck reading amount high total volume first second third further beyond limit allowed",
+    "size left neck reading amount high total volume first second third further roll beyond limit allowed",
     "divisions percent length",
   ),
   settle: field(
     "settle, settle time, !settle in-order, !settle allowed",
-    "after before end left reading neck number total amount foam further first second third initial final",
+    "after before end left reading neck number total amount foam further roll first second third initial final",
     "duration clock",
   ),
   packed: field(

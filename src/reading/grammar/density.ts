@@ -14,7 +14,7 @@ export const DENSITY_GRAMMAR = {
   densityHigh: field("density high", "specified limit tolerance weight", "density"),
   relativeYield: field("yield relative, ?yield", "", "percent"),
   measureVolume: field(
-    "measure volume, measure density, measure bulk, measure",
+    "measure volume, measure density, measure bulk|by-gallon, measure",
     "density volume",
     "bulk liquid",
   ),

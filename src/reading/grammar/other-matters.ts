@@ -38,7 +38,7 @@ export const OTHER_MATTERS: readonly (readonly [Guard, FieldGrammar])[] = [
   [
     "other test",
     field(
-      "strength, design-strength day, strength test, strength specified, strength day, sample type, sample size",
+      "strength, design-strength day, strength test, strength day, sample type, sample size",
       "test concrete number specified result amount strength day",
       "stress",
     ),

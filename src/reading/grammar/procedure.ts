@@ -9,7 +9,7 @@ export const PROCEDURE_GRAMMAR = {
   ),
   alcoholStrength: field("alcohol strength|share, alcohol content share", "content", "percent"),
   lateAlcohol: field(
-    "alcohol late, >alcohol after zero, >after zero alcohol, >alcohol late zero, >alcohol after roll|reading|start~, alcohol more^",
+    "alcohol late, >alcohol after zero, >after zero alcohol, >alcohol late zero, >alcohol after roll|reading|start~, alcohol more^, !>alcohol before zero",
     "added left amount volume settle meter reading more late start",
     "liquid yes-no",
   ),
@@ -27,6 +27,6 @@ export const PROCEDURE_GRAMMAR = {
     "",
   ),
   meterFault: wholeHeadings("yes-no"),
-  bowlVolume: field("bowl volume, meter volume", "size", "bulk liquid"),
+  bowlVolume: field("bowl volume, meter volume, ?bowl by-gallon|bulk", "size", "bulk liquid"),
   cupVolume: field("cup volume, cup size", "calibration", "liquid bulk"),
 } as const;

@@ -147,7 +147,7 @@ export const ENGLISH: Vocabulary = {
       free water in aggregate, aggregate free moisture`,
     cementitious: `cementitious material, cementitious, total cementitious, cementitious materials, binder`,
     waterCementLimit: `most w/cm, max w/cm, maximum w/cm, max w/c, maximum w/c, w/cm limit, w/c limit`,
-    exposureClass: `exposure, exposure class, exposure category, exposure classes`,
+    exposureClass: `exposure, exposure class, exposure category, exposure classes, expo`,
     cylinders: `cylinders made, number of cylinders, no. of cylinders, cylinders cast,
       number of cylinders made, number of cylinders cast, specimens made, number of specimens`,
     cylinderSize: `size of the cylinders, cylinder size, specimen size`,

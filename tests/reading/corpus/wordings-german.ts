@@ -60,5 +60,5 @@ export const GERMAN_WORDINGS: Wordings = {
   wind: `Wind (km/h); Windgeschwindigkeit; Windgeschw. (m/s)`,
   none: `Baustelle; Bauherr; Auftraggeber; Prüfer; Laborant; Bauteil; Bemerkungen; Druckfestigkeit (N/mm²); Würfel Nr.; Ankunft; Abfahrt Werk; Menge (m³); Lieferant; Werk; Zusatzmittel; LP-Topf Druckverfahren (%);
     Mittelwert; Standardabweichung; In Ordnung?; Fahrer; Probenehmer; Wasserzugabe Baustelle (l); Zement (kg); Alter (Tage); Prüfkörper; Ausbreitmaß (cm); Wetter; Achse; w/z-Wert; Trockenrohdichte (kg/m3); Unterschrift; Rechnung Nr.;
-    Geprüft von; Erstarrungsbeginn; Ankunft Baustelle; Ort der Probenahme; Einbauort; Verdichtungsmaß; Kubikmeter`,
+    Geprüft von; Erstarrungsbeginn; Ankunft Baustelle; Einbauort; Verdichtungsmaß; Kubikmeter`,
 };
