@@ -23,7 +23,7 @@ import { meanwhile, Pair, table, userAct } from "./user-and-twin";
  */
 
 /** In each of the two files. More or others on demand: SEQUENCES=100000 SEED=7 npx jest user-and. */
-const SEQUENCES = Number(process.env.SEQUENCES ?? 2_000);
+const SEQUENCES = Number(process.env.SEQUENCES ?? 1_000);
 const SEED = Number(process.env.SEED ?? 173);
 
 const excel = startExcel();

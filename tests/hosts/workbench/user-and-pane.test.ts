@@ -22,7 +22,7 @@ jest.mock("@univerjs/preset-sheets-core", () => jest.requireMock("@univerjs/core
  * real spreadsheet; and the same on another one that we are never in. At the end both hold the same.
  */
 
-const SEQUENCES = Number(process.env.SEQUENCES ?? 2_000);
+const SEQUENCES = Number(process.env.SEQUENCES ?? 1_000);
 const SEED = Number(process.env.SEED ?? 173);
 const LIMITS = { low: "4.5", high: "7.5" };
 
