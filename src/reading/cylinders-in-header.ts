@@ -9,7 +9,7 @@ const CYLINDER = listed(
     "eprouvette eprouvettes eprouv zyl zylinder probekorper specimen specimens",
 );
 const STRENGTH = listed(
-  "fc rc strength resistencia resist resistance festigkeit druckfestigkeit compresion compression",
+  "fc rc mpa psi strength resistencia resist resistance festigkeit druckfestigkeit compresion compression",
 );
 const AGE = "28";
 const DAY = listed("d day days dia dias j jour jours t tag tage");

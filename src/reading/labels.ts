@@ -37,8 +37,9 @@ export function isKnownLabel(cell: CellValue | undefined): boolean {
   return state === "read" || state === "asked" || endsWithColon(cell);
 }
 
-/** A sample's or a ticket's name, such as "T-5512" and "L2-1"; "R1" and "Rdg 1" may be labels. */
-const IS_NAME = /^(?!.*\p{L}{3})(?!\p{L}{1,2}[ .-]?\d$).*\d/u;
+/** A sample's or a ticket's name, such as "T-5512" and "L2-1"; "R1", "Rdg 1" and "1st" may be labels. */
+const IS_NAME =
+  /^(?!\s*\d(?:st|nd|rd|th|re|ra|da|era?|[ea])\.?\s*$)(?!.*\p{L}{3})(?!\p{L}{1,2}[ .-]?\d$).*\d/u;
 
 /** Whether a text may stand for nothing but a value: it says nothing that is known. */
 export function saysNothing(cell: CellValue | undefined): boolean {

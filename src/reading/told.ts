@@ -88,7 +88,7 @@ export function tellings(
   const [title, ...higher] = titles;
   if (!title) return [tell(own, titles, cells)];
   const readings = titles.some(({ words }) => words.some(({ terms }) => terms.includes("reading")));
-  const text = own.text.toLowerCase();
+  const text = own.text.toLowerCase().replace(/\.$/, "");
   // Below the title of the readings "Second" is no unit of time.
   const letter = readings ? (text === "second" ? text : LETTERED[text]) : undefined;
   if (SI_NO.test(own.text) && cells.yesNo > 0.65) {

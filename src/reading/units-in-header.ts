@@ -98,7 +98,8 @@ const SHARE_ASIDE = /^\d+(?:[.,]\d+)?\s?%$/i;
 /** Fractions of a unit, to which a result is rounded: "nearest 1/4 %". */
 const FRACTION = /(?<![\d/.])\d\s?\/\s?\d{1,2}(?=\s?(?:%|"|″|in\b|div|pt|oz))/giu;
 /** To what a result is rounded, whatever its unit: "to 0.25", "nearest 1/4". */
-const ROUNDED_TO = /(?<!\d )\b(?:to )?(?:the )?(?:nearest|to) (?:\d\s?\/\s?\d{1,2}|\d?[.,]\d+)/giu;
+const ROUNDED_TO =
+  /(?<!\d )\b(?:to )?(?:the )?(?:nearest|rounded(?: to)?|to) (?:\d\s?\/\s?\d{1,2}|\d?[.,]\d+)/giu;
 
 /** "Cups put back in", "cups in": no inches. */
 const PUT_IN = /\b(?:back|put|poured|added|filled|cups?|alcohol|ipa|water) in$/;

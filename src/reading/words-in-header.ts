@@ -92,7 +92,7 @@ const understood = remembered(
     const isName = /^\s*\d+-\p{L}\s*$/u.test(text);
     const first = isName
       ? []
-      : (headed.find((fields) => fields.length > 0) ?? cylindersInHeader(own));
+      : (headed.find((fields) => fields.length > 0) ?? cylindersInHeader(tokens));
     return { text, words, onlyUnit, unit: isWord ? undefined : unit, headed: first };
   },
   ({ text, languages }) => `${languages.map(({ language }) => language).join()} ${text}`,

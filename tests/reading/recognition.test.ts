@@ -44,8 +44,9 @@ import { NEWER_THAN_BLIND, scoreOf, type Outcome } from "./corpus-score";
  * (two measurements before and after an act, limits that no air can have, dates of something unknown), and
  * the words that are of the trade were added, not those of one notebook.
  *
- * On the first look at the fourth, by another hand and wilfully odd, 391 of its 583 columns (67 %) were right, 114
- * missed, 64 asked about, 12 wrong and 2 left out without a word: Spanish 154, 41, 26, 3 and 1 of 225, French 141,
+ * On the first look at the fourth, by another hand and wilfully odd, 736 of its 1,085 columns (68 %) were right, 209
+ * missed, 119 asked about, 19 wrong and 2 left out without a word: English, looked at when the others had been
+ * mended, 345, 95, 55, 7 and 0 of 502, Spanish 154, 41, 26, 3 and 1 of 225, French 141,
  * 33, 17, 3 and 0 of 194, German 96, 40, 21, 6 and 1 of 164. What was at fault in the reading was mended ("mín °C"
  * was no number, whose test it was is asked about, a sign at the end is a limit), and words were added.
  */
@@ -91,6 +92,7 @@ const THIRD_BLIND = THIRD_BLIND_TABLES.map(({ language, tables }) => {
 });
 
 const LEAST_OF_FOURTH_BLIND: Readonly<Record<string, number>> = {
+  English: 0.8,
   Spanish: 0.94,
   French: 0.91,
   German: 0.89,

@@ -7,17 +7,17 @@ const AIR_TEST =
 /** What the volumetric test itself gives. */
 export const AIR_TEST_GRAMMAR = {
   first: field(
-    "reading first|initial, volumetric first|initial, meter reading first, ?meter first, ?roll first, >reading before repeat",
+    "reading first|initial, volumetric first|initial, meter reading first, ?meter first, ?roll first, ?neck first, >reading before repeat",
     `${AIR_TEST} neck roll after settle`,
     "percent divisions",
   ),
   second: field(
-    "reading second|confirming|repeat|check, volumetric second|confirming, ?meter second, ?roll second, ?roll repeat|confirming, ?confirming~, ?check~, ?check test~",
+    "reading second|confirming|repeat|check, volumetric second|confirming, ?meter second, ?roll second, ?neck second, ?roll repeat|confirming, ?confirming~, ?check~, ?check test~",
     `${AIR_TEST} neck roll after check settle`,
     "percent divisions",
   ),
   third: field(
-    "reading third, volumetric third, ?meter third, ?roll third",
+    "reading third, volumetric third, ?meter third, ?roll third, ?neck third",
     `${AIR_TEST} neck roll after settle more`,
     "percent divisions",
   ),

@@ -173,7 +173,7 @@ export const FRENCH: Vocabulary = {
       absorption, retrait, sec, sèche, durci, béton durci, équilibre, étuve, séchée au four, sec au four, sèche au four, densité sèche, four, module, perméabilité, chlorures, ségrégation, granulométrie, étalement au cône, perte d'affaissement, facteur d'espacement, espacement, saturé, saturée, teneur en eau, vébé, gel, dégel, écrasement, maniabilité,
       t500, t 500, boîte en l, boîte l, boite en u, entonnoir`,
     statistics: `moyenne, moyenne mobile, écart type, écart, étendue, étendue mobile, différence, cumulé, cumulée, cumulatif, variance, coefficient, erreur, lss, lsi, lcs, lci`,
-    not: `non, sans, pas, aucun, aucune, jamais`,
+    not: `non, sans, pas, aucun, aucune, jamais, rien`,
     "in-order": `ok, correct, correcte, bon, bonne, bien, en ordre, acceptable, lessthan, moins de, dans les, sous, inférieur à, satisfaisant, en règle, en deçà`,
     remark: `remarque, remarques, observation, observations, commentaire, commentaires, notes, note, photo, motif, action, incident`,
     status: `nul, nulle, annulé, invalide, valide, écarté, statut, état, conforme, conformité, accepté, refusé, rejeté, verdict, décision, validé, réussi, échec, acceptation, non conforme, avis, évaluation,

@@ -179,7 +179,7 @@ export const GERMAN: Vocabulary = {
       Festbeton, Festbetonrohdichte, Darr, Darrtrocken, ofentrocken, Gleichgewicht, Gleichgewichts, Abstandsfaktor, Nachbehandlung, Reife, Würfeldruckfestigkeit, fck, fcm, Konsistenz, Konsistenzklasse, Mikroluftporen, Wassergehalt, Sieblinie, Trichterauslauf, Elastizität, Modul, Darrversuch, Frost, Chlorid, E modul, gesättigt, Ofen, Fc, Sedimentation,
       t500, t 500, l kasten`,
     statistics: `Mittelwert, Mittel, Durchschnitt, gleitend, gleitender, Standardabweichung, Abweichung, Spannweite, Differenz, kumuliert, kumulierte, Varianz, Fehler, oeg, ueg, Streuung, Variationskoeffizient, Schnitt, Mittels, og, ug`,
-    not: `kein, keine, keiner, ohne, nicht, nie`,
+    not: `kein, keine, keiner, ohne, nicht, nie, nichts`,
     "in-order": `ok, in Ordnung, io, i o, gut, korrekt, ordnungsgemäß, einwandfrei, lessthan, unter, weniger als, innerhalb, eingehalten, stimmt, intakt, kleiner als, höchstens`,
     remark: `Bemerkung, Bemerkungen, Anmerkung, Anmerkungen, Kommentar, Notiz, Notizen, Hinweis, Hinweise, Foto, Grund, Maßnahme, Beobachtung, Beobachtungen, Besonderheiten, Sonstiges`,
     status: `ungültig, verworfen, nichtig, Status, bestanden, Beurteilung, Bewertung, erfüllt, angenommen, abgelehnt, Freigabe, konform, Konformität, Annahme, Entscheidung, gültig, freigegeben, Urteil, entspricht, Anforderung erfüllt,

@@ -187,7 +187,7 @@ export const SPANISH: Vocabulary = {
       tiempo de fraguado, extendido, segregación, permeabilidad, cloruros, pérdida de revenimiento, pérdida de asentamiento, pérdida de cono, saturado, secada,
       t500, t 500, caja en l, caja l, embudo en v`,
     statistics: `promedio, media, media móvil, desviación, desviación estándar, desv, rango móvil, diferencia, acumulado, acumulada, varianza, coeficiente, error, lcs, lci`,
-    not: `sin, nunca, ningún, ninguna`,
+    not: `sin, nunca, ningún, ninguna, nada`,
     "in-order": `ok, correcto, correcta, bien, en orden, aceptable, lessthan, menos de, dentro de, menor que, bueno, buena, en regla, menor a, inferior a`,
     remark: `observación, observaciones, comentario, comentarios, nota al pie, notas, incidencias, foto, motivo, acción, anotaciones, aclaraciones`,
     status: `anulado, anulada, nulo, nula, descartado, inválido, válido, válida, anular, estado, estatus, cumple, aceptado, rechazado, conforme, conformidad, dictamen, aprobado, apto, veredicto, situación, decisión, cumplimiento, valoración, aceptación, no conforme,
