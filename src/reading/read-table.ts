@@ -21,6 +21,7 @@ import type { UnreadColumn } from "./unread-column";
 import { unfitSettings } from "./kept-columns";
 import { isNoTest } from "./no-test";
 import { asItStands, withRowsLeftOpen } from "./readings-as-they-stand";
+import { asInOneCell, readingsInOneCell } from "./readings-in-one-cell";
 import { readingsInRows } from "./readings-in-rows";
 import { recognise } from "./recognise";
 import type { KeptColumn, RecognisedColumn, SheetColumn } from "./recognition";
@@ -56,6 +57,11 @@ export function* readTableInSteps(
 ): Steps<SheetReading> {
   const together = readingsInRows(table, options.kept ?? []);
   if (!together || together.isOpen) {
+    const inOne = together ? undefined : readingsInOneCell(table, options.kept ?? []);
+    if (inOne) {
+      const read = yield* readRowsInSteps(inOne.table, { ...options, kept: inOne.kept });
+      return asInOneCell(read, inOne, table);
+    }
     const read = yield* readRowsInSteps(table, options);
     return together ? withRowsLeftOpen(read, together, table) : read;
   }
