@@ -10,9 +10,9 @@ export function mayStandUnread(
   field: FieldId,
 ): boolean {
   return unread.some(
-    ({ decides, mayBe, touches }) =>
+    ({ decides, mayBe, touches, holds = touches }) =>
       decides &&
       mayBe.includes(field) &&
-      records.every(({ blank, record }) => blank || touches(record)),
+      records.every(({ blank, record }) => blank || holds(record)),
   );
 }

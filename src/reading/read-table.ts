@@ -211,7 +211,7 @@ function unreadColumns(
     if (!rows.some((_, row) => holds(row))) return [];
     const isHarmless = harmlessAs(mayBe);
     const touches = (row: number) => holds(row) && !isHarmless(rows[row]![index]!);
-    return [{ index, header, because, decides, mayBe, touches }];
+    return [{ index, header, because, decides, mayBe, touches, holds }];
   });
 }
 

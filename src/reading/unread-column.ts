@@ -26,8 +26,10 @@ export interface UnreadColumn {
   readonly because: Because;
   /** What is asked of the tests themselves, where it is not what the column holds. */
   readonly asks?: AskedOfTests;
-  /** The tests for which it holds something. */
+  /** The tests for which it holds something that could decide. */
   readonly touches: (record: number) => boolean;
+  /** The tests for which it holds anything, where these are more. */
+  readonly holds?: (record: number) => boolean;
 }
 
 /** Asks of tests what decides whether they stand, at the place from which the question comes. */

@@ -42,6 +42,9 @@ test("foam and settling of every roll are asked about only where one of them may
   if (isIssue(checked)) throw new Error(checked.id);
   const states = checked.results.filter(({ state }) => state !== "").map(({ state }) => state);
   expect(states).toEqual(["valid", "incomplete", "valid", "incomplete"]);
+  // They were looked at, so that it is not said that the sheet does not record them.
+  expect(checked.notLookedAt).not.toContain("foam");
+  expect(checked.notLookedAt).not.toContain("settle");
   // 8.25 less 0.3 for 3 pt and one cup more, to the nearest quarter (ASTM C173, from memory).
   expect(checked.results.find(({ sample }) => sample === "C")?.air).toBe(9);
 });

@@ -5,8 +5,9 @@ import { placeOf, type CheckedArea } from "./checked-area";
 
 /** "C7" for a cell, "row 7" for a row as a whole, "whole sheet" for the sheet. */
 export function whereOf(finding: Finding, checked: CheckedArea): string {
-  const whole = finding.record === null && finding.column === undefined;
-  if (whole) return say("pane-whole-sheet");
+  const { record, column: ofColumn, place: standsAt } = finding;
+  if (record === null && ofColumn === undefined && standsAt === undefined)
+    return say("pane-whole-sheet");
   const place = placeOf(checked, finding);
   const { field, column } = finding;
   if (
