@@ -70,6 +70,12 @@ export function findTable(
     }
   }
   if (!found) return issue("no-header-row");
+  const broken = headersBrokenOff(found, best, top, kept);
+  if (broken) {
+    const headerRow = found.last + 1;
+    const table = { headers: broken, titles: undefined, rows: block.slice(headerRow + 1) };
+    return { table, headerRow, headers: broken.map((header) => [header]) };
+  }
   const { headers, last } = found;
   const single = headers.every((each) => each.length === 1);
   const inOne = single ? top[last]! : inOneRow(headers);
@@ -79,6 +85,36 @@ export function findTable(
     headerRow: last,
     headers,
   };
+}
+
+/**
+ * The headers of one row with the words of the row below, where each goes on with the header above it, "First" over
+ * "reading": a row of words between headers and tests, which say no less with it. No title stands over others there.
+ */
+function headersBrokenOff(
+  found: { readonly headers: readonly (readonly string[])[]; readonly last: number },
+  best: Likeness,
+  top: readonly (readonly CellValue[])[],
+  kept: readonly KeptColumn[] | undefined,
+): readonly string[] | undefined {
+  const [below, first] = [top[found.last + 1], top[found.last + 2]];
+  const isOneRow = found.headers.every((each) => each.length === 1);
+  if (!isOneRow || !below || !first?.some((cell) => isNumber(cell))) return undefined;
+  const goesOn = below.every(
+    (cell, at) =>
+      isBlank(cell) ||
+      (typeof cell === "string" && !/\d/.test(cell) && found.headers[at]![0] !== ""),
+  );
+  const words = below.filter((cell) => !isBlank(cell)).length;
+  if (words < 2 || !goesOn || isUnitsRow(below)) return undefined;
+  const joined = found.headers.map(([own], at) => `${own!} ${shownValue(below[at])}`.trim());
+  const likeness = headerLikeness(
+    [joined],
+    joined.map((header) => [header]),
+    kept,
+  );
+  const isMoreOrSame = likeness.readings && likeness.fields >= best.fields;
+  return isMoreOrSame ? joined : undefined;
 }
 
 /** Whether the titles in the first of some rows make other tests' of all the readings below them. */

@@ -82,3 +82,29 @@ test.each([
 ])("%s has no header row", (_, block) => {
   expect(findTable(block)).toEqual(issue("no-header-row"));
 });
+
+test("headers that are broken off go on in the row below, blank columns between or not", () => {
+  const layout = found([
+    ["Marl Gate interchange", null, null, null, null, null, null],
+    ["Date", null, "Load", "First", "Second", "Alcohol", "Air"],
+    [null, null, "ID", "reading", "reading", "(oz)", "content"],
+    ["6/13/2026", null, "MG-102", 6.5, 6.5, 32, 6.5],
+  ]);
+  expect(layout.headerRow).toBe(2);
+  expect(layout.table.headers).toEqual([
+    ...["Date", "", "Load ID", "First reading", "Second reading", "Alcohol (oz)", "Air content"],
+  ]);
+  expect(layout.table.rows).toHaveLength(1);
+});
+
+test.each([
+  ["a test in words", ["A", null, null, "void", "void", null, null]],
+  ["a row of units", [null, null, null, "%", "%", "oz", "%"]],
+])("%s below the headers is none of them", (_, below) => {
+  const layout = found([
+    ["Load", "Mix", "Truck", "First reading", "Second reading", "Alcohol", "Air"],
+    below,
+    ["L-1", "M", 7, 6.5, 6.5, 32, 6.5],
+  ]);
+  expect(layout.headerRow).toBe(0);
+});
