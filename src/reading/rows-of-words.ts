@@ -83,7 +83,7 @@ export function rowsOfWords(
       place: { row: headerRow + 1 + row, column: only.column },
       header: only.text,
     };
-    if (faultTold(only.text) || saidOfTest(only.text)) {
+    if (tellsOfAFault(only.text)) {
       const touches = testsMeant(only.text, row, rows, isTest, nameOf);
       said.push(askedOfTests("words-may-void", at, touches));
     } else if (++quiet <= MOST_SAID) {
@@ -92,6 +92,14 @@ export function rowsOfWords(
     }
   }
   return said;
+}
+
+/** "V = void test" explains a mark, and is of no test. */
+const EXPLAINS = /\S\s*=\s*\S|^\s*(?:legend|key|leyenda|clave|legende)\b/i;
+
+function tellsOfAFault(text: string): boolean {
+  if (EXPLAINS.test(folded(text))) return false;
+  return faultTold(text) || saidOfTest(text) === "void";
 }
 
 function testsMeant(

@@ -53,3 +53,16 @@ test("words that may be of any test touch them all", () => {
   );
   expect(statesOf(checked)).toEqual(["incomplete", "incomplete", "", ""]);
 });
+
+test.each([
+  "V = void test, repeated at once",
+  "Key: L leak, F foam over 2 divisions",
+  "Tests with more than 2 divisions of foam are void by the method",
+  "Repeat the test at once if it is void",
+])("“%s” explains and is of no test", (text) => {
+  expect(statesOf(check(row("F3", 5.5), row("F4", 6), alone(text)))).toEqual([
+    "valid",
+    "valid",
+    "",
+  ]);
+});
