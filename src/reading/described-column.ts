@@ -82,9 +82,18 @@ export function describe(column: Considered, index: number, among: AllColumns): 
     ? (["cups"] as const)
     : words.length > 0
       ? words
-      : decidingByContents(told, among.missing);
+      : byContents(told, among.missing);
   const why = header === "" ? because("no-header") : because("nothing-known", { header });
   return { ...at, state: "unknown", mayBe, decides: mayBe.length > 0, because: why };
+}
+
+/** A column of units of the alcohol says that its amounts stand somewhere. */
+function byContents(told: Considered["told"], missing: AllColumns["missing"]): readonly FieldId[] {
+  const found = decidingByContents(told, missing);
+  const isUnknown = told.own.words.every(({ terms }) => terms.length === 0);
+  const hasUnits = missing("alcohol") && !missing("alcoholUnit");
+  const mayBeAmounts = hasUnits && isUnknown && told.cells.number > 0.65;
+  return mayBeAmounts && !found.includes("alcohol") ? [...found, "alcohol"] : found;
 }
 
 /** The most cups that go into one test, or nearly so. */

@@ -6,6 +6,7 @@ import { inOneGo } from "../../src/reading/steps";
 import { BLIND_TABLES } from "./corpus/blind/tables";
 import { SECOND_BLIND_TABLES } from "./corpus/blind-second/tables";
 import { THIRD_BLIND_TABLES } from "./corpus/blind-third/tables";
+import { FOURTH_BLIND_TABLES } from "./corpus/blind-fourth/tables";
 import type { HeaderCase } from "./corpus/header-case";
 import { LANGUAGES } from "./corpus/languages";
 
@@ -18,6 +19,7 @@ const TABLES: readonly HeaderCase[] = [
   ...BLIND_TABLES.flatMap(({ tables }) => tables),
   ...SECOND_BLIND_TABLES.flatMap(({ tables }) => tables),
   ...THIRD_BLIND_TABLES.flatMap(({ tables }) => tables),
+  ...FOURTH_BLIND_TABLES.flatMap(({ tables }) => tables),
 ];
 
 const IDS = Object.keys(FIELDS) as FieldId[];
@@ -138,6 +140,7 @@ const UNITS_BELOW = Object.fromEntries(
     "en-tête avec ligne d'unités",
     "Laborblatt mit Zeile der Einheiten",
     "presa, con renglón de unidades",
+    "Metric lab, units in second row",
   ].map((name) => [name, "nobody writes so behind a unit"] as const),
 );
 

@@ -3,6 +3,7 @@ import type { CellValue } from "../../src/measure/cell-value";
 import { isIssue } from "../../src/measure/issue";
 import type { FieldId } from "../../src/reading/fields";
 import { THIRD_BLIND_TABLES } from "./corpus/blind-third/tables";
+import { FOURTH_BLIND_TABLES } from "./corpus/blind-fourth/tables";
 import { BLIND_TABLES } from "./corpus/blind/tables";
 import { SECOND_BLIND_TABLES } from "./corpus/blind-second/tables";
 import type { HeaderCase } from "./corpus/header-case";
@@ -15,7 +16,9 @@ import { LANGUAGES } from "./corpus/languages";
 
 const TABLES: readonly HeaderCase[] = [
   ...LANGUAGES.flatMap(({ worked, heldOut }) => [...worked, ...heldOut]),
-  ...[BLIND_TABLES, SECOND_BLIND_TABLES, THIRD_BLIND_TABLES].flat().flatMap(({ tables }) => tables),
+  ...[BLIND_TABLES, SECOND_BLIND_TABLES, THIRD_BLIND_TABLES, FOURTH_BLIND_TABLES]
+    .flat()
+    .flatMap(({ tables }) => tables),
 ];
 const DECIDING: readonly FieldId[] = [
   ...(["first", "second", "third", "cups", "alcohol", "lateAlcohol"] as const),
@@ -28,9 +31,6 @@ const ONLY_BY_HEADER: ReadonlySet<string> = new Set([
   "cups in Spanish: cups",
   "cups in French: cups",
   "cups in German: cups",
-  // Their unit stands in a column beside it, and changes from row to row.
-  "amount and unit apart, French: alcohol",
-  "amount and unit apart, German: alcohol",
   // Whole numbers, one number, or two off the scale's grid.
   "respuestas de un cuestionario: second",
   "laboratory summary with groups: third",
@@ -43,7 +43,8 @@ const ONLY_BY_HEADER: ReadonlySet<string> = new Set([
 type Row = readonly CellValue[];
 const resultsOf = (block: readonly Row[]) => {
   const result = checkBlock(block.map((row) => row.map((cell) => (cell === "" ? null : cell))));
-  return isIssue(result) ? undefined : result.results;
+  // A row of units is a test in neither, or none.
+  return isIssue(result) ? undefined : result.results.filter(({ state }) => state !== "");
 };
 
 /** The tables for which a test is valid, with another air or in place of void, once a header is another. */

@@ -2,6 +2,7 @@ import { checkBlock } from "../../src/fieldsheet/check-table";
 import type { CellValue } from "../../src/measure/cell-value";
 import { isIssue } from "../../src/measure/issue";
 import { THIRD_BLIND_TABLES } from "./corpus/blind-third/tables";
+import { FOURTH_BLIND_TABLES } from "./corpus/blind-fourth/tables";
 import { BLIND_TABLES } from "./corpus/blind/tables";
 import { SECOND_BLIND_TABLES } from "./corpus/blind-second/tables";
 import { LANGUAGES } from "./corpus/languages";
@@ -121,7 +122,9 @@ test.each([["Alcohol (pt)"], ["Cups"], ["Foam (div)"]])("with “%s” they are 
 const READINGS = new Set(["first", "second", "third", "final"]);
 const ALL = [
   ...LANGUAGES.flatMap(({ worked, heldOut }) => [...worked, ...heldOut]),
-  ...[BLIND_TABLES, SECOND_BLIND_TABLES, THIRD_BLIND_TABLES].flat().flatMap(({ tables }) => tables),
+  ...[BLIND_TABLES, SECOND_BLIND_TABLES, THIRD_BLIND_TABLES, FOURTH_BLIND_TABLES]
+    .flat()
+    .flatMap(({ tables }) => tables),
 ];
 
 /** Two tests a row, whose readings are asked about column by column, and two readings in a cell. */
