@@ -116,6 +116,8 @@ const NONE = words(
 const WELL = words("ok okay good fine pass passed bien correct~ conforme bon in_ordnung gut");
 /** A denial beside the fault: "no leaks", "sin fugas", "leak check passed". */
 const DENIED = told(NONE, `${WELL}(?!.*${words("except but apart salvo excepto sauf ausser")})`);
+/** "After zero" tells when; there is no denial in it. */
+const ZEROING = /\b((?:after|before|since|past|at|set|to|the|after the|before the) )(?:zero|0)\b/g;
 /** An answer behind a sign belongs to the word before it: "Leak: none", "foam - no". */
 const ANSWER = new RegExp(`\\s*[:=(–—-]+\\s*(?=${NONE}|${WELL})`, "g");
 const PARTS = /[,;:()\n]|\.(?=\s|$)|\s[-–—]\s|\b(?:but|pero|mais|aber)\b/;
@@ -130,6 +132,7 @@ export function faultTold(text: string): boolean {
   if (!MAY_TELL.test(written)) return false;
   return written
     .replace(ANSWER, " ")
+    .replace(ZEROING, "$1zeroing")
     .split(PARTS)
     .some((part) =>
       FAULTS.some(

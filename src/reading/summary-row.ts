@@ -15,9 +15,9 @@ const SUMS_UP = new Set(
     .map((words) => words.trim().replace(/\s+/g, " ")),
 );
 
-/** "Lot mean", "Sublot 14-1 average". */
-const ENDS_AS_SUM =
-  /\S (?:mean|average|avg|total|std dev|stdev|standard deviation|promedio|moyenne|ecart type|mittelwert|summe)$/;
+/** "Lot mean", "Sublot 14-1 average", "Total tests". */
+const AS_SUM =
+  /^total (?:tests|loads|cy|yards|m3|trucks|samples)$|\S (?:mean|average|avg|total|std dev|stdev|standard deviation|promedio|moyenne|ecart type|mittelwert|summe)$/;
 
 /** Whether a row sums up the tests above it: it begins with a word such as "Average" or "Total". */
 export function isSummaryRow(row: readonly CellValue[]): boolean {
@@ -30,5 +30,5 @@ export function isSummaryRow(row: readonly CellValue[]): boolean {
     / (?:(?:of|de|des|der|d|del|du|von|for|sans|ohne|sin|without|except|this|today) .*|air|aire|luft|air content)$/,
     "",
   );
-  return SUMS_UP.has(words) || SUMS_UP.has(alone) || ENDS_AS_SUM.test(words);
+  return SUMS_UP.has(words) || SUMS_UP.has(alone) || AS_SUM.test(words);
 }

@@ -12,6 +12,7 @@ foam > 2 div | too much foam | foam 3 divisions | 3 div foam | heavy foam on top
 level did not settle | Level kept falling | foam did not break | Foam would not clear | didn't settle | Unstable, still dropping at 6 min | never stabilized | not stable
 concrete stuck in bottom of bowl | packed concrete left in base | material still packed
 alcohol added after zeroing | added more alcohol | IPA added late
+alcohol topped up after zero | 4 oz IPA added after the zero was set | added alcohol after 0
 spilled some water | lost water at stopper | water was lost
 Fuga en la tapa | fugó por la tapa | mucha espuma | espuma excesiva | espuma 3 divisiones | no se estabilizó | inestable
 quedó concreto pegado en el fondo | se agregó más alcohol | alcohol añadido después | se derramó agua
@@ -26,7 +27,7 @@ checked for leaks | truck leaking oil | pump hose leak | formwork leaking
 foam < 1 div | foam 1 div | foam 2 div | slight foam | little foam | foam: none; leak: none | foam stable
 settled in 4 min | stable | level stable after 4 min | ground not stable | unsettled weather
 truck stuck in traffic | packed in 3 layers | no undisturbed concrete | bowl clean, no packed concrete
-48 oz alcohol | IPA 70 % | use more alcohol next time | concrete spilled at chute | diesel spill
+no alcohol added after zero | all alcohol in before zero | 48 oz alcohol | IPA 70 % | use more alcohol next time | concrete spilled at chute | diesel spill
 sunny | pumped | 2nd truck | none | cyl 1-3 | rodded 25 | retest of S-4 | Deck pour bay 3 | bottom of wall pour
 sin fugas | fuga: ninguna | sin espuma | estable | camión con fuga de aceite
 pas de fuite | aucune fuite | stable | peu de mousse | keine Leckage | Undichtigkeit: nein | wenig Schaum | dicht`;

@@ -15,9 +15,9 @@ interface WholeSheet {
   readonly tests: readonly ExpectedTest[];
 }
 
-const LANGUAGES = ["english", "spanish", "french", "german"];
-const SHEETS = LANGUAGES.flatMap((language) => {
-  const written = readFileSync(`tests/reading/corpus/blind-sheets/${language}.json`, "utf8");
+const FILES = ["english", "spanish", "french", "german", "english-second"];
+const SHEETS = FILES.flatMap((file) => {
+  const written = readFileSync(`tests/reading/corpus/blind-sheets/${file}.json`, "utf8");
   return JSON.parse(written) as WholeSheet[];
 });
 
@@ -28,6 +28,8 @@ const DECIDED_OTHERWISE: ReadonlySet<string> = new Set([
   // Between two rows of the correction table it is interpolated, and said (ASTM C173, Table 1, from memory).
   "Ounce sheet: B11-D5",
   "Prüfungen nebeneinander, Leichtbeton: LB 4",
+  // 3 below "Alc.(oz)" is 3 oz; that the sheet reports the air of 3 pt is said.
+  "Clearwell: CL-6",
 ]);
 
 /** What came of a test that is expected. */
@@ -64,7 +66,7 @@ test("no test of a sheet that nobody here has seen is valid with another air, or
   expect(wrong).toHaveLength(DECIDED_OTHERWISE.size);
 });
 
-test("of 167 tests so many are right at once", () => {
-  expect(OUTCOMES).toHaveLength(167);
-  expect(of("right").length).toBeGreaterThanOrEqual(98);
+test("of all tests so many are right at once, under the name that they have in the sheet", () => {
+  expect(OUTCOMES).toHaveLength(353);
+  expect(of("right").length).toBeGreaterThanOrEqual(205);
 });
