@@ -13,10 +13,10 @@ export type CellValue = string | number | boolean | null | CellError;
 export const ZERO_OR_BLANK: CellError = { error: "0 or blank" };
 
 /** How what says nothing begins; most cells are told by it. */
-const MAY_SAY_NOTHING = /^(?:[\s–—nNsSeE-]|$)/;
+const MAY_SAY_NOTHING = /^(?:[\s–—nNeE-]|$)/;
 const SAYS_NOTHING = new Set([
   ...["", "-", "–", "—", "--", "---", "----", "- -", "n/a", "na", "n.a.", "none recorded"],
-  ...["s/d", "n/d", "n.d.", "entfällt", "entf."],
+  ...["entfällt", "entf."],
 ]);
 const ERROR_TEXT = /^#(N\/A|VALUE!|REF!|DIV\/0!|NUM!|NAME\?|NULL!|SPILL!|CALC!|BUSY!|GETTING_DATA)/;
 

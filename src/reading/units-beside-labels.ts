@@ -6,8 +6,11 @@ import { isBlankOrWords, unitIn } from "./units-row";
 
 /** Fewer may be values of a form: "Alcohol unit", oz. */
 const FEWEST_UNITS = 3;
-/** What is counted, where other labels have a unit. */
+/** A longer text is nothing that stands beside a unit. */
 const LONGEST_COUNTED = 12;
+/** What stands for a unit where there is none: "No.", "#", "Y/N", "hh:mm", "cups"; any other word is an answer. */
+const COUNTED =
+  /^(?:n[or]\.|n[°º]\.?|#|num\.?|ea\.?|each|count|anz\.?|anzahl|stk?\.?|u\.|c\/u|y\/n|yes\/no|s\/n|si\/no|o\/n|oui\/non|j\/n|ja\/nein|h{1,2}[:h]m{2}|dd?[./-]mm?[./-]y{2,4}|cups?|copas?|vasos?|tazas?|godets?|tasses?|(?:mess)?becher)$/;
 /** What heads a column of units, in the languages that are read. */
 const HEADS_UNITS = /^(?:units?|unidad(?:es)?|unites?|einheit(?:en)?|u\.? ?m\.?)$/;
 
@@ -26,7 +29,7 @@ export function withUnitsInLabels(block: Cells): Cells {
     const cells = [...row];
     for (const at of columns) {
       const [label, unit] = [cells[at - 1], cells[at]];
-      if (typeof unit !== "string") continue;
+      if (typeof unit !== "string" || !isUnitOrMark(unit, row[at + 1])) continue;
       if (isLabelText(label) && !isHead(unit)) cells[at - 1] = `${label.trim()} (${unit.trim()})`;
       cells[at] = null;
     }
@@ -52,6 +55,13 @@ function isOfUnits(block: Cells, at: number): boolean {
     else if (!isHead(text)) others++;
   }
   return units >= FEWEST_UNITS && units > others && values * 2 >= units;
+}
+
+/** An answer that stands among the units, "Leak", "yes", stays where it is. */
+function isUnitOrMark(text: string, behind: CellValue | undefined): boolean {
+  const mark = folded(text.trim());
+  const isNumberSign = (mark === "no" || mark === "nr") && typeof behind === "number";
+  return isBlank(text) || unitIn(text) !== undefined || isHead(text) || isNumberSign || COUNTED.test(mark);
 }
 
 function isHead(text: string): boolean {

@@ -45,6 +45,10 @@ test.each<[CellValue | undefined, boolean]>([
   [false, false],
   ["0", false],
   ["none", false],
+  ["entfällt", true],
+  // Somebody says that he has no number: that is no blank.
+  ["s/d", false],
+  ["n.d.", false],
   [{ error: "#N/A" }, false],
 ])("%j is blank: %s", (cell, blank) => {
   expect(isBlank(cell)).toBe(blank);

@@ -65,3 +65,21 @@ test("a card with its labels above its values takes no label for a value", () =>
   ];
   expect(testsOf(block)).toEqual([["S-31", "valid", 6]]);
 });
+
+test.each([
+  ["Leak", "yes", "void", undefined],
+  ["Packed material left", "yes", "void", undefined],
+  ["Calibrated cups", "two", "valid", 7.5],
+  ["Calibrated cups", "see note", "incomplete", undefined],
+  ["Foam, divisions", "over two", "incomplete", undefined],
+])("an answer among the units is no unit: %s, %s", (label, answer, state, air) => {
+  const block = [
+    ["Sample", null, "R-4"],
+    ["Slump", "in", 4],
+    ["First reading", "%", 5.5],
+    ["Second reading", "%", 5.5],
+    ["Alcohol", "pt", 2],
+    [label, answer, null],
+  ];
+  expect(testsOf(block)).toEqual([["R-4", state, air]]);
+});
