@@ -1,11 +1,13 @@
 import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
 import { issue, type Issue } from "../measure/issue";
 import { isNumber } from "./columns-of-tests";
+import { faultTold } from "./fault-told";
 import { READING_FIELDS } from "./fields";
 import { headersByColumn, inOneRow, mayBeOneOfSeveral, mayBeTitles } from "./header-rows";
 import { recognise } from "./recognise";
 import type { KeptColumn } from "./recognition";
 import type { SheetTable } from "./sheet-table";
+import { saidOfTest } from "./testers-word";
 import { isUnitsRow } from "./units-row";
 
 /** A header row further down than this is not looked for: title rows are few. */
@@ -106,6 +108,7 @@ function headersBrokenOff(
       (typeof cell === "string" && !/\d/.test(cell) && found.headers[at]![0] !== ""),
   );
   const words = below.filter((cell) => !isBlank(cell)).length;
+  if (below.some(isRemark)) return undefined;
   if (words < 2 || !goesOn || isUnitsRow(below)) return undefined;
   const joined = found.headers.map(([own], at) => `${own!} ${shownValue(below[at])}`.trim());
   const likeness = headerLikeness(
@@ -116,6 +119,11 @@ function headersBrokenOff(
   const isMoreOrSame = likeness.readings && likeness.fields >= best.fields;
   return isMoreOrSame ? joined : undefined;
 }
+
+/** "Note:", "VOID" and "bowl leaked" are told of a test and go on with no header. */
+const isRemark = (cell: CellValue) =>
+  typeof cell === "string" &&
+  (/:\s*$/.test(cell) || faultTold(cell) || saidOfTest(cell) !== undefined);
 
 /** Whether the titles in the first of some rows make other tests' of all the readings below them. */
 function areOfAnotherTest(

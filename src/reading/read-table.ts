@@ -124,10 +124,10 @@ function* readRowsInSteps(
   const unread = unreadColumns(all, rows);
   const has = (field: FieldId) => columns[field] !== undefined;
   const isTest = (row: number) => !blank[row];
-  const nameOf = (row: number) => {
-    const column = columns.sample ?? columns.load;
-    return column && shownValue(rows[row]![column.index]);
-  };
+  const namesOf = (row: number) =>
+    [columns.sample, columns.load].flatMap((column) =>
+      column ? [shownValue(rows[row]![column.index])] : [],
+    );
   const readColumns = places.map(([, { index }]) => index);
   return {
     decimal,
@@ -138,7 +138,7 @@ function* readRowsInSteps(
     unread: [
       ...unread,
       ...mayBeByPressure(columns, records, unread),
-      ...rowsOfWords(rows, isTest, nameOf, headerRow),
+      ...rowsOfWords(rows, isTest, namesOf, headerRow),
       ...amountsTold(rows, readColumns, has, isTest, headerRow),
     ],
     apart: apart.map((run) => ({

@@ -3,6 +3,7 @@ import { folded } from "../measure/folded";
 import { faultTold } from "./fault-told";
 import { isSummaryRow } from "./summary-row";
 import { saidOfTest } from "./testers-word";
+import { testsNamedBy, type TestsNamed } from "./tests-named";
 import { askedOfTests, type UnreadColumn } from "./unread-column";
 
 type Row = readonly CellValue[];
@@ -34,7 +35,7 @@ function onlyText(row: Row): { readonly column: number; readonly text: string } 
 
 /**
  * Says of a row whether it is a sentence between the tests or below them, and no test: its only cell holds more
- * words than any name in that column does.
+ * words than any name in that column does, or tells of a fault as no name does.
  */
 export function sentencesAmong(rows: readonly Row[]): (row: Row) => boolean {
   const longest = new Map<number, number>();
@@ -55,9 +56,19 @@ export function sentencesAmong(rows: readonly Row[]): (row: Row) => boolean {
   return (row) => {
     const only = onlyText(row);
     if (!only) return false;
+    if (tellsOfAFault(only.text) || saidOfTest(only.text)) return true;
     const words = wordsIn(only.text);
     return words >= fewestIn(only.text) && words > longestName(only.column);
   };
+}
+
+/** All texts of a row that holds nothing else, as one: a "Note:" and what follows it may have a cell each. */
+function textsOf(row: Row): { readonly column: number; readonly text: string } | undefined {
+  const filled = [...row.entries()].filter(([, cell]) => !isBlank(cell));
+  const [first] = filled;
+  if (!first || isSummaryRow(row)) return undefined;
+  if (!filled.every(([, cell]) => typeof cell === "string")) return undefined;
+  return { column: first[0], text: filled.map(([, cell]) => cell).join(" ") };
 }
 
 /**
@@ -65,29 +76,33 @@ export function sentencesAmong(rows: readonly Row[]): (row: Row) => boolean {
  * tests that it may be of are asked about: those that it names, else the one right above it, else all.
  *
  * @param isTest Whether a row holds a test.
- * @param nameOf What a test is known by.
+ * @param namesOf What a test is known by.
  */
 export function rowsOfWords(
   rows: readonly Row[],
   isTest: (row: number) => boolean,
-  nameOf: (row: number) => string | undefined,
+  namesOf: (row: number) => readonly string[],
   headerRow: number,
 ): UnreadColumn[] {
   const said: UnreadColumn[] = [];
   let quiet = 0;
+  let named: ReturnType<typeof testsNamedBy> | undefined;
+  const namedBy = () =>
+    (named ??= testsNamedBy(
+      [...rows.keys()]
+        .filter(isTest)
+        .flatMap((row) => namesOf(row).map((name) => [row, name] as const)),
+    ));
   for (const [row, cells] of rows.entries()) {
-    const only = isTest(row) ? undefined : onlyText(cells);
-    if (!only || wordsIn(only.text) < fewestIn(only.text)) continue;
-    const at = {
-      index: only.column,
-      place: { row: headerRow + 1 + row, column: only.column },
-      header: only.text,
-    };
-    if (tellsOfAFault(only.text)) {
-      const touches = testsMeant(only.text, row, rows, isTest, nameOf);
+    const words = isTest(row) ? undefined : textsOf(cells);
+    if (!words) continue;
+    const { column, text } = words;
+    const at = { index: column, place: { row: headerRow + 1 + row, column }, header: text };
+    const touches = testsToldOf(text, row, isTest, namedBy);
+    if (touches) {
       said.push(askedOfTests("words-may-void", at, touches));
-    } else if (++quiet <= MOST_SAID) {
-      const because = { say: "row-of-words", values: { title: quoted(only.text) } } as const;
+    } else if (onlyText(cells) && wordsIn(text) >= fewestIn(text) && ++quiet <= MOST_SAID) {
+      const because = { say: "row-of-words", values: { title: quoted(text) } } as const;
       said.push({ ...at, mayBe: [], decides: false, because, touches: () => false });
     }
   }
@@ -95,25 +110,32 @@ export function rowsOfWords(
 }
 
 /** "V = void test" explains a mark, and is of no test. */
-const EXPLAINS = /\S\s*=\s*\S|^\s*(?:legend|key|leyenda|clave|legende)\b/i;
+const EXPLAINS =
+  /^\s*[*†("“]*\s*([\p{L}\p{S}✓✗×]{1,3}|\p{L}+ mark)["”)]*\s*=\s*\S|^\s*(?:legend|key|leyenda|clave|legende|zeichen\w*)\s*[:–-]/u;
 
-function tellsOfAFault(text: string): boolean {
-  if (EXPLAINS.test(folded(text))) return false;
-  return faultTold(text) || saidOfTest(text) === "void";
-}
-
-function testsMeant(
+/** The tests that a text tells a fault of; `undefined` where it tells of none. */
+function testsToldOf(
   text: string,
   row: number,
-  rows: readonly Row[],
   isTest: (row: number) => boolean,
-  nameOf: (row: number) => string | undefined,
-): (record: number) => boolean {
-  const words = new Set(folded(text).split(/[\s,;:.()[\]]+/));
-  const named = new Set(
-    [...rows.keys()].filter((at) => isTest(at) && words.has(folded(nameOf(at) ?? "").trim())),
-  );
-  if (named.size > 0) return (record) => named.has(record);
+  namedBy: () => (text: string) => TestsNamed,
+): ((record: number) => boolean) | undefined {
+  if (EXPLAINS.test(folded(text))) return undefined;
+  const { rows, isOpen, rest } = namedBy()(text);
+  // A test that is called "Truck 4" leaves no truck in what is told of it.
+  const isTold = tellsOfAFault(text) || tellsOfAFault(rest);
+  // "V3 void?" and "void?" may be of the test; "repeat if it is void" is of none.
+  const mayBeTold = saidOfTest(text) && (rows.size > 0 || wordsIn(text) < FEWEST_WORDS);
+  if (!isTold && !mayBeTold) return undefined;
+  if (rows.size > 0) return (record) => rows.has(record);
   const above = row - 1;
-  return above >= 0 && isTest(above) ? (record) => record === above : isTest;
+  return !isOpen && above >= 0 && isTest(above) ? (record) => record === above : isTest;
+}
+
+/** "Note: V2 void, see foreman" begins with no word of the test. */
+const BEGINS = /^\s*[\p{L}.]{2,12}\s*:/u;
+
+function tellsOfAFault(text: string): boolean {
+  const told = [text, text.replace(BEGINS, "")];
+  return told.some((each) => faultTold(each) || saidOfTest(each) === "void");
 }

@@ -10,7 +10,7 @@ const FEWEST_UNITS = 3;
 const LONGEST_COUNTED = 12;
 /** What stands for a unit where there is none: "No.", "#", "Y/N", "hh:mm", "cups"; any other word is an answer. */
 const COUNTED =
-  /^(?:n[or]\.|n[°º]\.?|#|num\.?|ea\.?|each|count|anz\.?|anzahl|stk?\.?|u\.|c\/u|y\/n|yes\/no|s\/n|si\/no|o\/n|oui\/non|j\/n|ja\/nein|h{1,2}[:h]m{2}|dd?[./-]mm?[./-]y{2,4}|cups?|copas?|vasos?|tazas?|godets?|tasses?|(?:mess)?becher)$/;
+  /^(?:n[or]\.|n[°º]\.?|#|num\.?|ea\.?|each|count|mins?\.?|rolls?|vueltas?|tours?|anz\.?|anzahl|stk?\.?|u\.|c\/u|y\/n|yes\/no|s\/n|si\/no|o\/n|oui\/non|j\/n|ja\/nein|h{1,2}[:h]m{2}|dd?[./-]mm?[./-]y{2,4}|cups?|copas?|vasos?|tazas?|godets?|tasses?|(?:mess)?becher)$/;
 /** What heads a column of units, in the languages that are read. */
 const HEADS_UNITS = /^(?:units?|unidad(?:es)?|unites?|einheit(?:en)?|u\.? ?m\.?)$/;
 
@@ -61,7 +61,13 @@ function isOfUnits(block: Cells, at: number): boolean {
 function isUnitOrMark(text: string, behind: CellValue | undefined): boolean {
   const mark = folded(text.trim());
   const isNumberSign = (mark === "no" || mark === "nr") && typeof behind === "number";
-  return isBlank(text) || unitIn(text) !== undefined || isHead(text) || isNumberSign || COUNTED.test(mark);
+  return (
+    isBlank(text) ||
+    unitIn(text) !== undefined ||
+    isHead(text) ||
+    isNumberSign ||
+    COUNTED.test(mark)
+  );
 }
 
 function isHead(text: string): boolean {

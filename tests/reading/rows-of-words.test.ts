@@ -2,6 +2,7 @@ import { checkBlock } from "../../src/fieldsheet/check-table";
 import type { CheckResult } from "../../src/fieldsheet/check-result";
 import { isIssue } from "../../src/measure/issue";
 import type { CellValue } from "../../src/measure/cell-value";
+import { rowsOfWords } from "../../src/reading/rows-of-words";
 
 const HEADERS = ["Load", "1st", "2nd", "Alcohol (pt)", "Air"];
 const row = (name: string, air: number) => [name, air, air, 2, air];
@@ -65,4 +66,82 @@ test.each([
     "valid",
     "",
   ]);
+});
+
+/** What becomes of five tests with a line below them. */
+function statesWith(line: CellValue[], names = ["V1", "V2", "V3", "V4", "V5"]): string {
+  const checked = check(...names.map((name) => row(name, 5.5)), line);
+  return statesOf(checked)
+    .slice(0, names.length)
+    .map((state) => state[0])
+    .join("");
+}
+
+test.each([
+  ["V5 void, air = 5.25 not to be reported", "vvvvi"],
+  ["V2: foam = 4 divisions, leaked at the clamp", "vivvv"],
+  ["Key to clamp lost, bowl leaked during V2", "vivvv"],
+  ["V1-V3 leaked at the clamp", "iiivv"],
+  ["V1 to V3 leaked at the clamp", "iiivv"],
+  ["V1/V2 void, wrong bowl", "iivvv"],
+  ["V-2, 4 and 5 void, wrong bowl", "vivii"],
+  ["#1 bowl leaked at the clamp", "ivvvv"],
+  ["Loads 3 and 4 void, see foreman", "vviiv"],
+  ["Tests 2 thru 4 void, see foreman", "viiiv"],
+  ["leaked 1 time at the clamp", "vvvvi"],
+  ["a leak at the clamp, see remarks", "vvvvi"],
+  ["foam over 2 divisions, 10:20", "vvvvi"],
+  ["the last two leaked at the clamp", "iiiii"],
+  ["ticket 4471 leaked at the clamp", "iiiii"],
+  ["VOID", "vvvvi"],
+  ["V3 void", "vvivv"],
+  ["bowl leaked", "vvvvi"],
+  ["V3 = void", "vvivv"],
+  ["void?", "vvvvi"],
+  ["V3 void?", "vvivv"],
+  ["V2 rejected, sent back at once", "vivvv"],
+  ["repeat the test if it is void", "vvvvv"],
+])("of five tests V1 to V5 “%s” touches those that it names, else the last: %s", (text, states) => {
+  expect(statesWith(alone(text))).toBe(states);
+  expect(statesWith([null, null, null, null, text])).toBe(states);
+  if (text.includes(" ")) expect(statesWith(["Note:", null, null, null, text])).toBe(states);
+});
+
+test.each([
+  ["Load 2 bowl leaked", "vivvv"],
+  ["Loads 2 and 3: bowl leaked", "viivv"],
+  ["Loads 2-4 bowl leaked", "viiiv"],
+  ["2 and 3 leaked at the clamp", "viivv"],
+])("names of two words are names: “%s”", (text, states) => {
+  const names = ["Load 1", "Load 2", "Load 3", "Load 4", "Load 5"];
+  expect(statesWith(alone(text), names)).toBe(states);
+});
+
+test("tests that are called by a letter are named behind a word for a test only", () => {
+  const names = ["A", "B", "C"];
+  expect(statesWith(alone("a leak at the clamp of the bowl"), names)).toBe("iii");
+  expect(statesWith(alone("sample B leaked at the clamp"), names)).toBe("viv");
+});
+
+test("a test that is called “Truck 4” may leak, a truck may not", () => {
+  const names = ["Truck 3", "Truck 4", "Truck 5"];
+  expect(statesWith(alone("Truck 4 leaked while rolling, void"), names)).toBe("viv");
+  expect(statesWith(alone("truck leaking oil all over the place"), names)).toBe("vvv");
+});
+
+test("a fault right below the header, before the only test, is no part of the header", () => {
+  const checked = check(["Note:", "bowl leaked", null, null, null], row("V1", 5.5));
+  expect(statesOf(checked)).toEqual(["", "incomplete"]);
+});
+
+test("however many rows tell of a fault, the names of the tests are looked at once", () => {
+  const rows = [["T1"], ["T2"], ["T1 leaked at the clamp"], ["T2 leaked at the clamp"]];
+  let looked = 0;
+  const namesOf = (row: number) => [String(rows[row]![++looked && 0])];
+  const said = rowsOfWords(rows, (row) => row < 2, namesOf, 0);
+  expect(said.map(({ touches }) => [touches(0), touches(1)])).toEqual([
+    [true, false],
+    [false, true],
+  ]);
+  expect(looked).toBe(2);
 });
