@@ -6,7 +6,7 @@ import { columnsApart } from "./columns-apart";
 import { amountsTold } from "./amounts-told";
 import { columnReader, isWrittenInNumbers, type WrittenIn } from "./column-reader";
 import { decimalOfSheet } from "./decimal-of-column";
-import { READING_FIELDS, type FieldId } from "./fields";
+import { FIELDS, READING_FIELDS, type FieldId } from "./fields";
 import { harmlessAs } from "./harmless";
 import { rowHeadedAgain, withTitlesAbove } from "./headed-again";
 import { mayBeByPressure } from "./may-be-by-pressure";
@@ -128,7 +128,11 @@ function* readRowsInSteps(
     [columns.sample, columns.load].flatMap((column) =>
       column ? [shownValue(rows[row]![column.index])] : [],
     );
-  const readColumns = places.map(([, { index }]) => index);
+  const cell = (row: number, field: FieldId) =>
+    table.rows[row]?.[columns[field]?.index ?? -1] ?? null;
+  const inNumbers = places.flatMap(([field, { index }]) =>
+    FIELDS[field].kind === "text" ? [] : [index],
+  );
   return {
     decimal,
     columns,
@@ -139,7 +143,7 @@ function* readRowsInSteps(
       ...unread,
       ...mayBeByPressure(columns, records, unread),
       ...rowsOfWords(rows, isTest, namesOf, headerRow),
-      ...amountsTold(rows, readColumns, has, isTest, headerRow),
+      ...amountsTold(rows, inNumbers, { has, cell, isTest }, headerRow),
     ],
     apart: apart.map((run) => ({
       ...run,
@@ -148,7 +152,7 @@ function* readRowsInSteps(
     })),
     ...(again >= 0 && { headedAgain: { record: again, ...headerIn(table.rows[again]!) } }),
     has,
-    cell: (row, field) => table.rows[row]?.[columns[field]?.index ?? -1] ?? null,
+    cell,
     placeOf: (row, field) => ({
       row: headerRow + (row === null ? 0 : row + 1),
       column: (field !== null && columns[field]?.index) || 0,
