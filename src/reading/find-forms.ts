@@ -2,6 +2,7 @@ import type { CellValue } from "../measure/cell-value";
 import { READING_FIELDS, type FieldId } from "./fields";
 import { cellOf, type LabelledValue } from "./labelled-value";
 import { labelsAndValues } from "./labelled-values";
+import { linesAmong, type LineAmongForms } from "./lines-among-forms";
 import { recognise } from "./recognise";
 import type { BlockPlace } from "./block-place";
 import { withUnitsInLabels } from "./units-beside-labels";
@@ -16,6 +17,8 @@ export interface FoundForms {
   readonly rows: readonly (readonly CellValue[])[];
   /** Whether they stand in a table, though not one test a row. */
   readonly inTable?: true;
+  /** What stands among them and is neither label nor value. */
+  readonly lines?: readonly LineAmongForms[];
   /** For each test the place of the value of each column; `undefined` where the test has none. */
   readonly places: readonly (readonly (BlockPlace | undefined)[])[];
 }
@@ -47,7 +50,7 @@ export function findForms(written: Cells): FoundForms | undefined {
     pairs,
     pairs.filter(({ field }) => field === anchor),
   );
-  return asForms(block, tests);
+  return { ...asForms(block, tests), lines: linesAmong(block, pairs) };
 }
 
 /** All labels of a block with their values, as one test. */

@@ -1,4 +1,5 @@
 import type { FoundForms } from "./find-forms";
+import { toldAmongForms } from "./lines-among-forms";
 import { readTableInSteps, type ReadingOptions } from "./read-table";
 import type { BlockPlace } from "./block-place";
 import type { SheetReading } from "./sheet-reading";
@@ -8,9 +9,10 @@ import type { SheetReading } from "./sheet-reading";
  * stand is of the form.
  */
 export function* readFormsInSteps(
-  { headers, titles, labels, rows, places, inTable }: FoundForms,
+  found: FoundForms,
   options: ReadingOptions,
 ): Generator<number, SheetReading> {
+  const { headers, titles, labels, rows, places, inTable } = found;
   const read = yield* readTableInSteps({ headers, titles, rows }, { ...options, headerRow: 0 });
   const placeOf: SheetReading["placeOf"] = (row, field) => {
     const at = field === null ? undefined : read.columns[field]?.index;
@@ -23,7 +25,14 @@ export function* readFormsInSteps(
     const place = labels[each.index]!;
     return { ...each, index: place.column, place };
   });
-  return { ...read, unread, forms, inTable, labels, placeOf };
+  return {
+    ...read,
+    unread: [...unread, ...toldAmongForms(read, found)],
+    forms,
+    inTable,
+    labels,
+    placeOf,
+  };
 }
 
 function firstOf(places: readonly (BlockPlace | undefined)[]): BlockPlace | undefined {

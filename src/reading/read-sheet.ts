@@ -9,6 +9,7 @@ import { findTable, topOfHeaders, type SheetLayout } from "./layout";
 import { withLimitsInHeader } from "./limits-in-header";
 import { readFormsInSteps } from "./read-forms";
 import { readTableInSteps, type ReadingOptions } from "./read-table";
+import { withFaultsToldAbove } from "./rows-of-words";
 import { rowsRightAbove, saidBesideTests } from "./rows-beside-tests";
 import { saidOnce, type RowsBesideTests } from "./said-once";
 import { withSaidOnce } from "./with-said-once";
@@ -169,7 +170,12 @@ export function* readTestsInSteps(
   const inTable = yield* readTableInSteps(table, { ...options, headerRow });
   const read = withLimitsInHeader(inTable, headerRow);
   const whole = withSaidOnce(read, saidBesideTests(read, found.layout, head, options));
-  return withTitle(head ? withAmountsToldAbove(whole, head.rows, head.from) : whole, title);
+  return withTitle(head ? withWordsAbove(whole, head) : whole, title);
+}
+
+/** What lines above a table tell of its tests. */
+function withWordsAbove(read: SheetReading, { rows, from }: RowsBesideTests): SheetReading {
+  return withFaultsToldAbove(withAmountsToldAbove(read, rows, from), rows, from);
 }
 
 /**

@@ -1,6 +1,7 @@
-import { isBlank, quoted, type CellValue } from "../measure/cell-value";
-import { folded } from "../measure/folded";
-import { faultTold } from "./fault-told";
+import { isBlank, quoted, shownValue, type CellValue } from "../measure/cell-value";
+import { tellsOfAFault, testsToldOf } from "./fault-in-a-line";
+import { fieldSaidBy } from "./labels";
+import type { SheetReading } from "./sheet-reading";
 import { isSummaryRow } from "./summary-row";
 import { saidOfTest } from "./testers-word";
 import { testsNamedBy, type TestsNamed } from "./tests-named";
@@ -86,19 +87,19 @@ export function rowsOfWords(
 ): UnreadColumn[] {
   const said: UnreadColumn[] = [];
   let quiet = 0;
-  let named: ReturnType<typeof testsNamedBy> | undefined;
-  const namedBy = () =>
-    (named ??= testsNamedBy(
-      [...rows.keys()]
-        .filter(isTest)
-        .flatMap((row) => namesOf(row).map((name) => [row, name] as const)),
-    ));
+  const named = namesOnce(function* () {
+    for (const row of rows.keys())
+      if (isTest(row)) for (const name of namesOf(row)) yield [row, name];
+  });
   for (const [row, cells] of rows.entries()) {
     const words = isTest(row) ? undefined : textsOf(cells);
     if (!words) continue;
     const { column, text } = words;
     const at = { index: column, place: { row: headerRow + 1 + row, column }, header: text };
-    const touches = testsToldOf(text, row, isTest, namedBy);
+    const above = row - 1;
+    const touches = testsToldOf(text, named, (isOpen) =>
+      !isOpen && above >= 0 && isTest(above) ? (record) => record === above : isTest,
+    );
     if (touches) {
       said.push(askedOfTests("words-may-void", at, touches));
     } else if (onlyText(cells) && wordsIn(text) >= fewestIn(text) && ++quiet <= MOST_SAID) {
@@ -109,33 +110,42 @@ export function rowsOfWords(
   return said;
 }
 
-/** "V = void test" explains a mark, and is of no test. */
-const EXPLAINS =
-  /^\s*[*†("“]*\s*([\p{L}\p{S}✓✗×]{1,3}|\p{L}+ mark)["”)]*\s*=\s*\S|^\s*(?:legend|key|leyenda|clave|legende|zeichen\w*)\s*[:–-]/u;
-
-/** The tests that a text tells a fault of; `undefined` where it tells of none. */
-function testsToldOf(
-  text: string,
-  row: number,
-  isTest: (row: number) => boolean,
-  namedBy: () => (text: string) => TestsNamed,
-): ((record: number) => boolean) | undefined {
-  if (EXPLAINS.test(folded(text))) return undefined;
-  const { rows, isOpen, rest } = namedBy()(text);
-  // A test that is called "Truck 4" leaves no truck in what is told of it.
-  const isTold = tellsOfAFault(text) || tellsOfAFault(rest);
-  // "V3 void?" and "void?" may be of the test; "repeat if it is void" is of none.
-  const mayBeTold = saidOfTest(text) && (rows.size > 0 || wordsIn(text) < FEWEST_WORDS);
-  if (!isTold && !mayBeTold) return undefined;
-  if (rows.size > 0) return (record) => rows.has(record);
-  const above = row - 1;
-  return !isOpen && above >= 0 && isTest(above) ? (record) => record === above : isTest;
+/**
+ * The same of what stands above a table: a fault told there is of the tests that it names, else it may be of all.
+ */
+export function withFaultsToldAbove(
+  read: SheetReading,
+  head: readonly Row[],
+  from: number,
+): SheetReading {
+  const isTest = (record: number) => read.records[record]?.blank === false;
+  const named = namesOnce(function* () {
+    for (const { record, blank } of read.records)
+      if (!blank) for (const name of namesIn(read, record)) yield [record, name];
+  });
+  const told = [...head.entries()].flatMap(([row, cells]) =>
+    [...cells.entries()].flatMap(([column, cell]) => {
+      if (typeof cell !== "string" || isBlank(cell)) return [];
+      const isLabel = !isBlank(cells[column + 1]) || wordsIn(cell) < FEWEST_WORDS;
+      if (isLabel && fieldSaidBy(cell)) return [];
+      const touches = testsToldOf(cell, named, () => isTest);
+      const at = { index: column, place: { row: from + row, column }, header: cell };
+      return touches ? [askedOfTests("words-may-void", at, touches)] : [];
+    }),
+  );
+  return told.length === 0 ? read : { ...read, unread: [...read.unread, ...told] };
 }
 
-/** "Note: V2 void, see foreman" begins with no word of the test. */
-const BEGINS = /^\s*[\p{L}.]{2,12}\s*:/u;
+function namesIn({ cell, has }: SheetReading, record: number): readonly string[] {
+  return (["sample", "load"] as const).flatMap((field) =>
+    has(field) ? [shownValue(cell(record, field))] : [],
+  );
+}
 
-function tellsOfAFault(text: string): boolean {
-  const told = [text, text.replace(BEGINS, "")];
-  return told.some((each) => faultTold(each) || saidOfTest(each) === "void");
+/** Many lines may name tests; what these are called is looked at once, when the first may. */
+function namesOnce(
+  names: () => Iterable<readonly [row: number, name: string]>,
+): (text: string) => TestsNamed {
+  let named: ((text: string) => TestsNamed) | undefined;
+  return (text) => (named ??= testsNamedBy(names()))(text);
 }

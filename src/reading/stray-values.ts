@@ -2,6 +2,7 @@ import { isBlank, type CellValue } from "../measure/cell-value";
 import { yesOrNoFromCell } from "../measure/words-from-cell";
 import type { BlockPlace } from "./block-place";
 import { kindOf, textOf } from "./evidence";
+import { isLine } from "./lines-among-forms";
 import type { Cells, LabelledValue } from "./labelled-value";
 import { testersWordIn } from "./testers-word";
 
@@ -54,5 +55,6 @@ function saysSomething(cell: CellValue): boolean {
   if (typeof cell !== "string") return true;
   const kind = kindOf(cell, textOf(cell));
   if (kind === "number" || kind === "amount") return true;
-  return wordIn(cell) !== undefined || typeof yesOrNoFromCell(cell) === "boolean";
+  if (typeof yesOrNoFromCell(cell) === "boolean") return true;
+  return wordIn(cell)?.says === "void" || (!isLine(cell) && wordIn(cell) !== undefined);
 }

@@ -145,3 +145,39 @@ test("however many rows tell of a fault, the names of the tests are looked at on
   ]);
   expect(looked).toBe(2);
 });
+
+test.each([
+  "The test is void if the bowl leaks at the clamp",
+  "Check the bowl for leaks, foam over 2 divisions voids the test if it stays",
+  "1. Repeat when foam is over 2 divisions",
+  "Leaks must be reported at once to the laboratory",
+  "Any test with foam over 2 divisions: do it again",
+  "Revise que no haya fugas en la tapa",
+  "Bei mehr als 2 Teilstrichen Schaum wiederholen",
+])("“%s” instructs and is of no test", (text) => {
+  expect(statesWith(alone(text))).toBe("vvvvv");
+  expect(statesBelow(text)).toBe("vvv");
+});
+
+/** What becomes of three tests with a line above their header. */
+function statesBelow(line: string): string {
+  const checked = checkBlock([
+    alone(line),
+    alone(""),
+    HEADERS,
+    ...["V1", "V2", "V3"].map((name) => row(name, 5.5)),
+  ]);
+  if (isIssue(checked)) throw new Error(checked.id);
+  return statesOf(checked)
+    .map((state) => state[0])
+    .join("");
+}
+
+test.each([
+  ["V2 leaked at the clamp, the others fine", "viv"],
+  ["Note: tests 2 and 3 void, wrong bowl", "vii"],
+  ["bowl leaked at the clamp", "iii"],
+  ["Meter 14, no leaks", "vvv"],
+])("what a line above the table tells of tests touches them: “%s”", (line, states) => {
+  expect(statesBelow(line)).toBe(states);
+});

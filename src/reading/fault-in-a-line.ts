@@ -1,0 +1,52 @@
+import { folded } from "../measure/folded";
+import { faultTold } from "./fault-told";
+import { saidOfTest } from "./testers-word";
+import type { TestsNamed } from "./tests-named";
+
+/** "V = void test" explains a mark, and is of no test. */
+const EXPLAINS =
+  /^\s*[*†("“]*\s*([\p{L}\p{S}✓✗×]{1,3}|\p{L}+ mark)["”)]*\s*=\s*\S|^\s*(?:legend|key|leyenda|clave|legende|zeichen\w*)\s*[:–-]/u;
+/** "Note: V2 void, see foreman" begins with no word of the test. */
+const BEGINS = /^\s*[\p{L}.]{2,12}\s*:/u;
+/** Fewer words than these are no instruction. */
+const FEWEST_WORDS = 4;
+
+/** A clause with what parts it from the next. */
+const CLAUSES = /[^,;:.()\n]+(?:[,;:()\n]+|\.(?=\s|$)|\.|$)/g;
+/** Tells what is to be done, or what would be a fault. */
+const INSTRUCTS = new RegExp(
+  "\\b(?:if|when|whenever|unless|until|in case|should|shall|must|may|si|cuando|hasta que|en caso|debe\\w*|debera\\w*|wenn|falls|sobald|muss|mussen|soll|sollen|darf|doit|doivent|lorsque)\\b" +
+    "|^\\W*(?:\\d+[.)]\\W*)?(?:check|inspect|make sure|verify|ensure|look for|avoid|watch for|repeat|discard|reject|revis\\w+|verifi\\w+|comprob\\w+|compruebe|evit\\w+|pruf\\w+|kontroll\\w+|auf|bei)\\b" +
+    "|\\b(?:tests? with|any test|a test|ensayos? con|essais? avec|versuche? mit|prufung(?:en)? mit)\\b|\\?",
+);
+
+/**
+ * The tests of which a line tells a fault or that they are void: those that it names, else whom it is told beside;
+ * `undefined` where it tells of none, explains a mark or says what is to be done.
+ *
+ * @param unnamed The tests where it names none; whether it may be of others than those right beside it.
+ */
+export function testsToldOf(
+  text: string,
+  named: (text: string) => TestsNamed,
+  unnamed: (isOpen: boolean) => (record: number) => boolean,
+): ((record: number) => boolean) | undefined {
+  if (EXPLAINS.test(folded(text))) return undefined;
+  const { rows, isOpen, rest } = named(text);
+  // A test that is called "Truck 4" leaves no truck in what is told of it.
+  const isTold = tellsOfAFault(text) || tellsOfAFault(rest);
+  // "V3 void?" and "void?" may be of the test; "repeat if it is void" is of none.
+  const isShort = text.trim().split(/\s+/).length < FEWEST_WORDS;
+  const mayBeTold = saidOfTest(text) && (rows.size > 0 || isShort);
+  if (!isTold && !mayBeTold) return undefined;
+  return rows.size > 0 ? (record) => rows.has(record) : unnamed(isOpen);
+}
+
+/** Whether a line that stands beside no test tells of a fault, or that a test is void. */
+export function tellsOfAFault(line: string): boolean {
+  const clauses = folded(line).match(CLAUSES) ?? [];
+  const told = clauses.filter((clause) => !INSTRUCTS.test(clause)).join("");
+  return [told, told.replace(BEGINS, "")].some(
+    (each) => faultTold(each) || saidOfTest(each) === "void",
+  );
+}
