@@ -11,8 +11,13 @@ export interface UnreadFinding {
 }
 
 /** One finding for each column that holds something and was not read. */
-export function unreadFindings({ unread }: SheetReading): readonly UnreadFinding[] {
-  return unread.map((column) => ({ column, finding: findingOf(column) }));
+export function unreadFindings({ unread, records }: SheetReading): readonly UnreadFinding[] {
+  return unread.map((column) => {
+    // What is harmless in every test decides nothing.
+    const decides =
+      column.decides && records.some(({ record, blank }) => !blank && column.touches(record));
+    return { column, finding: findingOf({ ...column, decides }) };
+  });
 }
 
 /** One finding for each stretch of columns that stands beside the table and was not read with it. */

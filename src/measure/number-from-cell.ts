@@ -7,7 +7,7 @@ export type DecimalMark = "." | ",";
 
 const WHOLE_AND_FRACTION = /^([+-]?)(?:(\d+)[ -]+)?(\d+)\s*\/\s*(\d+)$/;
 const PLAIN = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;
-const THOUSANDS_BY_SPACE = /^\s*-?\d{1,3}(?:\s\d{3})+(?:[.,]\d+)?\s*%?\s*$/;
+const THOUSANDS_BY_SPACE = /^-?\d{1,3}(?:\s\d{3})+(?:[.,]\d+)?(?:\s?%)?$/;
 const THOUSANDS = /^[+-]?[1-9]\d{0,2}(,\d{3})+\.\d+$/;
 /** A comma that no thousands can follow: 6,25 and 0,125, while 1,250 may be either. */
 const DECIMAL_COMMA = /^[+-]?(?:\d*,\d{1,2}|0?,\d+|\d+,\d{4,})$/;
@@ -62,7 +62,7 @@ export function numberFromText(written: string, decimal: DecimalMark = "."): num
 
 /** "2 271": thousands set off by a space, as the SI has them. */
 function withoutSpaces(written: string): string {
-  return THOUSANDS_BY_SPACE.test(written) ? written.replace(/\s/g, "") : written;
+  return THOUSANDS_BY_SPACE.test(written.trim()) ? written.replace(/\s/g, "") : written;
 }
 
 /** What is wrong with two numbers in one cell, such as "2-3" and "5.75 / 6". */

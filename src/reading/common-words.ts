@@ -39,14 +39,14 @@ export function withoutCommonWords(written: readonly SheetColumn[]): readonly Sh
 }
 
 /** A colon behind a header, or the star of what has to be filled in. */
-const MARK = /\s*[:*]+\s*$/;
+const MARK = /\s{0,3}[:*]{1,3}$/;
 
 /** What a spreadsheet or a program calls a column that nobody named. */
 const UNNAMED = /^\s*(?:column|columna|colonne|spalte|unnamed:?)\s?\d{1,4}\s*$/i;
 
 function withoutMark(column: SheetColumn): SheetColumn {
   const own = column.headers.at(-1) ?? "";
-  const plain = UNNAMED.test(own) ? "" : own.replace(MARK, "");
+  const plain = UNNAMED.test(own) ? "" : own.trimEnd().replace(MARK, "");
   return plain === own ? column : { ...column, headers: [...column.headers.slice(0, -1), plain] };
 }
 

@@ -119,7 +119,7 @@ const DENIED = told(NONE, `${WELL}(?!.*${words("except but apart salvo excepto s
 /** "After zero" tells when; there is no denial in it. */
 const ZEROING = /\b((?:after|before|since|past|at|set|to|the|after the|before the) )(?:zero|0)\b/g;
 /** An answer behind a sign belongs to the word before it: "Leak: none", "foam - no". */
-const ANSWER = new RegExp(`\\s*[:=(–—-]+\\s*(?=${NONE}|${WELL})`, "g");
+const ANSWER = new RegExp(`[:=(–—-]{1,3} ?(?=${NONE}|${WELL})`, "g");
 const PARTS = /[,;:()\n]|\.(?=\s|$)|\s[-–—]\s|\b(?:but|pero|mais|aber)\b/;
 
 /**
@@ -128,7 +128,9 @@ const PARTS = /[,;:()\n]|\.(?=\s|$)|\s[-–—]\s|\b(?:but|pero|mais|aber)\b/;
  * that denies it ("no leaks"), or tells it of something else ("truck leaking oil"), does not.
  */
 export function faultTold(text: string): boolean {
-  const written = folded(text.trim()).replace(/[’]/g, "'");
+  const written = folded(text.trim())
+    .replace(/[’]/g, "'")
+    .replace(/[^\S\n]+/g, " ");
   if (!MAY_TELL.test(written)) return false;
   return written
     .replace(ANSWER, " ")

@@ -213,7 +213,7 @@ function unreadColumns(
     const mayBe = column.state === "asked" ? column.candidates : column.mayBe;
     const holds = (row: number) => !isBlank(rows[row]?.[index]);
     if (!rows.some((_, row) => holds(row))) return [];
-    const isHarmless = harmlessAs(mayBe);
+    const isHarmless = harmlessAs(mayBe, header);
     const touches = (row: number) => holds(row) && !isHarmless(rows[row]![index]!);
     return [{ index, header, because, decides, mayBe, touches, holds }];
   });

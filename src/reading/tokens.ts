@@ -8,15 +8,19 @@ const NUMBER_SIGNS = /#|№|(?<!\p{L})n\.?\s?[°º]|\b(?:no|nos|nr|num|nbr|nro)\
 const ORDINALS =
   /(?<![\p{L}\d])(\d)\s?(?:st|nd|rd|th|ers?|[eè]res?|re|[eè]me|i[eè]me|e|nde?|do|da|ro|ra|[º°ª])(?![\p{L}\d])/giu;
 
-/** A sign at the end of a header says which limit stands below it: "Air ≥". */
-const LEAST_OR_MOST = /(?<=\p{L}[^\d]*)\s*([≥≤])\s*$/u;
+/** A sign at the end of a header says which limit stands below it, "Air ≥"; a level that settles has none. */
+const LEAST_OR_MOST =
+  /^(?!.*(?:settl|time|tiempo|temps|zeit|foam|espuma|mousse|schaum))([^\d≥≤]*\p{L}[^\d≥≤]*)([≥≤])\s*$/iu;
 
 /** "Slump, 1-3 in": what is allowed says nothing of what the column holds. */
 const ALLOWED =
   /(?<=\p{L}.*[\s,(])\d+(?:[.,]\d+)?\s*(?:-|–|to|a|à|bis|hasta)\s*\d+(?:[.,]\d+)?(?=\s*(?:%|in\b|cm\b|mm\b|°|º|[FC]\b|pcf\b))/giu;
 
+/** "Reading 1-2 %" is numbered, of the first roll. */
+const ROLLS = /read|rdn?g|lect|ables|roll/i;
+
 /** The two parties to a contract in German, in capitals behind what was measured: "Luft AN". */
-const PARTY = /(?<=\p{Ll}.*\s)A(N|G)\s*$/u;
+const PARTY = /(?<=\p{Ll}.*\s)(?<!(?:lesung|beton|bau|werke?)\s)A(N|G)\s*$/u;
 
 /** Markup that came along with a header from a page, such as "<b>"; no word of it is one. */
 const MARKUP = /<\/?[a-z][a-z0-9]*(?:\s[^<>]{0,80})?\/?>/gi;
@@ -64,7 +68,7 @@ export function spelledOut(text: string): string {
         /(?<![\p{L}\d])(?:w\s?\/\s?(?:cm|c|b|z)|[ae]\s?\/\s?(?:mc|[cl]))(?![\p{L}\d])/giu,
         " wcratio ",
       )
-      .replace(LEAST_OR_MOST, (_, sign) => (sign === "≥" ? " minimum " : " maximum "))
+      .replace(LEAST_OR_MOST, (_, of, sign) => `${of} ${sign === "≥" ? "minimum" : "maximum"} `)
       .replace(/[<≤]/g, " lessthan ")
       .replace(/[>≥]/g, " morethan ")
       .replace(/@/g, " at "),
@@ -85,7 +89,7 @@ function cut(header: string): string {
   return header
     .slice(0, LONGEST_HEADER)
     .replace(PLURAL_IN_BRACKETS, "$1 ")
-    .replace(ALLOWED, " ")
+    .replace(ALLOWED, (range, _, all: string) => (ROLLS.test(all) ? range : " "))
     .replace(FORMULA, "$1")
     .replace(MARKUP, " ")
     .replace(/\u00AD/g, "")

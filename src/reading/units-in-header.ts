@@ -62,7 +62,10 @@ export function readHeader(header: string): HeaderWords {
   const alone = UNITS.get(header.trim().toLowerCase().replace(/\.$/, ""));
   // What is nothing but a unit may still be a word: "Second".
   if (tokens.length > 0) return { tokens, unit, onlyUnit: alone };
-  return { tokens: wordsOf(header).map((text) => ({ text, aside: false })), onlyUnit: unit };
+  return {
+    tokens: parts.flatMap((part) => wordsOf(part.text)).map((text) => ({ text, aside: false })),
+    onlyUnit: unit,
+  };
 }
 
 const FLUID_OUNCES =

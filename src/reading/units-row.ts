@@ -46,7 +46,10 @@ function cupsIn(text: string): string | undefined {
 
 /** The unit that a text is, without its brackets; `undefined` for any other text. */
 export function unitIn(text: string): string | undefined {
-  const unit = text.trim().replace(/^[([{]\s*|\s*[)\]}]$/g, "");
+  const unit = text
+    .trim()
+    .replace(/^[([{]|[)\]}]$/g, "")
+    .trim();
   if (unit === "" || unit.length > LONGEST_BESIDE) return undefined;
   return readHeader(`(${unit})`).onlyUnit?.dimension && unit;
 }

@@ -257,4 +257,10 @@ export const INTENDED_CHANGES: readonly IntendedChange[] = [
     reason:
       "A sheet that reports air without readings has incomplete tests, whose air as reported is held against its limits; before it was not looked at.",
   },
+  {
+    of: ["findings"],
+    tag: "any",
+    reason:
+      "A column that may decide, but holds nothing that could in any test, is noted and no error.",
+  },
 ];

@@ -15,7 +15,35 @@ test.each([
   [["settle", "final"], 1, false],
   [[], 1, false],
 ] as const)("as %j, %s decides nothing: %s", (fields, cell, harmless) => {
-  expect(harmlessAs(fields)(cell)).toBe(harmless);
+  expect(harmlessAs(fields, "Foam or settling")(cell)).toBe(harmless);
+});
+
+test.each([
+  ["Foam (cm)", "foam", false],
+  ["Foam (div)", "foam", true],
+  ["Settling (h)", "settle", false],
+  ["Settling (min)", "settle", true],
+  ["Settling, s", "settle", true],
+  ["Settling (2nd roll)", "settle", true],
+] as const)("1 below “%s” decides nothing: %s, %s", (header, field, harmless) => {
+  expect(harmlessAs([field], header)(1)).toBe(harmless);
+});
+
+test("where no test can be void by such a column, no error is said of it", () => {
+  const headers = ["Load", "1st", "Foam", "2nd", "Foam", "Alcohol (pt)"];
+  const findingsOf = (foam: number) => {
+    const checked = checkBlock([
+      headers,
+      ["A", 6.5, 1, 6.5, foam, 2],
+      ["B", 6, 1, 6, 1, 2],
+      ["C", 7, 0, 7, 1, 2],
+    ]);
+    if (isIssue(checked)) throw new Error(checked.id);
+    const ofColumns = checked.findings.filter(({ rule }) => rule.startsWith("column-"));
+    return ofColumns.map(({ weight }) => weight);
+  };
+  expect(findingsOf(1)).not.toContain("error");
+  expect(findingsOf(3)).toContain("error");
 });
 
 test("foam and settling of every roll are asked about only where one of them may void the test", () => {
