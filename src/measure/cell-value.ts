@@ -13,10 +13,19 @@ export type CellValue = string | number | boolean | null | CellError;
 export const ZERO_OR_BLANK: CellError = { error: "0 or blank" };
 
 /** How what says nothing begins; most cells are told by it. */
-const MAY_SAY_NOTHING = /^(?:[\s–—nNeE-]|$)/;
+const MAY_SAY_NOTHING = /^(?:[\s–—nNeEsS-]|$)/;
 const SAYS_NOTHING = new Set([
   ...["", "-", "–", "—", "--", "---", "----", "- -", "n/a", "na", "n.a.", "none recorded"],
-  ...["entfällt", "entf."],
+  ...[
+    "n. a.",
+    "not applicable",
+    "not req'd",
+    "not required",
+    "not needed",
+    "no aplica",
+    "no requerida",
+  ],
+  ...["sans objet", "entfällt", "entf.", "nicht erforderlich"],
 ]);
 const ERROR_TEXT = /^#(N\/A|VALUE!|REF!|DIV\/0!|NUM!|NAME\?|NULL!|SPILL!|CALC!|BUSY!|GETTING_DATA)/;
 

@@ -85,8 +85,34 @@ export function decidingByWords({ own, unit, cells }: Told): readonly FieldId[] 
     if (term === "volume" && isVolumeAlone && cells.asMeasuredOut) return ["alcohol"];
     return SPEAKS_OF[term] ?? [];
   };
-  const fields = own.words.flatMap(({ terms }) => terms.flatMap(speaksOf));
+  const fields = [
+    ...own.words.flatMap(({ terms }) => terms.flatMap(speaksOf)),
+    ...byBounds(own),
+    ...byOrder(own),
+  ];
   return [...new Set(fields)].filter((field) => mayHaveUnit(field, unit));
+}
+
+/** "> 6 min" and "over 2 div." are the bounds beyond which a test is void. */
+function byBounds({ words }: Told["own"]): readonly FieldId[] {
+  const isBeyond = words.some(({ terms }) => terms.includes("beyond") || terms.includes("more"));
+  const text = words.map((word) => word.text).join(" ");
+  if (!isBeyond) return [];
+  return [
+    ...(/\b6 ?(?:min|m\b)/.test(text) ? (["settle"] as const) : []),
+    ...(/\b2 ?(?:div|mark|line|grad|raya|strich|teil)/.test(text) ? (["foam"] as const) : []),
+  ];
+}
+
+const IN_ORDER: ReadonlySet<Term> = new Set<Term>([
+  ...(["initial", "final", "first", "second", "third", "share"] as const),
+]);
+
+/** "2nd final" says of a reading which it is, and nothing else. */
+function byOrder({ words }: Told["own"]): readonly FieldId[] {
+  const isOfOne = words.some(({ terms }) => terms.includes("initial") || terms.includes("final"));
+  const isAll = words.every(({ terms }) => terms.some((term) => IN_ORDER.has(term)));
+  return isOfOne && isAll ? READING_FIELDS : [];
 }
 
 const isLiquid = (unit: string | undefined) =>
@@ -108,10 +134,11 @@ export function decidingByContents(
   missing: (field: FieldId) => boolean,
 ): readonly FieldId[] {
   const unit = written ?? own.onlyUnit?.dimension;
-  const open = own.words.every(
-    ({ terms }) =>
-      terms.length === 0 || terms.some((term) => LEAVE_OPEN.has(term) || GUARD_TERMS[term]),
-  );
+  // What is ticked of the concrete in a word that is not known may be that it was left.
+  const isUnknown = cells.yesNo > 0.65 && own.words.some(({ terms }) => terms.length === 0);
+  const leavesOpen = (term: Term) =>
+    LEAVE_OPEN.has(term) || GUARD_TERMS[term] || (isUnknown && term === "concrete");
+  const open = own.words.every(({ terms }) => terms.length === 0 || terms.some(leavesOpen));
   if (!open) return [];
   return thinkable().filter(missing);
 

@@ -37,15 +37,27 @@ export function testsToldOf(
   const isTold = tellsOfAFault(text) || tellsOfAFault(rest);
   // "V3 void?" and "void?" may be of the test; "repeat if it is void" is of none.
   const isShort = text.trim().split(/\s+/).length < FEWEST_WORDS;
-  const mayBeTold = saidOfTest(text) && (rows.size > 0 || isShort);
+  const mayBeTold =
+    saidOfTest(text) &&
+    !OF_ANOTHER.test(folded(text)) &&
+    (rows.size > 0 || isShort || (isOpen && !instructs(text)));
   if (!isTold && !mayBeTold) return undefined;
   return rows.size > 0 ? (record) => rows.has(record) : unnamed(isOpen);
 }
 
+const instructs = (line: string) => INSTRUCTS.test(folded(line));
+
+/** Of the cylinders, the slump or the mould, which void no test of the air. */
+const OF_ANOTHER =
+  /\b(?:cylinder|beam|cube|probeta|cilindro|eprouvette|cylindre|wurfel|zylinder|probekorper|temperat|slump|affaissement|revenimiento|asentamiento|setzma)/;
+const OF_AIR = /\b(?:air|aire|luft|leak|bowl|meter|tazon|medidor|topf)\w*\b/;
+
 /** Whether a line that stands beside no test tells of a fault, or that a test is void. */
 export function tellsOfAFault(line: string): boolean {
   const clauses = folded(line).match(CLAUSES) ?? [];
-  const told = clauses.filter((clause) => !INSTRUCTS.test(clause)).join("");
+  const isOfTest = (clause: string) =>
+    !INSTRUCTS.test(clause) && (!OF_ANOTHER.test(clause) || OF_AIR.test(clause));
+  const told = clauses.filter(isOfTest).join("");
   return [told, told.replace(BEGINS, "")].some(
     (each) => faultTold(each) || saidOfTest(each) === "void",
   );

@@ -25,7 +25,7 @@ const CONCRETE = words(
 );
 const LEFT = words(
   "stuck packed caked undisturbed unmixed clumped adhered pegad~ adherid~ compactad~ sin_mezclar sin_deshacer",
-  "colle~ tasse~ non_delaye~ festgesetzt klebt~ haftet~ nicht_gelost ungelost~",
+  "colle~ tasse~ non_delaye~ festgesetzt fest_im fest_am restbeton betonrest~ klebt~ haftet~ nicht_gelost ungelost~",
 );
 const ALCOHOL = words("alcohol alcool alkohol ipa isopropyl~ isopropanol");
 const TRUCK = "truck drum camion fahrmischer";
@@ -108,7 +108,7 @@ const FAULTS: readonly ToldFault[] = [
 
 /** A text that has none of these beginnings of a word tells of no such fault. */
 const MAY_TELL =
-  /leak|fug|fuit|fuya|undicht|leck|foam|espuma|mousse|ecume|schaum|stab|settl|still|ke+p|contin|sig|steady|ruh|weiter|stuck|pack|cake|undist|unmix|clump|adher|pegad|compact|sin |colle|tass|delay|festg|kleb|haft|gelost|alco|alko|ipa|isoprop|lost|spil|derram|perd|perte|renvers|devers|schutt|verl/;
+  /leak|fug|fuit|fuya|undicht|leck|foam|espuma|mousse|ecume|schaum|stab|settl|still|ke+p|contin|sig|steady|ruh|weiter|stuck|pack|cake|undist|unmix|clump|adher|pegad|compact|sin |colle|tass|delay|fest|betonr|restb|kleb|haft|gelost|alco|alko|ipa|isoprop|lost|spil|derram|perd|perte|renvers|devers|schutt|verl/;
 
 const NONE = words(
   "no none not without never zero 0 nil n/a nein sin ningun~ nunca sans aucun~ pas jamais kein~ nicht ohne",
@@ -116,8 +116,12 @@ const NONE = words(
 const WELL = words("ok okay good fine pass passed bien correct~ conforme bon in_ordnung gut");
 /** A denial beside the fault: "no leaks", "sin fugas", "leak check passed". */
 const DENIED = told(NONE, `${WELL}(?!.*${words("except but apart salvo excepto sauf ausser")})`);
-/** "After zero" tells when; there is no denial in it. */
-const ZEROING = /\b((?:after|before|since|past|at|set|to|the|after the|before the) )(?:zero|0)\b/g;
+/** "After zero" and "mise à zéro" tell when; there is no denial in it. */
+const ZEROING =
+  /\b((?:after|before|since|past|at|set|to|the|after the|before the|apres|avant|mise a|remise a|le|du|nach|vor|despues de|despues del) )(?:zero|0|null)\b/g;
+/** Nor in a word for concrete that was left undisturbed. */
+const UNMIXED =
+  /\b(?:sin (?:mezclar|deshacer|remover|disgregar)|non delayee?s?|nicht gelost\w*)\b/g;
 /** An answer behind a sign belongs to the word before it: "Leak: none", "foam - no". */
 const ANSWER = new RegExp(`[:=(–—-]{1,3} ?(?=${NONE}|${WELL})`, "g");
 const PARTS = /[,;:()\n]|\.(?=\s|$)|\s[-–—]\s|\b(?:but|pero|mais|aber)\b/;
@@ -135,6 +139,7 @@ export function faultTold(text: string): boolean {
   return written
     .replace(ANSWER, " ")
     .replace(ZEROING, "$1zeroing")
+    .replace(UNMIXED, "unmixed")
     .split(PARTS)
     .some((part) =>
       FAULTS.some(

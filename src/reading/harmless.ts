@@ -1,6 +1,7 @@
 import type { CellValue } from "../measure/cell-value";
 import { numberFromCell } from "../measure/number-from-cell";
 import { folded } from "../measure/folded";
+import { DECIDING } from "./deciding";
 import type { FieldId } from "./fields";
 import { readHeader } from "./units-in-header";
 
@@ -22,7 +23,7 @@ export function harmlessAs(
   fields: readonly FieldId[],
   header: string,
 ): (cell: CellValue) => boolean {
-  const limits = fields.map((field) => VOIDS_ABOVE[field]);
+  const limits = fields.filter((field) => DECIDING.has(field)).map((field) => VOIDS_ABOVE[field]);
   const { unit, onlyUnit } = readHeader(header);
   const counted = unit ?? onlyUnit;
   const unitWritten = folded(counted?.unit ?? "");

@@ -204,7 +204,10 @@ function besideLabel(cells: readonly CellValue[], column: number): number | unde
  */
 function unitBehind(cells: readonly CellValue[], label: number, value: number): string | undefined {
   const unit = cells[value + 1];
-  if (!isNumber(cells[value] ?? null) || typeof unit !== "string") return undefined;
+  if (typeof unit !== "string") return undefined;
+  // "Calibrated cups", "two", "cups" and "Third reading", "not needed", "%" have nothing behind.
+  const isInWords = typeof cells[value] === "string" && cells.slice(value + 2).every(isBlank);
+  if (!isNumber(cells[value] ?? null) && !isInWords) return undefined;
   const isCounted = isBlank(cells[value + 2]) && fieldSaidBy(unit) === fieldSaidBy(cells[label]);
   return unitIn(unit) ?? (isCounted && isLabelText(unit) ? unit.trim() : undefined);
 }

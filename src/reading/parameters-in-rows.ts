@@ -48,6 +48,12 @@ function listUnder(block: Cells, header: number): ListOfParameters | undefined {
   const rows = block.slice(header + 1, header + 1 + CELLS_LOOKED_AT);
   const parameter = filled.find((at) => namesParameters(rows.map((row) => row[at])));
   if (parameter === undefined) return undefined;
+  // "Calibrated cups", "two", "cups" heads no list: it is a line of the form that comes again below.
+  const own = headers[parameter];
+  const field = fieldSaidBy(own);
+  const isAgain = (cell: CellValue | undefined) =>
+    cell === own || (field !== undefined && fieldSaidBy(cell) === field);
+  if (rows.some((row) => isAgain(row[parameter]))) return undefined;
   const named = rows.filter((row) => !isBlank(row[parameter]));
   const isValue = (at: number) => {
     const cells = named.map((row) => row[at]).filter((cell) => !isBlank(cell));

@@ -2,6 +2,7 @@ import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
 import { issue } from "../measure/issue";
 import type { DecimalMark } from "../measure/number-from-cell";
 import type { ColumnPlace, Columns } from "./column-place";
+import { columnOfNames } from "./column-of-names";
 import { columnsApart } from "./columns-apart";
 import { amountsTold } from "./amounts-told";
 import { columnReader, isWrittenInNumbers, type WrittenIn } from "./column-reader";
@@ -81,12 +82,16 @@ function* readRowsInSteps(
   const isApart = (index: number) => apart.some(({ from, to }) => index >= from && index <= to);
   const own = every.map((column, index) => (isApart(index) ? BLANK_COLUMN : column));
   const { columns: found, all } = recognise(own, kept);
-  const columns = table.titles ? withTitles(found, table.headers) : found;
+  const headed = table.titles ? withTitles(found, table.headers) : found;
+  const named = columnOfNames(all, headed, rows);
+  const columns = named ? { ...headed, sample: named } : headed;
   const headers = own.map(({ headers }) => headers.at(-1) ?? "");
   const titles = table.titles && own.map(({ headers }) => headers.slice(0, -1));
   const places = Object.entries(columns) as [FieldId, ColumnPlace][];
+  // A title alone in a column that only names the tests is none.
+  const ofTests = named ? places.filter(([, { index }]) => index !== named.index) : places;
   const isSentence = sentencesAmong(rows);
-  const tableOfTests = { rows, places, headers, titles, isSentence };
+  const tableOfTests = { rows, places: ofTests, headers, titles, isSentence };
   const blank: boolean[] = [];
   const tests = new ReadTests(blank);
   const records: FieldRecord[] = [];
@@ -121,7 +126,7 @@ function* readRowsInSteps(
       yield (i + from / rows.length) / parts.length;
     }
   }
-  const unread = unreadColumns(all, rows);
+  const unread = unreadColumns(all, rows).filter(({ index }) => index !== named?.index);
   const has = (field: FieldId) => columns[field] !== undefined;
   const isTest = (row: number) => !blank[row];
   const namesOf = (row: number) =>

@@ -8,6 +8,7 @@ import { consider, type Considered } from "./considered";
 import { CLEAR_LEAD, describe, type Rival } from "./described-column";
 import type { FieldId } from "./fields";
 import { finalAsResult } from "./final-result";
+import { laterReadings } from "./later-readings";
 import { letteredTemperatures } from "./lettered-temperatures";
 import { namesOfOtherTests } from "./names-of-other-tests";
 import { readingBeforeAnother } from "./reading-before-another";
@@ -80,7 +81,7 @@ function inTheirSheet(
 ): readonly Considered[] {
   const named = namesOfOtherTests(checkedOn(considered), columns);
   const withSpecification = specifiedInOneCell(named, columns);
-  const ofReadings = readingBeforeAnother(finalAsResult(withSpecification));
+  const ofReadings = laterReadings(readingBeforeAnother(finalAsResult(withSpecification)));
   return whichVessel(temperatureOfConcrete(letteredTemperatures(ofReadings)));
 }
 

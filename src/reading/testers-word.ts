@@ -25,14 +25,15 @@ export interface TestersWord {
 const MAY_SAY =
   /void|valid|discard|reject|disregard|abort|abandon|thrown|not us|\bnul|anul|annul|descart|rechaz|rejet|ecart|ungult|gult|verworf|verwirf|valab|verwert|nichtig/;
 const VOID =
-  /^(?:void(?:ed)?|invalid(?:ated)?|discarded|disregard(?:ed)?|aborted|nulo|nula|anulad[oa]|invalid[oa]|descartad[oa]|nul|nulle|annulee?|invalide|ungultig|nichtig|verworfen)$/;
+  /^(?:void(?:ed)?|invalid(?:ated)?|discarded|disregard(?:ed)?|aborted|nul[oa]s?|anulad[oa]s?|invalid[oa]s?|descartad[oa]s?|nuls?|nulles?|annulee?s?|invalides?|ungultige?|nichtig|verworfen)$/;
 /** Words for a test that was refused, where they stand with the test; alone they may be of the load. */
-const REFUSED = /^(?:rejected|thrown|abandoned|rechazad[oa]|rejetee?|ecarte[er]?|abgelehnt)$/;
-const VALID = /^(?:valid|valid[oa]|valide|valable|gultig|verwertbar)$/;
+const REFUSED =
+  /^(?:rejected|thrown|abandoned|rechazad[oa]s?|rejetee?s?|ecarte(?:s|e|es|r)?|abgelehnt)$/;
+const VALID = /^(?:valid|valid[oa]s?|valides?|valables?|gultige?|verwertbar)$/;
 const NOT = /^(?:not|no|non|nicht|pas|never|isn|wasn|kein|keine|none|nie)$/;
 /** Words that leave a sentence one about this test. */
 const OF_THE_TEST =
-  /^(?:a|an|un|una|une|ein|eine|test|tests|result|the|this|is|was|air|reading|as|declared|considered|called|marked|-|ensayo|prueba|el|la|este|esta|resultado|es|fue|essai|le|l|ce|cet|est|resultat|prufung|versuch|test|die|der|diese|dieser|ist|war|messung|result:|to|be|be:)$/;
+  /^(?:a|an|un|una|une|ein|eine|test|tests|result|results|are|were|the|this|is|was|air|reading|as|declared|considered|called|marked|-|ensayos?|pruebas?|el|la|los|las|este|esta|resultado|es|son|fue|fueron|essais?|le|la|les|l|ce|cet|est|sont|resultat|prufung|versuch|test|die|der|diese|dieser|ist|war|messung|result:|to|be|be:)$/;
 const A_TEST =
   /^(?:test|result|reading|ensayo|prueba|resultado|essai|resultat|prufung|versuch|messung)$/;
 /** After these a word of a void test is a condition, a question or about what comes later. */
@@ -66,7 +67,8 @@ const OF_ANOTHER =
   /\b(?:see|ver|voir|siehe|repeat of|retest of|replaces|previous|last test|first test|repeticion de|anterior|reprise de|precedent|wiederholung (?:von|der)|vorherige\w*|ersetzt)\b/;
 
 /** What is void or invalid in another sense, where it follows the word. */
-const IN_CONCRETE = /^(?:ratio|content|volume|volumes|space|spaces|former|in|under|below)$/;
+const IN_CONCRETE =
+  /^(?:ratio|content|volume|volumes|space|spaces|formers?|tubes?|slabs?|decks?|blocks?|panels?|cores?|in|under|below)$/;
 const ANOTHER_MATTER =
   /^(?:ticket|id|load|truck|batch|sample|concrete|cylinder|cylinders|number|signature|date|time|albaran|camion|muestra|hormigon|bon|echantillon|beton|lieferschein|probe|probekorper)$/;
 

@@ -28,7 +28,7 @@ const SHORTEST_ALONE = 3;
 
 /** The number behind one of these is that of a test. */
 const CALLS =
-  /^(?:test|load|sample|truck|ticket|set|no|nr|num\w*|prueba|ensayo|muestra|carga|camion\w*|essai|echantillon|charge|prufung\w*|versuch\w*|probe\w*|ladung\w*)$/;
+  /^(?:test|load|sample|truck|tk|ticket|set|pier|lot|lab|no|nr|num\w*|prueba|ensayo|muestra|carga|camion\w*|boleta|remision|lote|pila|essai|echantillon|charge|toupie|bon|prufung\w*|versuch\w*|probe\w*|ladung\w*|fahrzeug\w*|wagen|mischer|schein\w*)$/;
 const LIST = /^(?:and|y|e|et|und|u|or|o|ou|oder|no|nr)$/;
 const RANGE = /^(?:to|thru|through|a|al|hasta|au|bis)$/;
 const SIGN_OF_RANGE = /^\s*[-–—]\s*#?$/;

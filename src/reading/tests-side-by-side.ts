@@ -3,6 +3,8 @@ import { folded } from "../measure/folded";
 import { READING_FIELDS, type FieldId } from "./fields";
 import { asForms, type FoundForms } from "./find-forms";
 import { headersByColumn, mayBeOneOfSeveral, mayBeTitles } from "./header-rows";
+import { fieldSaidBy } from "./labels";
+import { isLine, type LineAmongForms } from "./lines-among-forms";
 import { labelledValue, type Cells, type LabelledValue } from "./labelled-value";
 import { isNotATestRow } from "./not-a-test-row";
 import { recognise } from "./recognise";
@@ -92,9 +94,15 @@ function inForms(
   const ofTests = new Set(groups.flatMap(({ columns }) => columns));
   const tests: LabelledValue[][] = [];
   const called: string[] = [];
+  const lines: LineAmongForms[] = [];
   for (let row = header + 1; row < block.length; row++) {
     const cells = block[row]!;
     if (cells.every(isBlank) || isNotATestRow(cells, names)) continue;
+    const [only, another] = [...cells.entries()].filter(([, cell]) => !isBlank(cell));
+    if (!another && typeof only![1] === "string" && isLine(only![1])) {
+      lines.push({ place: { row, column: only![0] }, text: only![1] });
+      continue;
+    }
     const pairAt = (column: number, titles: readonly string[] = []) =>
       labelledValue(names[column]!, { row: labelRow(column), column }, { row, column }, { titles });
     const common = names.flatMap((name, column) => {
@@ -107,7 +115,8 @@ function inForms(
       const [column] = columns as [number];
       const own = common.find(({ field }) => field === "sample" || field === "load") ?? common[0];
       const name = own ? shownValue(cells[own.value.column]) : "";
-      called.push(`${name} ${title}`.trim());
+      const ofGroup = columns.find((at) => isName(names[at]!) && !isBlank(cells[at]));
+      called.push(ofGroup === undefined ? `${name} ${title}`.trim() : shownValue(cells[ofGroup]));
       const place = { row, column };
       const sample = { ...labelledValue(title, { row: header - 1, column }, place), ...NAMES };
       const others = common.filter(({ field }) => field !== "sample");
@@ -115,8 +124,11 @@ function inForms(
     }
   }
   const forms = asForms(block, tests);
-  return { ...forms, rows: forms.rows.map((row, at) => [called[at]!, ...row.slice(1)]) };
+  const rows = forms.rows.map((row, at) => [called[at]!, ...row.slice(1)]);
+  return { ...forms, rows, lines };
 }
+
+const isName = (header: string) => ["sample", "load"].includes(fieldSaidBy(header) ?? "");
 
 /** The title of a test and what its row is called name it. */
 const NAMES = { text: "Sample", field: "sample", key: "sample" } as const satisfies {

@@ -46,6 +46,8 @@ test.each<[CellValue | undefined, boolean]>([
   ["0", false],
   ["none", false],
   ["entfällt", true],
+  ["no aplica", true],
+  ["Not req'd", true],
   // Somebody says that he has no number: that is no blank.
   ["s/d", false],
   ["n.d.", false],

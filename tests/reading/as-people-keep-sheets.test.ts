@@ -25,7 +25,7 @@ const TABLES: readonly HeaderCase[] = [
 const IDS = Object.keys(FIELDS) as FieldId[];
 
 /** What is read of each test of a sheet, as text; `undefined` where no tests are found. */
-function read(block: Rows): string[] | undefined {
+function read(block: Rows, fields: readonly FieldId[] = IDS): string[] | undefined {
   const width = Math.max(...block.map((row) => row.length));
   const whole = block.map((row) =>
     Array.from({ length: width }, (_, at) => (row[at] === "" ? null : (row[at] ?? null))),
@@ -36,7 +36,7 @@ function read(block: Rows): string[] | undefined {
   return records
     .filter(({ blank }) => !blank)
     .map(({ values, unreadable }) =>
-      JSON.stringify(IDS.map((field) => [values[field], unreadable[field]?.id])),
+      JSON.stringify(fields.map((field) => [values[field], unreadable[field]?.id])),
     );
 }
 
@@ -160,6 +160,11 @@ const OTHERWISE: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   },
 };
 
+/** What nobody called is called by the running number then; that is looked at with the names. */
+const NOT_COMPARED: Readonly<Record<string, readonly FieldId[]>> = {
+  "a running number in front": ["sample"],
+};
+
 /** A third of the tables for each of these ways; all of them on demand: EVERY=1 npx jest as-people. */
 const THIRDS = process.env.EVERY ? 1 : 3;
 const inTurn = (turn: number) => READ.filter((_, at) => at % THIRDS === turn % THIRDS);
@@ -167,10 +172,12 @@ const inTurn = (turn: number) => READ.filter((_, at) => at % THIRDS === turn % T
 test.each(Object.entries(KEPT).map(([name, keep], turn) => [name, keep, inTurn(turn)] as const))(
   "with %s a sheet is read as without",
   (name, keep, tables) => {
-    const changed = tables.filter(
-      ({ headers, rows, before }) =>
-        JSON.stringify(read(keep(headers, rows))) !== JSON.stringify(before),
-    );
+    const without = NOT_COMPARED[name];
+    const fields = without ? IDS.filter((field) => !without.includes(field)) : IDS;
+    const changed = tables.filter(({ headers, rows, before }) => {
+      const plain = without ? read([...headers, ...rows], fields) : before;
+      return JSON.stringify(read(keep(headers, rows), fields)) !== JSON.stringify(plain);
+    });
     const known = tables.map((table) => table.name).filter((each) => OTHERWISE[name]?.[each]);
     expect(changed.map((table) => table.name)).toEqual(known);
   },
