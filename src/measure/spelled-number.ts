@@ -9,7 +9,7 @@ const NONE = new Set(
 
 /** Small numbers in words, folded; those of one place are the same number. */
 const COUNTED: readonly string[] = [
-  "one un una uno une ein eine einen",
+  "one un una uno une ein eine einen einer",
   "two dos deux zwei",
   "three tres trois drei",
   "four cuatro quatre vier",

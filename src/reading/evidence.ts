@@ -1,6 +1,7 @@
 import { isBlank, isCellError, type CellValue } from "../measure/cell-value";
 import { isDitto } from "./ditto";
 import { folded } from "../measure/folded";
+import { spelledNumber } from "../measure/spelled-number";
 import { monthNamed } from "../measure/month-names";
 
 /** More cells than these tell nothing new. */
@@ -19,6 +20,8 @@ export interface Evidence {
   readonly yesNo: number;
   readonly amount: number;
   readonly text: number;
+  /** Share of the cells that are a number in words: "two", "none". */
+  readonly spelled: number;
   /** Of the numbers, those of amounts with a unit too. */
   readonly least: number;
   readonly most: number;
@@ -76,6 +79,7 @@ export function evidenceOf(cells: readonly CellValue[]): Evidence {
   const seen = new Set<string>();
   const units: string[] = [];
   let count = 0;
+  let spelled = 0;
   for (const cell of cells.length > MOST_CELLS ? sampleOf(cells) : cells) {
     // A ditto mark is whatever stands above it.
     if (isBlank(cell) || isCellError(cell) || (typeof cell === "string" && isDitto(cell))) continue;
@@ -84,6 +88,7 @@ export function evidenceOf(cells: readonly CellValue[]): Evidence {
     seen.add(text);
     const kind = kindOf(cell, text);
     kinds[kind]++;
+    if (kind === "text" && spelledNumber(text) !== undefined) spelled++;
     if (kind === "amount") units.push(/[a-z°"″][a-z0-9°"″/. ]*$/.exec(text)?.[0].trim() ?? "");
     const value = kind === "number" || kind === "amount" ? valueOf(cell, text) : undefined;
     if (value !== undefined) numbers.push(value);
@@ -98,6 +103,7 @@ export function evidenceOf(cells: readonly CellValue[]): Evidence {
     yesNo: share(kinds.yesNo),
     amount: share(kinds.amount),
     text: share(kinds.text),
+    spelled: share(spelled),
     least: Math.min(...numbers),
     most: Math.max(...numbers),
     whole: share(numbers.filter(Number.isInteger).length, numbers.length),

@@ -5,8 +5,8 @@ import { labelsAndValues } from "./labelled-values";
 import { linesAmong, type LineAmongForms } from "./lines-among-forms";
 import { recognise } from "./recognise";
 import type { BlockPlace } from "./block-place";
-import { readHeader } from "./units-in-header";
 import { withUnitsInLabels } from "./units-beside-labels";
+import { unitsOf, withoutUnit, withUnit } from "./units-of-forms";
 
 /** Forms as a table: one test a row, one column for what is called alike, and where each value stands. */
 export interface FoundForms {
@@ -202,29 +202,4 @@ export function asForms(block: Cells, tests: readonly (readonly LabelledValue[])
   }
   const places = all.map((row) => row.map((pair) => pair?.value));
   return { headers, titles: titled, labels, rows, places };
-}
-
-/** Whether labels that mean the same have other units, "Alcohol, pt" in one form and "Alcohol, oz" in the next. */
-function unitsOf(pairs: readonly (LabelledValue | undefined)[]): { readonly differ: boolean } {
-  const texts = new Set(pairs.flatMap((pair) => pair?.text ?? []));
-  if (texts.size < 2) return { differ: false };
-  const units = new Set([...texts].map((text) => readHeader(text).unit?.unit ?? ""));
-  return { differ: units.size > 1 };
-}
-
-/** Where units differ, each number is written with its own. */
-function withUnit(
-  cell: CellValue,
-  { text }: LabelledValue,
-  { differ }: { differ: boolean },
-): CellValue {
-  const unit = differ ? readHeader(text).unit?.unit : undefined;
-  const isAmount =
-    typeof cell === "number" || (typeof cell === "string" && /^[\d.,\s/]+$/.test(cell));
-  return unit !== undefined && isAmount ? `${String(cell)} ${unit}` : cell;
-}
-
-function withoutUnit(header: string): string {
-  const words = readHeader(header).tokens.map(({ text }) => text);
-  return words.length > 0 ? words.join(" ") : header;
 }

@@ -19,7 +19,8 @@ const JUDGES: Readonly<Record<FieldId, Judge>> = {
   second: reading,
   third: reading,
   final: reading,
-  cups: (cells) => (cells.yesNo > MOST ? 0 : numeric(cells, 0, 30, cells.whole > MOST)),
+  cups: (cells) =>
+    cells.spelled > FEW ? 1 : cells.yesNo > MOST ? 0 : numeric(cells, 0, 30, cells.whole > MOST),
   alcohol: (cells) => (cells.amount > MOST ? 1 : numeric(cells, 0, 5000)),
   alcoholUnit: (cells) =>
     cells.text > MOST && cells.distinct <= 4 ? 1 : cells.numbers > 0 ? -1 : 0,

@@ -22,7 +22,8 @@ import type { UnreadColumn } from "./unread-column";
 import { unfitSettings } from "./kept-columns";
 import { isNoTest } from "./no-test";
 import { asItStands, withRowsLeftOpen } from "./readings-as-they-stand";
-import { asInOneCell, readingsInOneCell } from "./readings-in-one-cell";
+import { readingsInOneCell } from "./readings-in-one-cell";
+import { withReadingsInOneColumn } from "./readings-in-one-column";
 import { readingsInRows } from "./readings-in-rows";
 import { recognise } from "./recognise";
 import type { KeptColumn, RecognisedColumn, SheetColumn } from "./recognition";
@@ -61,7 +62,7 @@ export function* readTableInSteps(
     const inOne = together ? undefined : readingsInOneCell(table, options.kept ?? []);
     if (inOne) {
       const read = yield* readRowsInSteps(inOne.table, { ...options, kept: inOne.kept });
-      return asInOneCell(read, inOne, table);
+      return withReadingsInOneColumn(read, inOne.reading, table);
     }
     const read = yield* readRowsInSteps(table, options);
     return together ? withRowsLeftOpen(read, together, table) : read;

@@ -1,8 +1,6 @@
 import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
-import type { Columns } from "./column-place";
 import { plainly } from "./kept-columns";
 import type { KeptColumn } from "./recognition";
-import type { SheetReading } from "./sheet-reading";
 import type { SheetTable } from "./sheet-table";
 import { languagesOf, understand } from "./words-in-header";
 
@@ -66,36 +64,6 @@ export function readingsInOneCell(
         const own = headers.map((_, at) => (at === reading ? one! : (row[at] ?? null)));
         return [...own, ...others];
       }),
-    },
-  };
-}
-
-/** The tests with everything where it stands in the sheet: all readings of a test in its one cell. */
-export function asInOneCell(
-  read: SheetReading,
-  { reading }: ReadingsApart,
-  { headers }: SheetTable,
-): SheetReading {
-  const width = headers.length;
-  const header = shownValue(headers[reading]);
-  const columnAt = (at: number) => (at < width ? at : reading);
-  const columns = Object.fromEntries(
-    Object.entries(read.columns).map(([field, place]) => {
-      const isReading = place.index === reading || place.index >= width;
-      const own = isReading ? header : place.header;
-      return [field, { ...place, header: own, index: columnAt(place.index) }];
-    }),
-  ) as Columns;
-  return {
-    ...read,
-    columns,
-    recognised: read.recognised
-      .filter(({ index }) => index < width)
-      .map((column) => (column.index === reading ? { ...column, header } : column)),
-    unread: read.unread.filter(({ index }) => index < width),
-    placeOf(row, field) {
-      const at = read.placeOf(row, field);
-      return { ...at, column: columnAt(at.column) };
     },
   };
 }
