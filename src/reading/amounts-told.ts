@@ -13,42 +13,60 @@ export interface TestsWithAmounts {
   readonly isTest: (row: number) => boolean;
 }
 
+/** What one column tells. */
+interface ToldInColumn {
+  readonly first: number;
+  readonly own: Set<number>;
+  readonly ofAll: Set<AmountField>;
+}
+
+/** Looks at the rows of a table from one to before another, and says in the end what they told. */
+export interface AmountsInTable {
+  look(from: number, to: number): void;
+  told(): readonly UnreadColumn[];
+}
+
 /**
  * Amounts that change the air and are told in words beside the tests of a table or below them, where no cell of the
  * test holds them: "1.4 L of alcohol" in a column of remarks. One for each column.
  *
- * @param inNumbers Positions of the columns that are read for what stands in them and told no amount.
+ * @param inNumbers Positions of the columns that are read for what stands in them and tell no amount.
  */
-export function amountsTold(
+export function amountsInTable(
   rows: Cells,
   inNumbers: readonly number[],
   tests: TestsWithAmounts,
   headerRow: number,
-): UnreadColumn[] {
+): AmountsInTable {
   const { isTest } = tests;
-  const columns = rows.reduce((most, row) => Math.max(most, row.length), 0);
-  const told: UnreadColumn[] = [];
-  for (let column = 0; column < columns; column++) {
-    const isRead = inNumbers.includes(column);
-    const own = new Set<number>();
-    const ofAll = new Set<AmountField>();
-    let first: number | undefined;
-    for (const [row, cells] of rows.entries()) {
-      const isOfATest = isTest(row);
-      if (isOfATest && isRead) continue;
-      const fields = toldIn(cells[column], tests, isOfATest ? row : undefined);
-      if (fields.length === 0) continue;
-      first ??= row;
-      if (isOfATest) own.add(row);
-      else for (const field of fields) ofAll.add(field);
-    }
-    if (first === undefined) continue;
-    const header = String(rows[first]![column]);
-    const at = { index: column, place: { row: headerRow + 1 + first, column }, header };
-    const touches = (row: number) => own.has(row) || touchesAll(row, [...ofAll], tests);
-    told.push(askedOfTests("amount-told", at, touches));
-  }
-  return told;
+  const width = rows.reduce((most, row) => Math.max(most, row.length), 0);
+  const every = Array.from({ length: width }, (_, column) => column);
+  const inWords = every.filter((column) => !inNumbers.includes(column));
+  const found = new Map<number, ToldInColumn>();
+  return {
+    look(from, to) {
+      for (let row = from; row < to; row++) {
+        const isOfATest = isTest(row);
+        for (const column of isOfATest ? inWords : every) {
+          const fields = toldIn(rows[row]![column], tests, isOfATest ? row : undefined);
+          if (fields.length === 0) continue;
+          const told = found.get(column) ?? { first: row, own: new Set(), ofAll: new Set() };
+          found.set(column, told);
+          if (isOfATest) told.own.add(row);
+          else for (const field of fields) told.ofAll.add(field);
+        }
+      }
+    },
+    told() {
+      const columns = [...found].sort(([one], [other]) => one - other);
+      return columns.map(([column, { first, own, ofAll }]) => {
+        const header = String(rows[first]![column]);
+        const at = { index: column, place: { row: headerRow + 1 + first, column }, header };
+        const touches = (row: number) => own.has(row) || touchesAll(row, [...ofAll], tests);
+        return askedOfTests("amount-told", at, touches);
+      });
+    },
+  };
 }
 
 /** The same of what stands above a table: it is told of all of its tests. */

@@ -8,6 +8,8 @@ import type { Guard } from "./terms";
 
 type Row = readonly CellValue[];
 
+/** So many rows tell whether a column names the tests. */
+const LOOKED_AT = 2000;
 /** Fewer tests are told apart by anything. */
 const FEWEST_TESTS = 2;
 
@@ -33,7 +35,7 @@ export function columnOfNames(
   const readings = READING_FIELDS.flatMap((field) => columns[field]?.index ?? []);
   const first = Math.min(...readings);
   const isTest = (row: Row) => readings.some((at) => !isBlank(row[at])) && !isSummaryRow(row);
-  const tests = rows.filter(isTest);
+  const tests = rows.slice(0, LOOKED_AT).filter(isTest);
   if (tests.length < FEWEST_TESTS) return undefined;
   const naming = all.filter((column) => {
     return column.index < first && mayName(column) && namesEach(tests, column);

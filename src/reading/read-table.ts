@@ -4,7 +4,7 @@ import type { DecimalMark } from "../measure/number-from-cell";
 import type { ColumnPlace, Columns } from "./column-place";
 import { columnOfNames } from "./column-of-names";
 import { columnsApart } from "./columns-apart";
-import { amountsTold } from "./amounts-told";
+import { amountsInTable } from "./amounts-told";
 import { columnReader, isWrittenInNumbers, type WrittenIn } from "./column-reader";
 import { decimalOfSheet } from "./decimal-of-column";
 import { FIELDS, READING_FIELDS, type FieldId } from "./fields";
@@ -102,6 +102,14 @@ function* readRowsInSteps(
     decimalOfSheet: () => (ofSheet ??= { is: decimalOfSheet(cellsOf(places, rows)) }).is,
   };
   let ofSheet: { is?: DecimalMark } | undefined;
+  const has = (field: FieldId) => columns[field] !== undefined;
+  const isTest = (row: number) => !blank[row];
+  const cell = (row: number, field: FieldId) =>
+    table.rows[row]?.[columns[field]?.index ?? -1] ?? null;
+  const inNumbers = places.flatMap(([field, { index }]) =>
+    FIELDS[field].kind === "text" ? [] : [index],
+  );
+  const amounts = amountsInTable(rows, inNumbers, { has, cell, isTest }, headerRow);
   const parts: (() => ReadStretch)[] = [
     () => (from, to) => {
       for (let row = from; row < to; row++) blank.push(isNoTest(row, tableOfTests));
@@ -116,6 +124,7 @@ function* readRowsInSteps(
         tests,
       ),
     () => sumLeftOpen(rows, columns, tests),
+    () => (from, to) => amounts.look(from, to),
     () => (from, to) => {
       for (let row = from; row < to; row++) records.push(tests.at(row));
     },
@@ -128,17 +137,10 @@ function* readRowsInSteps(
     }
   }
   const unread = unreadColumns(all, rows).filter(({ index }) => index !== named?.index);
-  const has = (field: FieldId) => columns[field] !== undefined;
-  const isTest = (row: number) => !blank[row];
   const namesOf = (row: number) =>
     [columns.sample, columns.load].flatMap((column) =>
       column ? [shownValue(rows[row]![column.index])] : [],
     );
-  const cell = (row: number, field: FieldId) =>
-    table.rows[row]?.[columns[field]?.index ?? -1] ?? null;
-  const inNumbers = places.flatMap(([field, { index }]) =>
-    FIELDS[field].kind === "text" ? [] : [index],
-  );
   return {
     decimal,
     columns,
@@ -149,7 +151,7 @@ function* readRowsInSteps(
       ...unread,
       ...mayBeByPressure(columns, records, unread),
       ...rowsOfWords(rows, isTest, namesOf, headerRow),
-      ...amountsTold(rows, inNumbers, { has, cell, isTest }, headerRow),
+      ...amounts.told(),
     ],
     apart: apart.map((run) => ({
       ...run,
