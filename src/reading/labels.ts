@@ -29,6 +29,14 @@ export function fieldSaidBy(
   return found.state === "read" ? found.field : undefined;
 }
 
+/** Fewer words may be a title or an answer. */
+const FEWEST_WORDS = 3;
+
+/** Whether a text is a line of words. */
+export function isLine(text: string): boolean {
+  return text.split(/\s+/).filter((word) => /[\p{L}\p{N}]/u.test(word)).length >= FEWEST_WORDS;
+}
+
 /** Whether a text is a label by its words or its colon. */
 export function isKnownLabel(cell: CellValue | undefined): boolean {
   if (!isLabelText(cell)) return false;

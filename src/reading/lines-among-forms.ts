@@ -2,8 +2,8 @@ import { isBlank, shownValue } from "../measure/cell-value";
 import { amountsIn } from "./amount-in-words";
 import type { BlockPlace } from "./block-place";
 import { testsToldOf } from "./fault-in-a-line";
-import type { FoundForms } from "./find-forms";
 import type { Cells, LabelledValue } from "./labelled-value";
+import { isLine } from "./labels";
 import type { SheetReading } from "./sheet-reading";
 import { testsNamedBy } from "./tests-named";
 import { askedOfTests, type UnreadColumn } from "./unread-column";
@@ -14,13 +14,8 @@ export interface LineAmongForms {
   readonly text: string;
 }
 
-/** Fewer words may be a title or an answer. */
-const FEWEST_WORDS = 3;
-
-/** Whether a text is a line of words. */
-export function isLine(text: string): boolean {
-  return text.split(/\s+/).filter((word) => /[\p{L}\p{N}]/u.test(word)).length >= FEWEST_WORDS;
-}
+/** For each test the place of the value of each column. */
+type Places = readonly (readonly (BlockPlace | undefined)[])[];
 
 /** The lines of a block that are no part of a form's labels and values. */
 export function linesAmong(block: Cells, pairs: readonly LabelledValue[]): LineAmongForms[] {
@@ -43,7 +38,8 @@ export function linesAmong(block: Cells, pairs: readonly LabelledValue[]): LineA
  */
 export function toldAmongForms(
   read: SheetReading,
-  { lines = [], places }: FoundForms,
+  lines: readonly LineAmongForms[],
+  places: Places,
 ): UnreadColumn[] {
   if (lines.length === 0) return [];
   const isTest = (record: number) => read.records[record]?.blank === false;
@@ -78,7 +74,7 @@ export function toldAmongForms(
 }
 
 /** The first row of a form: that of the uppermost value that is its own. */
-function beginOf(record: number, places: FoundForms["places"]): number {
+function beginOf(record: number, places: Places): number {
   const own = (places[record] ?? []).filter((place, column) => {
     const isShared = places.some(
       (others, other) =>

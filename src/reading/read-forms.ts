@@ -12,7 +12,7 @@ export function* readFormsInSteps(
   found: FoundForms,
   options: ReadingOptions,
 ): Generator<number, SheetReading> {
-  const { headers, titles, labels, rows, places, inTable } = found;
+  const { headers, titles, labels, rows, places, inTable, lines = [] } = found;
   const read = yield* readTableInSteps({ headers, titles, rows }, { ...options, headerRow: 0 });
   const placeOf: SheetReading["placeOf"] = (row, field) => {
     const at = field === null ? undefined : read.columns[field]?.index;
@@ -27,7 +27,7 @@ export function* readFormsInSteps(
   });
   return {
     ...read,
-    unread: [...unread, ...toldAmongForms(read, found)],
+    unread: [...unread, ...toldAmongForms(read, lines, places)],
     forms,
     inTable,
     labels,

@@ -2,7 +2,7 @@ import { isBlank, type CellValue } from "../measure/cell-value";
 import { yesOrNoFromCell } from "../measure/words-from-cell";
 import type { BlockPlace } from "./block-place";
 import { kindOf, textOf } from "./evidence";
-import { isLine } from "./lines-among-forms";
+import { isLine } from "./labels";
 import type { Cells, LabelledValue } from "./labelled-value";
 import { testersWordIn } from "./testers-word";
 

@@ -11,8 +11,14 @@ export const decidedAllTheSame = testRule({
   says: ["decided-all-the-same"],
   basis:
     "A missing amount of alcohol takes 0 to 0.9 % off, a missing second reading that agrees lies within 0.25 % of the first (derived from ASTM C173 Table 1 and procedure). Where all of that gives one verdict, the load is decided; the record stays wrong.",
-  look({ state, readings, limits, unreadable, values }, sheet) {
+  look({ state, readings, limits, unreadable, values, testersWord, record }, sheet) {
     if (state !== "incomplete" || Object.keys(unreadable).length > 0) return undefined;
+    // What may be void has no air, and cups that are told elsewhere no bound.
+    const mayBeOther = sheet.unread.some(
+      ({ decides, mayBe, asks, touches }) =>
+        decides && touches(record) && (asks || mayBe.some((field) => field !== "alcohol")),
+    );
+    if (testersWord || mayBeOther) return undefined;
     const { first, second, third, cups, alcohol } = values;
     const final = readings?.next === "final" ? readings.reading : undefined;
     const onlyFirst = first !== undefined && second === undefined && third === undefined;
