@@ -3,6 +3,7 @@ export default {
   entry: [
     "src/functions/*.ts",
     "src/functions-in-excel/*.ts",
+    "src/pane/taskpane.ts",
     "src/start-page/{start-page,from-elsewhere}.ts",
     "scripts/*.{ts,mts}",
     // Run as a program of its own for each mutant.

@@ -25,6 +25,7 @@ const src = resolve(root, "src");
 const functionFiles = readdirSync(resolve(src, "functions"))
   .filter((name) => name.endsWith(".ts"))
   .map((name) => resolve(src, "functions", name));
+const functionScripts = [resolve(src, "functions-in-excel/blank-cells.ts"), ...functionFiles];
 const target = "es2022";
 const { LOCAL_ORIGIN, manifestFor } = await tsImport(
   "../src/start-page/manifest-for.ts",
@@ -47,10 +48,10 @@ const configuration = async (env, mode, address, version) => ({
   target: ["web", target],
   devtool: false,
   entry: {
-    functions: inOne([resolve(src, "functions-in-excel/blank-cells.ts"), ...functionFiles]),
+    functions: inOne("functions", functionScripts),
     spanish: resolve(src, "messages/spanish/script.ts"),
-    // The page of the pane loads functions.js first, and the pane takes the reading and the check from it.
-    taskpane: { import: resolve(src, "pane/taskpane.ts"), dependOn: "functions" },
+    // The page of the pane runs the functions as well, and both on the same reading and check.
+    taskpane: inOne("taskpane", [...functionScripts, resolve(src, "pane/taskpane.ts")]),
     workbench: resolve(src, "workbench/load.ts"),
     "start-page": resolve(src, "start-page/start-page.ts"),
     "from-elsewhere": resolve(src, "start-page/from-elsewhere.ts"),
@@ -81,7 +82,7 @@ const configuration = async (env, mode, address, version) => ({
   plugins: [
     new FunctionsMetadata(functionFiles, address),
     new MiniCssExtractPlugin({ filename: "[name].css" }),
-    page("taskpane", "pane/taskpane.html", ["spanish", "functions", "taskpane"], { version }),
+    page("taskpane", "pane/taskpane.html", ["spanish", "taskpane"], { version }),
     // The workbench loads functions.js itself, once it stands in for Excel.
     page("workbench", "workbench/workbench.html", ["spanish", "workbench"], { version }),
     ...[
@@ -132,11 +133,14 @@ const configuration = async (env, mode, address, version) => ({
   ...(env.WEBPACK_SERVE && { devServer: await devServer(Boolean(env.https)) }),
 });
 
-/** Files as one that imports them all: what only they use can then be put together without names. */
-function inOne(files) {
+/**
+ * Files as one that imports them all, in a layer of their own: a module that two scripts shared would keep
+ * its name and its exports in both, and the rest could not be put together around it.
+ */
+function inOne(layer, files) {
   // Named from the root, so that the build is the same wherever it is made.
   const imports = files.map((file) => `import "./${relative(root, file)}";`);
-  return `data:text/javascript,${encodeURIComponent(imports.join(""))}`;
+  return { import: `data:text/javascript,${encodeURIComponent(imports.join(""))}`, layer };
 }
 
 function page(name, template, chunks, words = {}) {

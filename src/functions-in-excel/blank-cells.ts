@@ -2,7 +2,7 @@ import { letBlankCellsCome } from "../functions/runner/blank-cells";
 import { howBlanksCome, keepHowBlanksCome, type HowBlanksCome } from "../hosts/excel/blank-cells";
 
 /*
- * Comes first in functions.js. Where an Excel is not known to hand over blank cells as blanks, a 0 may be
+ * Comes before the functions. Where an Excel is not known to hand over blank cells as blanks, a 0 may be
  * one of them, until a cell is seen that came as a blank.
  */
 

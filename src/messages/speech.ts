@@ -25,8 +25,8 @@ interface Held {
 
 /**
  * The one thing that is held here and not handed on: calculations, rules and hosts return ids and
- * values, and a page has one language. The functions and the pane are scripts of their own on one page
- * and share it.
+ * values, and a page has one language. The scripts of a page share it: a language is one of its own, and
+ * in the workbench the functions are, too.
  */
 const held: Held = ((globalThis as { freshSpeech?: Held }).freshSpeech ??= {
   speech: { language: "en", decimal: "." },

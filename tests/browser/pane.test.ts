@@ -366,7 +366,9 @@ describe("the pane of the add-in", () => {
       if (/Content Security Policy/i.test(message.text())) complaints.push(message.text());
     });
     // Excel brings this along before any script of ours.
-    await taskpane.addInitScript("globalThis.CustomFunctions = { associate() {} };");
+    await taskpane.addInitScript(
+      "globalThis.registered = []; globalThis.CustomFunctions = { associate: (id) => registered.push(id) };",
+    );
     await taskpane.route("https://appsforoffice.microsoft.com/**", (route) =>
       officeLibrary === undefined
         ? route.abort()
@@ -380,6 +382,17 @@ describe("the pane of the add-in", () => {
     const { taskpane, complaints } = await openTaskpane(undefined);
     await taskpane.getByText(say("pane-open-in-excel")).waitFor();
     expect(complaints).toEqual([]);
+    await taskpane.close();
+  });
+
+  test("registers every function, once, since Excel runs them in this page", async () => {
+    const { taskpane } = await openTaskpane(undefined);
+    await taskpane.getByText(say("pane-open-in-excel")).waitFor();
+    const { functions } = JSON.parse(readFileSync("dist/functions.json", "utf8")) as {
+      functions: { id: string }[];
+    };
+    const registered = await taskpane.evaluate<string[]>("registered");
+    expect(registered.sort()).toEqual(functions.map(({ id }) => id).sort());
     await taskpane.close();
   });
 

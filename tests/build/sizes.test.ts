@@ -6,12 +6,13 @@ import { gzipSync } from "node:zlib";
  * the number in the commit that needs it, and say there what the reader gets for the wait.
  */
 const MOST: Readonly<Record<string, number>> = {
-  "functions.js": 155,
+  "functions.js": 149,
   "functions.json": 10,
   "spanish.js": 33,
-  "taskpane.js": 71,
+  // The functions are in it.
+  "taskpane.js": 218,
   "taskpane.css": 5,
-  "workbench.js": 1773,
+  "workbench.js": 1779,
   "workbench.css": 20,
   "start-page.js": 4,
   "from-elsewhere.js": 1,
