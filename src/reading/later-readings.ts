@@ -84,8 +84,18 @@ function finalOf({ told, kept }: Considered, at: number): Later | undefined {
   return number > 0 || fitsAReading(told) ? { at, number: number + 1 } : undefined;
 }
 
-/** "3. Wert": the third of what stands before it. */
+const AFTER_ANOTHER: ReadonlySet<Term> = new Set<Term>([
+  ...(["reading", "after", "more", "roll", "volumetric", "of", "share"] as const),
+]);
+
+/** "3. Wert", and "reading after another roll": the third of what stands before it. */
 function isThirdAlone({ told, kept }: Considered): boolean {
+  const terms = told.own.words.map((word) => word.terms);
+  const isAfterAnother =
+    ["reading", "more", "roll"].every((term) =>
+      terms.some((each) => each.includes(term as Term)),
+    ) && terms.every((each) => each.some((term) => AFTER_ANOTHER.has(term)));
+  if (isAfterAnother) return !kept;
   const [word, more] = withoutShare(told);
   return (
     !kept && more === undefined && word?.terms.includes("third") === true && fitsAReading(told)

@@ -212,7 +212,7 @@ export const ENGLISH: Vocabulary = {
     volumetric: `volumetric, vol, c 173, t 196, astm c 173, aashto t 196, by rolling, rolling method,
       volume method, vol method, roller method, volumeter, by volume, c 173 c 173 m, roll meter, roller, rolled, roll, by roll, rollmeter`,
     late: `late, later, extra, additional after, subsequently`,
-    more: `more, additional, addition, further`,
+    more: `more, additional, addition, further, another, one more`,
     before: `before, prior`,
     after: `after, following, once, post, since`,
     added: `added, add, used, poured in, poured,

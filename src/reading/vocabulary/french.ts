@@ -84,7 +84,7 @@ export const FRENCH: Vocabulary = {
       date de vérification, date de contrôle`,
     volumetric: `volumétrique, vol, méthode volumétrique, par méthode volumétrique, c 173, t 196, a 23 2 7 c, au rouleau, par volume, par volumétrie, astm c 173, roul air, roulé, rouleau`,
     late: `tardif, tardive, extra, tardivement`,
-    more: `supplémentaire, supplémentaires, additionnel, additionnelle, en plus, de plus`,
+    more: `supplémentaire, supplémentaires, additionnel, additionnelle, en plus, de plus, autre, un autre, une autre, nouveau, nouvelle, un nouveau, une nouvelle`,
     before: `avant, préalable, de départ, au départ`,
     after: `après, suite, suivant`,
     added: `ajouté, ajoutée, ajoutés, ajoutées, ajout, utilisé, utilisée, employé, versé, versée, additionné,

@@ -90,7 +90,7 @@ export const GERMAN: Vocabulary = {
     volumetric: `volumetrisch, volumetrische, Volumenverfahren, Rollverfahren, c 173, t 196, Rollmethode, Wasserverfahren, volumetrisches Verfahren, Roll Verfahren, volumetrischer, volumetrisches, Roll, Rolltopf`,
     late: `nachträglich, nachträgliche, nachträglicher, verspätet, später, nachdosiert, nachgegeben, Nachdosierung,
       hinterher, im Nachhinein`,
-    more: `zusätzlich, zusätzliche, zusätzlicher, weitere, weiterer`,
+    more: `zusätzlich, zusätzliche, zusätzlicher, weitere, weiterer, einem weiteren, einer weiteren, eines weiteren, einem erneuten, erneutem, nochmaligem`,
     before: `vor, vorher, vorab, zuvor`,
     after: `nach, danach, anschließend, nachher`,
     added: `zugegeben, Zugabe, verwendet, hinzugefügt, zugesetzt, eingefüllt, Zusatz, zugegebene, verbraucht, verwendete, Verbrauch,

@@ -93,7 +93,7 @@ export const SPANISH: Vocabulary = {
     volumetric: `volumétrico, vol, volumétrica, método volumétrico, por método volumétrico, c 173, t 196, por volumen, nmx c 158,
       método de rodillo, de rodillo, astm c 173, por rodado, rodante, rodamiento, por rodamiento, equipo rodante`,
     late: `tardío, tardía, extra, posterior, tardíamente, agregado tarde, más tarde`,
-    more: `más, adicional, adicionales, suplementario`,
+    more: `más, adicional, adicionales, suplementario, otro, otra, un rodado más, nuevo, nueva`,
     before: `antes, previo, previa`,
     after: `después, luego, posterior, tras, post`,
     added: `agregado, agregada, agregados, añadido, añadida, adicionado, adicionada, añadidas, agregadas, adicionadas, usado, usada, utilizado, utilizada, vertido, empleado,
