@@ -2,6 +2,7 @@ import { quoted, type CellValue } from "./cell-value";
 import { folded } from "./folded";
 import { issue, isIssue, type Issue } from "./issue";
 import { phrase } from "../messages/catalogue";
+import { spelledNumber } from "./spelled-number";
 import type { Value } from "../messages/sentence";
 
 /** A number as it was measured, or written as more than it, or as no more than it. */
@@ -30,7 +31,7 @@ export function boundedFromCell(
   read: (cell: CellValue) => number | undefined | Issue,
 ): Bounded | undefined | Issue {
   if (typeof value !== "string") return exactly(read(value));
-  const written = folded(value.trim()).replace(/\s+/g, " ");
+  const written = inFigures(folded(value.trim()).replace(/\s+/g, " "));
   const orMore = OR_MORE.exec(written);
   if (orMore) {
     const number = read(written.replace(OR_MORE, "").trim());
@@ -42,9 +43,16 @@ export function boundedFromCell(
     : LESS.test(written) || OR_LESS.test(written)
       ? "less"
       : undefined;
-  if (!than) return exactly(read(value));
+  if (!than) return exactly(read(inFigures(value)));
   const number = read(written.replace(MORE, "").replace(LESS, "").replace(OR_LESS, ""));
   return number === undefined || isIssue(number) ? number : { value: number, than };
+}
+
+/** "More than two" as "more than 2"; a word for none is left to those who read it. */
+function inFigures(text: string): string {
+  return text.replace(/(?<![\p{L}\d])\p{L}+(?=$|[\s.])/gu, (word) =>
+    String(spelledNumber(word) || word),
+  );
 }
 
 function exactly(number: number | undefined | Issue): Bounded | undefined | Issue {

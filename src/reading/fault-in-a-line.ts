@@ -39,10 +39,15 @@ export function testsToldOf(
   const isShort = text.trim().split(/\s+/).length < FEWEST_WORDS;
   const mayBeTold =
     saidOfTest(text) &&
-    !OF_ANOTHER.test(folded(text)) &&
+    isOfThisSheet(text) &&
     (rows.size > 0 || isShort || (isOpen && !instructs(text)));
   if (!isTold && !mayBeTold) return undefined;
   return rows.size > 0 ? (record) => rows.has(record) : unnamed(isOpen);
+}
+
+function isOfThisSheet(line: string): boolean {
+  const written = folded(line);
+  return !OF_ANOTHER.test(written) && !OF_ANOTHER_DAY.test(written);
 }
 
 const instructs = (line: string) => INSTRUCTS.test(folded(line));
@@ -50,13 +55,18 @@ const instructs = (line: string) => INSTRUCTS.test(folded(line));
 /** Of the cylinders, the slump or the mould, which void no test of the air. */
 const OF_ANOTHER =
   /\b(?:cylinder|beam|cube|probeta|cilindro|eprouvette|cylindre|wurfel|zylinder|probekorper|temperat|slump|affaissement|revenimiento|asentamiento|setzma)/;
+/** Of tests that are not in this sheet. */
+const OF_ANOTHER_DAY =
+  /\b(?:last week|last month|yesterday|previous day|semana pasada|mes pasado|ayer|semaine derniere|hier|letzte woche|vorige woche|gestern)\b/;
 const OF_AIR = /\b(?:air|aire|luft|leak|bowl|meter|tazon|medidor|topf)\w*\b/;
 
 /** Whether a line that stands beside no test tells of a fault, or that a test is void. */
 export function tellsOfAFault(line: string): boolean {
   const clauses = folded(line).match(CLAUSES) ?? [];
   const isOfTest = (clause: string) =>
-    !INSTRUCTS.test(clause) && (!OF_ANOTHER.test(clause) || OF_AIR.test(clause));
+    !INSTRUCTS.test(clause) &&
+    !OF_ANOTHER_DAY.test(clause) &&
+    (!OF_ANOTHER.test(clause) || OF_AIR.test(clause));
   const told = clauses.filter(isOfTest).join("");
   return [told, told.replace(BEGINS, "")].some(
     (each) => faultTold(each) || saidOfTest(each) === "void",

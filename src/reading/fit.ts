@@ -26,7 +26,7 @@ const JUDGES: Readonly<Record<FieldId, Judge>> = {
     cells.text > MOST && cells.distinct <= 4 ? 1 : cells.numbers > 0 ? -1 : 0,
   alcoholStrength: (cells) => numeric(cells, 0, 100, cells.least > 30),
   lateAlcohol: (cells) => (cells.yesNo > FEW || cells.amount > FEW ? 1 : numeric(cells, 0, 5000)),
-  foam: (cells) => (cells.yesNo > MOST ? 0 : numeric(cells, 0, 12)),
+  foam: (cells) => (cells.yesNo > MOST || cells.spelled > 0 ? 0 : numeric(cells, 0, 12)),
   settle: (cells) => (cells.clock > FEW ? 0 : cells.yesNo > MOST ? -1 : numeric(cells, 0, 1800)),
   packed: yesNo,
   leak: yesNo,

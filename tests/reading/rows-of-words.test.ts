@@ -152,6 +152,9 @@ test.each([
   "1. Repeat when foam is over 2 divisions",
   "Leaks must be reported at once to the laboratory",
   "Any test with foam over 2 divisions: do it again",
+  "Tests V1 to V3 of last week were void and are not in this sheet",
+  "Cylinders of V2 rejected, mould leaked",
+  "Temperatura y cilindros de V2 rechazados; el ensayo de aire se mantiene",
   "Revise que no haya fugas en la tapa",
   "Bei mehr als 2 Teilstrichen Schaum wiederholen",
 ])("“%s” instructs and is of no test", (text) => {
