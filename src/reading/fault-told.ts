@@ -43,7 +43,7 @@ const FAULTS: readonly ToldFault[] = [
     not: told(
       words(
         TRUCK,
-        "hose tank chute pump form forms formwork hydraulic oil roof manguera tanque bomba aceite cimbra",
+        "mould moulds mold molds molde moldes moule moules hose tank chute pump form forms formwork hydraulic oil roof manguera tanque bomba aceite cimbra",
       ),
       words(
         "encofrado pompe huile coffrage schlauch pumpe schalung leak-free checked_for_leak checked_for_leaks",
