@@ -1,7 +1,7 @@
 import { isBlank, type CellValue } from "../measure/cell-value";
 import type { ColumnPlace, Columns } from "./column-place";
 import { kindOf, textOf } from "./evidence";
-import { READING_FIELDS } from "./fields";
+import { fieldName, READING_FIELDS } from "./fields";
 import type { RecognisedColumn } from "./recognition";
 import { isSummaryRow } from "./summary-row";
 import type { Guard } from "./terms";
@@ -52,6 +52,27 @@ function mayName(column: RecognisedColumn): boolean {
   if (column.state === "not ours") return MAY_NAME.has(column.guard);
   if (column.state === "asked") return column.candidates.every(isName);
   return column.state === "unknown" && column.mayBe.every(isName);
+}
+
+/** Less sure than what any header says. */
+const BARELY = 50;
+
+/** What the columns were taken for, with the one among them by which the tests are called. */
+export function withColumnOfNames(
+  all: readonly RecognisedColumn[],
+  named: ColumnPlace | undefined,
+): readonly RecognisedColumn[] {
+  if (!named) return all;
+  const { index, header } = named;
+  const because = {
+    say: "read-as-name",
+    values: { header, field: fieldName("sample") },
+  } as const;
+  return all.map((column) =>
+    column.index === index
+      ? { index, header, state: "read", field: "sample", score: BARELY, because }
+      : column,
+  );
 }
 
 const isName = (field: string) => field === "sample" || field === "load";

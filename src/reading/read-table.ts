@@ -2,7 +2,7 @@ import { isBlank, shownValue, type CellValue } from "../measure/cell-value";
 import { issue } from "../measure/issue";
 import type { DecimalMark } from "../measure/number-from-cell";
 import type { ColumnPlace, Columns } from "./column-place";
-import { columnOfNames } from "./column-of-names";
+import { columnOfNames, withColumnOfNames } from "./column-of-names";
 import { columnsApart } from "./columns-apart";
 import { amountsInTable } from "./amounts-told";
 import { columnReader, isWrittenInNumbers, type WrittenIn } from "./column-reader";
@@ -145,7 +145,7 @@ function* readRowsInSteps(
     decimal,
     columns,
     records,
-    recognised: all,
+    recognised: withColumnOfNames(all, named),
     unfit: unfitSettings(own, kept),
     unread: [
       ...unread,

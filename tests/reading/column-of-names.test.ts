@@ -1,6 +1,7 @@
 import { checkTable } from "../../src/fieldsheet/check-table";
 import { isIssue } from "../../src/measure/issue";
 import type { CellValue } from "../../src/measure/cell-value";
+import { readTable } from "../../src/reading/read-table";
 
 function namesIn(header: string | readonly string[], names: CellValue[], more: CellValue[][] = []) {
   const own = typeof header === "string" ? [header] : header;
@@ -43,4 +44,19 @@ test("a title or a remark in that column is no test, and what it tells of a name
     "",
     "",
   ]);
+});
+
+test("the column by which tests are called says why, and can be said to be none of ours", () => {
+  const table = {
+    headers: ["Location", "1st", "2nd"],
+    rows: [
+      ["Pier 1", 5, 5],
+      ["Pier 2", 6, 6],
+    ],
+  };
+  const [named] = readTable(table).recognised;
+  expect(named).toMatchObject({ state: "read", field: "sample", because: { say: "read-as-name" } });
+  const read = readTable(table, { kept: [{ header: "Location", field: "not ours" }] });
+  expect(read.recognised[0]).toMatchObject({ state: "not ours" });
+  expect(read.has("sample")).toBe(false);
 });

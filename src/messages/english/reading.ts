@@ -8,6 +8,8 @@ export const readingMessages = {
     `read as ${field} because of its words: ${words}`,
   "read-as-said-and-holds": ({ words, field }: Words<"words" | "field">) =>
     `read as ${field} because of its words, ${words}, and of what its cells hold`,
+  "read-as-name": ({ header, field }: Words<"header" | "field">) =>
+    `read as ${field} because nothing else names the tests, and “${header}” has another text for each`,
   "read-as-kept": ({ field }: Words<"field">) => `read as ${field} because the setup says so`,
   "could-be-several": ({ header, fields }: Words<"header" | "fields">) =>
     `“${header}” can be read as more than one thing: ${fields}. Say which it is.`,

@@ -8,6 +8,8 @@ export const readingMessages: SameSentences<typeof english> = {
   "read-as-said": ({ words, field }) => `se lee como ${field} por sus palabras: ${words}`,
   "read-as-said-and-holds": ({ words, field }) =>
     `se lee como ${field} por sus palabras, ${words}, y por lo que contienen sus celdas`,
+  "read-as-name": ({ header, field }) =>
+    `se lee como ${field} porque nada más da nombre a las pruebas y “${header}” tiene otro texto para cada una`,
   "read-as-kept": ({ field }) => `se lee como ${field} porque así lo dice la configuración`,
   "could-be-several": ({ header, fields }) =>
     `“${header}” se puede leer como más de una cosa: ${fields}. Diga cuál es.`,
