@@ -17,7 +17,7 @@ interface WholeSheet {
 
 const FILES = [
   ...["english", "spanish", "french", "german"],
-  ...["english-second", "spanish-second", "french-second", "german-second"],
+  ...["english-second", "spanish-second", "french-second", "german-second", "english-third"],
 ];
 const SHEETS = FILES.flatMap((file) => {
   const written = readFileSync(`tests/reading/corpus/blind-sheets/${file}.json`, "utf8");
@@ -70,6 +70,6 @@ test("no test of a sheet that nobody here has seen is valid with another air, or
 });
 
 test("of all tests so many are right at once, under the name that they have in the sheet", () => {
-  expect(OUTCOMES).toHaveLength(519);
-  expect(of("right").length).toBeGreaterThanOrEqual(330);
+  expect(OUTCOMES).toHaveLength(586);
+  expect(of("right").length).toBeGreaterThanOrEqual(375);
 });
