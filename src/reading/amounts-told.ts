@@ -3,6 +3,7 @@ import { numberFromCell } from "../measure/number-from-cell";
 import { amountsIn, type AmountField } from "./amount-in-words";
 import type { Cells } from "./labelled-value";
 import type { SheetReading } from "./sheet-reading";
+import type { TestsNamed } from "./tests-named";
 import { askedOfTests, type UnreadColumn } from "./unread-column";
 
 /** Where the tests stand and what they have of their own. */
@@ -11,6 +12,8 @@ export interface TestsWithAmounts {
   /** What stands in the cell of a field. */
   readonly cell: SheetReading["cell"];
   readonly isTest: (row: number) => boolean;
+  /** The tests that a text names. */
+  readonly namedTests?: (text: string) => TestsNamed;
 }
 
 /** What one column tells. */
@@ -48,12 +51,15 @@ export function amountsInTable(
       for (let row = from; row < to; row++) {
         const isOfATest = isTest(row);
         for (const column of isOfATest ? inWords : every) {
-          const fields = toldIn(rows[row]![column], tests, isOfATest ? row : undefined);
-          if (fields.length === 0) continue;
+          const text = rows[row]![column];
+          const named = isOfATest ? [row] : namedIn(text, tests);
+          const ofAll = named.length > 0 ? [] : toldIn(text, tests, undefined);
+          const own = named.filter((each) => toldIn(text, tests, each, isOfATest).length > 0);
+          if (ofAll.length + own.length === 0) continue;
           const told = found.get(column) ?? { first: row, own: new Set(), ofAll: new Set() };
           found.set(column, told);
-          if (isOfATest) told.own.add(row);
-          else for (const field of fields) told.ofAll.add(field);
+          for (const each of own) told.own.add(each);
+          for (const field of ofAll) told.ofAll.add(field);
         }
       }
     },
@@ -96,12 +102,19 @@ function toldIn(
   cell: CellValue | undefined,
   { has, cell: cellOf }: TestsWithAmounts,
   test: number | undefined,
+  isBeside = test !== undefined,
 ): readonly AmountField[] {
-  const fields = amountsIn(cell, test !== undefined);
+  const fields = amountsIn(cell, isBeside);
   return fields.filter((field) => {
     if (!has(field)) return true;
     return test === undefined ? field === "alcohol" : isNothing(cellOf(test, field));
   });
+}
+
+/** The tests that a line names in which an amount may be told. */
+function namedIn(text: CellValue | undefined, { namedTests }: TestsWithAmounts): readonly number[] {
+  if (typeof text !== "string" || !namedTests || amountsIn(text, false).length === 0) return [];
+  return [...namedTests(text).rows];
 }
 
 function touchesAll(

@@ -11,6 +11,10 @@ const BEGINS = /^\s*[\p{L}.]{2,12}\s*:/u;
 /** Fewer words than these are no instruction. */
 const FEWEST_WORDS = 4;
 
+/** "All valid except V2" */
+const ALL_BUT =
+  /\b(?:valid\w*|ok|okay|good|fine|bien|bon\w*|gut|gultig|valable\w*)\b.*\b(?:except|but not|salvo|excepto|menos|sauf|ausser)\b/;
+
 /** A clause with what parts it from the next. */
 const CLAUSES = /[^,;:.()\n]+(?:[,;:()\n]+|\.(?=\s|$)|\.|$)/g;
 /** Tells what is to be done, or what would be a fault. */
@@ -34,7 +38,7 @@ export function testsToldOf(
   if (EXPLAINS.test(folded(text))) return undefined;
   const { rows, isOpen, rest } = named(text);
   // A test that is called "Truck 4" leaves no truck in what is told of it.
-  const isTold = tellsOfAFault(text) || tellsOfAFault(rest);
+  const isTold = tellsOfAFault(text) || tellsOfAFault(rest) || ALL_BUT.test(folded(text));
   // "V3 void?" and "void?" may be of the test; "repeat if it is void" is of none.
   const isShort = text.trim().split(/\s+/).length < FEWEST_WORDS;
   const mayBeTold =

@@ -33,6 +33,11 @@ const TRUCK = "truck drum camion fahrmischer";
 /** Words that belong together stand so close. */
 const NEAR = ".{0,60}";
 
+const MINUTES = "(?:m|min|mins|minutes?|minutos?|minuten)\\b";
+const SETTLE = words(
+  "settle settled settling reposo estabilizar~ asentarse asiento repos stabilis~ beruhig~ ruhe",
+);
+
 const FAULTS: readonly ToldFault[] = [
   {
     told: told(
@@ -65,6 +70,21 @@ const FAULTS: readonly ToldFault[] = [
       `${FOAM}${NEAR}(?:n't|${words("not never no pas nicht")})${NEAR}${words("break~ broke clear~ dissipat~ disappear~ go gone rompi~ desaparec~ bajo disparai~ tomb~ verschw~ zerfall~")}`,
     ),
     byDenial: true,
+  },
+  {
+    told: told(
+      `${words("not isn't wasn't no nicht pas non")} ${words("watertight water-tight tight hermetic~ estanc~ dicht etanche~")}`,
+      `${words("nicht no pas")} (?:${words("ganz was es queda quedo cierra cerro bien")} )*${words("tight hermetic~ estanc~ dicht etanche~")}`,
+    ),
+    not: told(words(TRUCK, "mould mold molde moule form schalung coffrage")),
+    byDenial: true,
+  },
+  {
+    told: told(
+      `(?:[7-9]|[1-9]\\d)(?:[.,]\\d+)? ?${MINUTES}.{0,30}${SETTLE}`,
+      `${SETTLE}.{0,30}\\b(?:[7-9]|[1-9]\\d)(?:[.,]\\d+)? ?${MINUTES}`,
+    ),
+    not: told(words(TRUCK, "wait~ esper~ attente slump")),
   },
   {
     told: told(
@@ -108,7 +128,7 @@ const FAULTS: readonly ToldFault[] = [
 
 /** A text that has none of these beginnings of a word tells of no such fault. */
 const MAY_TELL =
-  /leak|fug|fuit|fuya|undicht|leck|foam|espuma|mousse|ecume|schaum|stab|settl|still|ke+p|contin|sig|steady|ruh|weiter|stuck|pack|cake|undist|unmix|clump|adher|pegad|compact|sin |colle|tass|delay|fest|betonr|restb|kleb|haft|gelost|alco|alko|ipa|isoprop|lost|spil|derram|perd|perte|renvers|devers|schutt|verl/;
+  /tight|hermet|estanc|dicht|etanch|reposo|asent|repos|beruh|leak|fug|fuit|fuya|undicht|leck|foam|espuma|mousse|ecume|schaum|stab|settl|still|ke+p|contin|sig|steady|ruh|weiter|stuck|pack|cake|undist|unmix|clump|adher|pegad|compact|sin |colle|tass|delay|fest|betonr|restb|kleb|haft|gelost|alco|alko|ipa|isoprop|lost|spil|derram|perd|perte|renvers|devers|schutt|verl/;
 
 const NONE = words(
   "no none not without never zero 0 nil n/a nein sin ningun~ nunca sans aucun~ pas jamais kein~ nicht ohne",

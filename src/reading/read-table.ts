@@ -14,7 +14,7 @@ import { mayBeByPressure } from "./may-be-by-pressure";
 import { rowThatMaySumUp } from "./may-sum-up";
 import { ReadTests } from "./read-tests";
 import type { FieldRecord } from "./record";
-import { rowsOfWords, sentencesAmong } from "./rows-of-words";
+import { namesOnce, rowsOfWords, sentencesAmong } from "./rows-of-words";
 import { sheetColumns } from "./sheet-columns";
 import type { SheetReading } from "./sheet-reading";
 import type { SheetTable } from "./sheet-table";
@@ -91,7 +91,8 @@ function* readRowsInSteps(
   const places = Object.entries(columns) as [FieldId, ColumnPlace][];
   // A title alone in a column that only names the tests is none.
   const ofTests = named ? places.filter(([, { index }]) => index !== named.index) : places;
-  const isSentence = sentencesAmong(rows);
+  const naming = [columns.sample, columns.load].flatMap((column) => (column ? [column.index] : []));
+  const isSentence = sentencesAmong(rows, naming);
   const tableOfTests = { rows, places: ofTests, headers, titles, isSentence };
   const blank: boolean[] = [];
   const tests = new ReadTests(blank);
@@ -109,7 +110,11 @@ function* readRowsInSteps(
   const inNumbers = places.flatMap(([field, { index }]) =>
     FIELDS[field].kind === "text" ? [] : [index],
   );
-  const amounts = amountsInTable(rows, inNumbers, { has, cell, isTest }, headerRow);
+  const namedTests = namesOnce(function* () {
+    for (const row of rows.keys())
+      for (const column of naming) if (isTest(row)) yield [row, shownValue(rows[row]![column])];
+  });
+  const amounts = amountsInTable(rows, inNumbers, { has, cell, isTest, namedTests }, headerRow);
   const parts: (() => ReadStretch)[] = [
     () => (from, to) => {
       for (let row = from; row < to; row++) blank.push(isNoTest(row, tableOfTests));
@@ -137,10 +142,6 @@ function* readRowsInSteps(
     }
   }
   const unread = unreadColumns(all, rows).filter(({ index }) => index !== named?.index);
-  const namesOf = (row: number) =>
-    [columns.sample, columns.load].flatMap((column) =>
-      column ? [shownValue(rows[row]![column.index])] : [],
-    );
   return {
     decimal,
     columns,
@@ -150,7 +151,7 @@ function* readRowsInSteps(
     unread: [
       ...unread,
       ...mayBeByPressure(columns, records, unread),
-      ...rowsOfWords(rows, isTest, namesOf, headerRow),
+      ...rowsOfWords(rows, isTest, namedTests, headerRow),
       ...amounts.told(),
     ],
     apart: apart.map((run) => ({

@@ -36,9 +36,15 @@ function onlyText(row: Row): { readonly column: number; readonly text: string } 
 
 /**
  * Says of a row whether it is a sentence between the tests or below them, and no test: its only cell holds more
- * words than any name in that column does, or tells of a fault as no name does.
+ * words than any name in that column does, or tells of a fault as no name does, or of another test.
+ *
+ * @param naming Positions of the columns by which tests are called.
  */
-export function sentencesAmong(rows: readonly Row[]): (row: Row) => boolean {
+export function sentencesAmong(
+  rows: readonly Row[],
+  naming: readonly number[],
+): (row: Row) => boolean {
+  const named = namesOnce(() => namesInColumns(rows, naming));
   const longest = new Map<number, number>();
   const longestName = (column: number) => {
     const known = longest.get(column);
@@ -58,9 +64,28 @@ export function sentencesAmong(rows: readonly Row[]): (row: Row) => boolean {
     const only = onlyText(row);
     if (!only) return false;
     if (tellsOfAFault(only.text) || saidOfTest(only.text)) return true;
+    if (tellsOfAnother(only.text, named)) return true;
     const words = wordsIn(only.text);
     return words >= fewestIn(only.text) && words > longestName(only.column);
   };
+}
+
+function* namesInColumns(
+  rows: readonly Row[],
+  columns: readonly number[],
+): Generator<[row: number, name: string]> {
+  for (const [row, cells] of rows.entries()) {
+    const isAlone = cells.filter((cell) => !isBlank(cell)).length < 2;
+    if (isAlone) continue;
+    for (const column of columns)
+      if (!isBlank(cells[column])) yield [row, shownValue(cells[column])];
+  }
+}
+
+/** "V2 redo" and "V2 +1 cup" tell of the test V2, and are none. */
+function tellsOfAnother(text: string, named: (text: string) => TestsNamed): boolean {
+  const { rows, rest } = named(text);
+  return rows.size > 0 && /\p{L}{2}/u.test(rest);
 }
 
 /** All texts of a row that holds nothing else, as one: a "Note:" and what follows it may have a cell each. */
@@ -77,20 +102,17 @@ function textsOf(row: Row): { readonly column: number; readonly text: string } |
  * tests that it may be of are asked about: those that it names, else the one right above it, else all.
  *
  * @param isTest Whether a row holds a test.
- * @param namesOf What a test is known by.
+ * @param named The tests that a text names.
  */
 export function rowsOfWords(
   rows: readonly Row[],
   isTest: (row: number) => boolean,
-  namesOf: (row: number) => readonly string[],
+  named: (text: string) => TestsNamed,
   headerRow: number,
 ): UnreadColumn[] {
   const said: UnreadColumn[] = [];
   let quiet = 0;
-  const named = namesOnce(function* () {
-    for (const row of rows.keys())
-      if (isTest(row)) for (const name of namesOf(row)) yield [row, name];
-  });
+  const isSaid = (text: string) => wordsIn(text) >= fewestIn(text) || tellsOfAnother(text, named);
   for (const [row, cells] of rows.entries()) {
     const words = isTest(row) ? undefined : textsOf(cells);
     if (!words) continue;
@@ -102,7 +124,7 @@ export function rowsOfWords(
     );
     if (touches) {
       said.push(askedOfTests("words-may-void", at, touches));
-    } else if (onlyText(cells) && wordsIn(text) >= fewestIn(text) && ++quiet <= MOST_SAID) {
+    } else if (onlyText(cells) && isSaid(text) && ++quiet <= MOST_SAID) {
       const because = { say: "row-of-words", values: { title: quoted(text) } } as const;
       said.push({ ...at, mayBe: [], decides: false, because, touches: () => false });
     }
@@ -143,7 +165,7 @@ function namesIn({ cell, has }: SheetReading, record: number): readonly string[]
 }
 
 /** Many lines may name tests; what these are called is looked at once, when the first may. */
-function namesOnce(
+export function namesOnce(
   names: () => Iterable<readonly [row: number, name: string]>,
 ): (text: string) => TestsNamed {
   let named: ((text: string) => TestsNamed) | undefined;

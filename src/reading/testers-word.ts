@@ -23,7 +23,7 @@ export interface TestersWord {
 
 /** A text that has none of these beginnings of a word says nothing of a void test. */
 const MAY_SAY =
-  /void|valid|discard|reject|disregard|abort|abandon|thrown|not us|\bnul|anul|annul|descart|rechaz|rejet|ecart|ungult|gult|verworf|verwirf|valab|verwert|nichtig/;
+  /void|valid|discard|reject|disregard|abort|abandon|thrown|not us|no good|bad test|vale|sirve|ne vaut|pas bon|taugt|\bnul|anul|annul|descart|rechaz|rejet|ecart|ungult|gult|verworf|verwirf|valab|verwert|nichtig/;
 const VOID =
   /^(?:void(?:ed)?|invalid(?:ated)?|discarded|disregard(?:ed)?|aborted|nul[oa]s?|anulad[oa]s?|invalid[oa]s?|descartad[oa]s?|nuls?|nulles?|annulee?s?|invalides?|ungultige?|nichtig|verworfen)$/;
 /** Words for a test that was refused, where they stand with the test; alone they may be of the load. */
@@ -72,11 +72,13 @@ const IN_CONCRETE =
 const ANOTHER_MATTER =
   /^(?:ticket|id|load|truck|batch|sample|concrete|cylinder|cylinders|number|signature|date|time|albaran|camion|muestra|hormigon|bon|echantillon|beton|lieferschein|probe|probekorper)$/;
 
+const NO_GOOD =
+  /\bdo not use\b|\bnot used\b|\bthrown out\b|\bno good\b|\bbad test\b|\bno (?:vale|sirve)\b|\bne vaut (?:rien|pas)\b|\bpas (?:bon|bonne)\b|\btaugt nicht\b/;
+
 function saidInPart(part: string): "void" | "may be void" | "not void" | undefined {
   const words = part.split(/[\s!*"“”„'?¿¡_=#]+/).filter((word) => word !== "");
   const at = words.findIndex((word) => VOID.test(word) || REFUSED.test(word) || VALID.test(word));
-  if (at < 0)
-    return /\bdo not use\b|\bnot used\b|\bthrown out\b/.test(part) ? "may be void" : undefined;
+  if (at < 0) return NO_GOOD.test(part) ? "may be void" : undefined;
   const word = words[at]!;
   const before = words.slice(0, at);
   const next = words[at + 1] ?? "";

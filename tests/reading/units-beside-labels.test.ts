@@ -71,7 +71,7 @@ test.each([
   ["Packed material left", "yes", "void", undefined],
   ["Calibrated cups", "two", "valid", 7.5],
   ["Calibrated cups", "see note", "incomplete", undefined],
-  ["Foam, divisions", "over two", "incomplete", undefined],
+  ["Foam, divisions", "over two", "void", undefined],
 ])("an answer among the units is no unit: %s, %s", (label, answer, state, air) => {
   const block = [
     ["Sample", null, "R-4"],
