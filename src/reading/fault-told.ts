@@ -76,7 +76,12 @@ const FAULTS: readonly ToldFault[] = [
       `${words("not isn't wasn't no nicht pas non")} ${words("watertight water-tight tight hermetic~ estanc~ dicht etanche~")}`,
       `${words("nicht no pas")} (?:${words("ganz was es queda quedo cierra cerro bien")} )*${words("tight hermetic~ estanc~ dicht etanche~")}`,
     ),
-    not: told(words(TRUCK, "mould mold molde moule form schalung coffrage")),
+    not: told(
+      words(
+        TRUCK,
+        "mould mold molde moule form schalung coffrage pump hose line chute manguera pompe schlauch",
+      ),
+    ),
     byDenial: true,
   },
   {
