@@ -6,11 +6,11 @@ import { gzipSync } from "node:zlib";
  * the number in the commit that needs it, and say there what the reader gets for the wait.
  */
 const MOST: Readonly<Record<string, number>> = {
-  "functions.js": 149,
+  "functions.js": 150,
   "functions.json": 10,
   "spanish.js": 33,
   // The functions are in it.
-  "taskpane.js": 218,
+  "taskpane.js": 219,
   "taskpane.css": 5,
   "workbench.js": 1779,
   "workbench.css": 20,
